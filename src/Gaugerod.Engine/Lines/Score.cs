@@ -1,0 +1,71 @@
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Lines;
+
+/// <summary>What placings are compared by. They are compared by the first in the run's order, ties by the next, and so on.</summary>
+public enum Criterion
+{
+    /// <summary>Fewest musts missed.</summary>
+    Musts,
+
+    /// <summary>Least weight of wishes missed.</summary>
+    Wishes,
+
+    /// <summary>Fewest slivers.</summary>
+    Slivers,
+
+    /// <summary>Largest smallest cut.</summary>
+    Smallest,
+
+    /// <summary>Least difference between the cuts at the two sides of each face.</summary>
+    Mirror,
+
+    /// <summary>Fewest cut tiles.</summary>
+    Cuts,
+
+    /// <summary>Fewest tiles to buy.</summary>
+    Tiles,
+}
+
+/// <summary>How a placing does.</summary>
+/// <param name="MustsMissed">How many musts it misses.</param>
+/// <param name="WishesMissed">The weight of the wishes it misses.</param>
+/// <param name="Slivers">How many tiles are left with a leg under the sliver limit.</param>
+/// <param name="SmallestCut">The narrowest leg of any cut tile; the tile's shorter side when nothing is cut.</param>
+/// <param name="Mirror">The differences between the smallest cuts at the left and at the right of each face, added up.</param>
+/// <param name="Cuts">How many tiles are cut at an edge; drilled holes do not count.</param>
+/// <param name="Tiles">How many tiles the cut plan takes.</param>
+/// <param name="WantsMissed">How many wants it misses, musts and wishes.</param>
+public sealed record Score(int MustsMissed, int WishesMissed, int Slivers, Length SmallestCut, Length Mirror, int Cuts, int Tiles, int WantsMissed);
+
+/// <summary>What is allowed on a run.</summary>
+/// <param name="Smallest">No cut may be narrower: a must. Null for none.</param>
+/// <param name="Sliver">A cut narrower than this is a sliver. Default 2 in or 50 mm.</param>
+/// <param name="HalfTile">Whether "no cut under half a tile" is wished for. Default true.</param>
+public sealed record Limits(Length? Smallest, Length Sliver, bool HalfTile);
+
+/// <summary>What is proved of the placing chosen.</summary>
+public enum ProofKind
+{
+    /// <summary>Nothing.</summary>
+    None,
+
+    /// <summary>No placing has a smallest cut above the bound without missing more of what counts before it.</summary>
+    Bounded,
+
+    /// <summary>No placing does better in the run's order.</summary>
+    Exact,
+}
+
+/// <summary>The proof of a search.</summary>
+/// <param name="Kind">What is proved.</param>
+/// <param name="Bound">The largest smallest cut that any placing could have that does as well in what counts before it.</param>
+/// <param name="Examined">How many placings were reckoned out in full.</param>
+/// <param name="Words">The same for a person.</param>
+public sealed record Proof(ProofKind Kind, Length Bound, long Examined, string Words);
+
+/// <summary>How a want came out.</summary>
+/// <param name="Want">The want.</param>
+/// <param name="Held">Whether it is met.</param>
+/// <param name="Text">The want and its outcome in words.</param>
+public sealed record WantOutcome(Want Want, bool Held, string Text);

@@ -1,0 +1,88 @@
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.Engine.Pieces;
+
+/// <summary>What kind of piece it is, by how it is cut.</summary>
+public enum PieceKind
+{
+    /// <summary>A whole tile.</summary>
+    Full,
+
+    /// <summary>One straight cut along one side.</summary>
+    Straight,
+
+    /// <summary>Two square cuts that meet at a corner of the tile.</summary>
+    Corner,
+
+    /// <summary>A corner of the tile is cut out.</summary>
+    Notch,
+
+    /// <summary>Something is cut out of one side.</summary>
+    Slot,
+
+    /// <summary>A round hole, in the tile or at its side.</summary>
+    Hole,
+
+    /// <summary>One or two cuts, at least one of them not parallel to the tile's side by more than the tape shows.</summary>
+    Taper,
+
+    /// <summary>Anything else.</summary>
+    Shaped,
+}
+
+/// <summary>A side of a tile as it stands on the wall.</summary>
+public enum TileSide
+{
+    /// <summary>The left side.</summary>
+    Left,
+
+    /// <summary>The right side.</summary>
+    Right,
+
+    /// <summary>The lower side.</summary>
+    Bottom,
+
+    /// <summary>The upper side.</summary>
+    Top,
+}
+
+/// <summary>A cut as it is marked on the tile: measured from the factory side across from it, at both its ends.</summary>
+/// <param name="Away">The side of the tile towards which material is taken off.</param>
+/// <param name="First">The distance from the opposite side, at the cut's lower or left end.</param>
+/// <param name="Last">The same at its upper or right end; equal to the first when the cut is parallel.</param>
+/// <param name="From">Where the cut begins, from the tile's lower or left side.</param>
+/// <param name="To">Where it ends, from the same side.</param>
+/// <param name="Faces">The name of the field's edge that the cut meets.</param>
+public readonly record struct CutMark(TileSide Away, Length First, Length Last, Length From, Length To, string Faces)
+{
+    /// <summary>The shorter of the two distances.</summary>
+    public Length Least => Length.Min(First, Last);
+
+    /// <summary>The longer of the two distances.</summary>
+    public Length Most => Length.Max(First, Last);
+}
+
+/// <summary>A tile or part of one as it ends up on the wall.</summary>
+/// <param name="Id">Its number on the job: run letter and number, read as one reads the wall, from the top left.</param>
+/// <param name="Kind">How it is cut.</param>
+/// <param name="Face">The face it is on.</param>
+/// <param name="Course">Its course, counted from 1 at the lowest of the run.</param>
+/// <param name="Column">Its place in the course, counted from 1 at the left of the face.</param>
+/// <param name="Product">The product's name.</param>
+/// <param name="Cell">Where the whole tile would lie, in the face's coordinates.</param>
+/// <param name="Outline">The piece's outline in the face's coordinates.</param>
+/// <param name="Inner">Holes drilled in it.</param>
+/// <param name="Smallest">Its narrowest leg; of a whole tile, its shorter side.</param>
+/// <param name="Cuts">How its cuts are marked.</param>
+public sealed record Piece(
+    string Id, PieceKind Kind, string Face, int Course, int Column, string Product, Box Cell,
+    Ring Outline, Sequence<Ring> Inner, Length Smallest, Sequence<CutMark> Cuts)
+{
+    /// <summary>The width of the box around it.</summary>
+    public Length Width => Outline.Bounds.Width;
+
+    /// <summary>The height of the box around it.</summary>
+    public Length Height => Outline.Bounds.Height;
+}

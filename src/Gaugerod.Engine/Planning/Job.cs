@@ -1,0 +1,55 @@
+using Gaugerod.Engine.Bonds;
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Planning;
+
+/// <summary>What the sheets are printed on.</summary>
+public enum Paper
+{
+    /// <summary>210 by 297 mm.</summary>
+    A4,
+
+    /// <summary>8 1/2 by 11 in.</summary>
+    Letter,
+}
+
+/// <summary>How a bond carries through the corners of a run.</summary>
+public enum Corners
+{
+    /// <summary>One x offset through the corner, so that an offcut can go on along the next wall.</summary>
+    Wrap,
+
+    /// <summary>Each face has its own x offset; courses still carry at one height.</summary>
+    Restart,
+}
+
+/// <summary>Faces tiled as one, left to right as seen from inside the room.</summary>
+/// <param name="Name">Its name, unique in the job.</param>
+/// <param name="Product">The product's name.</param>
+/// <param name="Faces">The faces' names, left to right.</param>
+/// <param name="Bond">The bond.</param>
+/// <param name="Corners">Whether the bond wraps or restarts.</param>
+/// <param name="Joint">The joint width allowed.</param>
+/// <param name="Through">The face seen from the entrance, whose tile runs into its inside corners; null for the middle one.</param>
+/// <param name="Limits">What is allowed.</param>
+/// <param name="Wants">What is asked for.</param>
+/// <param name="Order">What placings are compared by, the most important first; every criterion once.</param>
+public sealed record RunRequest(
+    string Name, string Product, Sequence<string> Faces, BondRequest Bond, Corners Corners, JointRange Joint,
+    string? Through, Limits Limits, Sequence<Want> Wants, Sequence<Criterion> Order);
+
+/// <summary>Everything for one client at one place, as far as it was measured and asked for.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Note">What the person who made it wants said on every sheet; null for nothing.</param>
+/// <param name="Tape">The tape it is measured and shown with.</param>
+/// <param name="Paper">What its sheets are printed on.</param>
+/// <param name="EdgeJoint">The soft joint at edges that state none of their own.</param>
+/// <param name="Products">The tiles.</param>
+/// <param name="Faces">The faces.</param>
+/// <param name="Runs">The runs.</param>
+public sealed record Job(
+    string Name, string? Note, Tape Tape, Paper Paper, Length EdgeJoint,
+    Sequence<Product> Products, Sequence<Face> Faces, Sequence<RunRequest> Runs);

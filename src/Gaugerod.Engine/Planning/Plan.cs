@@ -1,0 +1,36 @@
+using Gaugerod.Engine.Cutting;
+using Gaugerod.Engine.Layouts;
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Takeoffs;
+using Gaugerod.Plane;
+
+namespace Gaugerod.Engine.Planning;
+
+/// <summary>A face with its pieces.</summary>
+/// <param name="Face">The face and its field.</param>
+/// <param name="Placing">Where the bond sits on it, in the face's own coordinates.</param>
+/// <param name="Pieces">The pieces, as one reads the wall: from the top course down, each from the left.</param>
+public sealed record FacePlan(FinishedFace Face, Placing Placing, Sequence<Piece> Pieces);
+
+/// <summary>A run, planned.</summary>
+/// <param name="Request">What was asked.</param>
+/// <param name="Best">The placing chosen.</param>
+/// <param name="Proof">What is proved of it.</param>
+/// <param name="Alternatives">Other placings, the better first.</param>
+/// <param name="Lines">The lines to snap.</param>
+/// <param name="Rods">The rods' marks.</param>
+/// <param name="Faces">The faces, in the run's order.</param>
+public sealed record RunPlan(
+    RunRequest Request, Proposal Best, Proof Proof, Sequence<Proposal> Alternatives,
+    Sequence<SnapLine> Lines, Sequence<Rod> Rods, Sequence<FacePlan> Faces);
+
+/// <summary>All that was reckoned for a job.</summary>
+/// <param name="Job">The job.</param>
+/// <param name="Runs">Its runs, in its order.</param>
+/// <param name="Cutting">The cut plan of every product used.</param>
+/// <param name="Order">What to buy.</param>
+/// <param name="Findings">The results of the checks, the gravest first.</param>
+public sealed record Plan(
+    Job Job, Sequence<RunPlan> Runs, Sequence<ProductCutting> Cutting, Sequence<OrderLine> Order, Sequence<Finding> Findings);

@@ -1,0 +1,59 @@
+using Gaugerod.Engine.Surveys;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.Engine.Rooms;
+
+/// <summary>One flat thing that gets tile, as it was measured, before anything is taken off for joints and trims.</summary>
+/// <param name="Name">Its name, unique in the job.</param>
+/// <param name="Shape">Its outline, or the readings that give it.</param>
+/// <param name="Openings">Windows, niches and the like, wholly inside the face.</param>
+/// <param name="Holes">Round penetrations.</param>
+public sealed record Face(string Name, FaceShape Shape, Sequence<Opening> Openings, Sequence<Hole> Holes);
+
+/// <summary>How a face is given.</summary>
+public abstract record FaceShape
+{
+    private FaceShape()
+    {
+    }
+
+    /// <summary>By its corners.</summary>
+    /// <param name="Ring">The corners, counter-clockwise as seen from the room.</param>
+    /// <param name="Edges">One for each side, the first from the first corner to the second.</param>
+    /// <param name="LevelLine">How high above the lowest left corner's level (y = 0) the run's level line crosses this face. Default zero.</param>
+    public sealed record Outline(Ring Ring, Sequence<Edge> Edges, Length LevelLine) : FaceShape;
+
+    /// <summary>By readings of a wall with four sides.</summary>
+    /// <param name="Readings">What was read.</param>
+    /// <param name="Foot">The lower edge, where no fixture stands.</param>
+    /// <param name="Right">The right edge.</param>
+    /// <param name="Head">The upper edge.</param>
+    /// <param name="Left">The left edge.</param>
+    /// <param name="Fixtures">What stands at the foot or hangs at the head, in any order.</param>
+    public sealed record Read(FaceReadings Readings, Edge Foot, Edge Right, Edge Head, Edge Left, Sequence<Fixture> Fixtures) : FaceShape;
+}
+
+/// <summary>A box that stands at a wall's foot, or hangs from its head, and keeps the tile off: a bath, a bench, a soffit, a doorway.</summary>
+/// <param name="Name">Its name; its edges on the face are <c>name</c>, <c>name.left</c> and <c>name.right</c>.</param>
+/// <param name="AtHead">Whether it hangs from the head.</param>
+/// <param name="From">Where it begins, from the left corner at the foot.</param>
+/// <param name="To">Where it ends; null when it reaches the right corner.</param>
+/// <param name="HeightLeft">How high above y = 0 its tiled edge runs at its left end.</param>
+/// <param name="HeightRight">The same at its right end.</param>
+/// <param name="Edge">The level edge the tile meets.</param>
+/// <param name="Side">Its upright edges.</param>
+public sealed record Fixture(string Name, bool AtHead, Length From, Length? To, Length HeightLeft, Length HeightRight, Edge Edge, Edge Side);
+
+/// <summary>A hole in a face with edges of its own.</summary>
+/// <param name="Name">Its name; its edges on the face are <c>name.edge</c>.</param>
+/// <param name="Ring">Its corners on the face, counter-clockwise.</param>
+/// <param name="Edges">One for each side, in the ring's order; a rectangle's are <c>bottom</c>, <c>right</c>, <c>top</c>, <c>left</c>.</param>
+public sealed record Opening(string Name, Ring Ring, Sequence<Edge> Edges);
+
+/// <summary>A round penetration: a pipe, a valve, a drain.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Centre">Its middle on the face.</param>
+/// <param name="Diameter">The hole to be drilled, clearance included; more than zero.</param>
+public sealed record Hole(string Name, Point Centre, Length Diameter);

@@ -1,0 +1,30 @@
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.Engine.Rooms;
+
+/// <summary>One side of the field, run so that the tile lies to its left.</summary>
+/// <param name="From">Where it begins.</param>
+/// <param name="To">Where it ends.</param>
+/// <param name="Name">The name of the face's edge it comes from, with its opening's or fixture's name before it.</param>
+/// <param name="Kind">What it meets.</param>
+public readonly record struct FieldEdge(Point From, Point To, string Name, EdgeKind Kind);
+
+/// <summary>A named ring on a face.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Ring">Its corners, counter-clockwise.</param>
+public sealed record NamedRing(string Name, Ring Ring);
+
+/// <summary>A face with its field: what tile covers when joints, trims, laps and openings are taken off.</summary>
+/// <param name="Name">The face's name.</param>
+/// <param name="Outline">The face as measured; its lower left corner at or near the origin.</param>
+/// <param name="Openings">The openings as measured.</param>
+/// <param name="Holes">The holes.</param>
+/// <param name="Field">What tile covers.</param>
+/// <param name="Edges">The field's sides: the outer ring's, then each hole's.</param>
+/// <param name="Unrolled">Where this face's x = 0 lies on its run, unrolled left to right.</param>
+/// <param name="Raised">Where this face's y = 0 lies above the first face's.</param>
+public sealed record FinishedFace(
+    string Name, Ring Outline, Sequence<NamedRing> Openings, Sequence<Hole> Holes,
+    Polygon Field, Sequence<FieldEdge> Edges, Length Unrolled, Length Raised);

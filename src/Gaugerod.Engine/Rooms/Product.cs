@@ -1,0 +1,70 @@
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Rooms;
+
+/// <summary>How a tile may be turned when it is cut.</summary>
+public enum Turning
+{
+    /// <summary>Any way its shape allows: half round, and a quarter when it is square.</summary>
+    Free,
+
+    /// <summary>Half round only.</summary>
+    Half,
+
+    /// <summary>Not at all: it has a direction.</summary>
+    None,
+}
+
+/// <summary>How a tile's size is sorted (ANSI A137.1).</summary>
+public enum TileClass
+{
+    /// <summary>Not sorted by size.</summary>
+    Natural,
+
+    /// <summary>Sorted by size.</summary>
+    Calibrated,
+
+    /// <summary>Edges ground to size.</summary>
+    Rectified,
+}
+
+/// <summary>A tile as it is bought. Sizes are the real ones, not the names on the box.</summary>
+/// <param name="Name">Its name, unique in the job.</param>
+/// <param name="Width">Its size along the course when laid level; 5 mm to 4 m.</param>
+/// <param name="Height">Its size across the course when laid level; 5 mm to 4 m.</param>
+/// <param name="Thickness">Zero or more; default zero in the file means unknown.</param>
+public sealed record Product(string Name, Length Width, Length Height, Length Thickness)
+{
+    /// <summary>The bond coat under it, as set.</summary>
+    public Length BondCoat { get; init; }
+
+    /// <summary>Tiles in a box; 1 or more.</summary>
+    public int PerBox { get; init; } = 1;
+
+    /// <summary>How it may be turned.</summary>
+    public Turning Turning { get; init; }
+
+    /// <summary>How it is sorted; null when not known.</summary>
+    public TileClass? Class { get; init; }
+
+    /// <summary>The difference between the largest and the smallest tile supplied; null when not measured.</summary>
+    public Length? Variation { get; init; }
+
+    /// <summary>The warp of the longest edge of the tiles supplied; null when not measured.</summary>
+    public Length? Warpage { get; init; }
+
+    /// <summary>What the blade turns to dust.</summary>
+    public Length Kerf { get; init; }
+
+    /// <summary>Tiles allowed for breakage, beside the cut plan.</summary>
+    public int Breakage { get; init; }
+
+    /// <summary>Tiles to leave with the client.</summary>
+    public int Spares { get; init; }
+
+    /// <summary>A flat share on top of everything, in hundredths, only because the setter asked for it; null for none.</summary>
+    public int? FlatPercent { get; init; }
+
+    /// <summary>Bond coat and tile: what this tiling takes off the next wall's width at an inside corner.</summary>
+    public Length BuildUp => Thickness + BondCoat;
+}
