@@ -61,15 +61,20 @@ internal static class InTile
     /// <summary>How much of the tile the piece takes, from the side it keeps to its furthest point.</summary>
     public static Length Need(Piece piece, CutMark cut)
     {
-        var (cell, box) = (piece.Cell, piece.Outline.Bounds);
-        var reach = cut.Away switch
+        var (cell, need) = (piece.Cell, cut.Most);
+        foreach (var p in piece.Outline.Points.AsSpan())
         {
-            TileSide.Left => cell.Right - box.Left,
-            TileSide.Right => box.Right - cell.Left,
-            TileSide.Bottom => cell.Top - box.Bottom,
-            _ => box.Top - cell.Bottom,
-        };
-        return Length.Max(cut.Most, reach);
+            var reach = cut.Away switch
+            {
+                TileSide.Left => cell.Right - p.X,
+                TileSide.Right => p.X - cell.Left,
+                TileSide.Bottom => cell.Top - p.Y,
+                _ => p.Y - cell.Bottom,
+            };
+            need = Length.Max(need, reach);
+        }
+
+        return need;
     }
 
     private static int Place(TileSide side) => side switch
