@@ -19,13 +19,18 @@ internal static class CheckMaker
 
         for (var f = 0; f < frames.Count; f++)
         {
-            var all = Enumerable.Range(0, frames[f].Face.Edges.Count).ToArray();
-            if (limits.Smallest is { } smallest) checks.Add(new Check.AtLeast(-1, f, true, 1, all, smallest.Steps, smallest.Steps));
-            if (limits.HalfTile) checks.Add(new Check.AtLeast(-1, f, false, 1, all, (courses.Length + 1) / 2, (courses.Depth + 1) / 2));
+            if (limits.Smallest is { } smallest) checks.Add(new Check.AtLeast(-1, f, true, 1, AllEdges(frames[f]), smallest.Steps, smallest.Steps));
+            if (limits.HalfTile) checks.Add(HalfTile(f, frames[f], courses));
         }
 
         return [.. checks];
     }
+
+    /// <summary>The half-tile guidance as a wish on all edges of a face.</summary>
+    public static Check.AtLeast HalfTile(int face, FaceFrame frame, Courses courses) =>
+        new(-1, face, false, 1, AllEdges(frame), (courses.Length + 1) / 2, (courses.Depth + 1) / 2);
+
+    private static int[] AllEdges(FaceFrame frame) => [.. Enumerable.Range(0, frame.Face.Edges.Count)];
 
     /// <summary>The edges of a face with a name: an edge that a fixture cut in two has two.</summary>
     public static int[] Edges(FinishedFace face, string name) =>

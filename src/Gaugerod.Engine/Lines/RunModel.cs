@@ -82,6 +82,16 @@ internal sealed class RunModel
         _ => throw new ArgumentOutOfRangeException(nameof(check), check, "No such check."),
     };
 
+    /// <summary>Whether a placing leaves any leg under half of the tile, the way it is cut.</summary>
+    public bool HasUnderHalf(RunPlacing placing)
+    {
+        _ = Score(placing.U, placing.V);
+        return Enumerable.Range(0, Frames.Length).Any(face => !Least(face, HalfTile(face)));
+    }
+
+    /// <summary>The half-tile guidance as a check on all edges of a face.</summary>
+    public Check.AtLeast HalfTile(int face) => CheckMaker.HalfTile(face, Frames[face], Courses);
+
     /// <summary>The edge, in words, at which a leg stands in the placing that was scored last.</summary>
     public string NarrowestEdge(long leg)
     {

@@ -1,5 +1,6 @@
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 
 namespace Gaugerod.Engine.Lines;
@@ -15,6 +16,9 @@ internal sealed class TileCounter
         _model = model;
         _fields = [.. model.Frames.Select(frame => FieldRings.Of(frame.Face))];
     }
+
+    /// <summary>The face with its drilled holes taken out of the field.</summary>
+    public FinishedFace Drilled(int face) => _fields[face].Face with { Field = _fields[face].Covered };
 
     /// <summary>The pieces of each face.</summary>
     /// <param name="placing">The placing.</param>

@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
 using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Pieces;
@@ -12,17 +13,17 @@ internal sealed class FieldRings
     private FieldRings(FinishedFace face, Node[][] sides, Node[][] holes)
     {
         Face = face;
-        Sides = sides;
         All = [.. sides, .. holes];
+        Covered = face.Field with { Inner = [.. face.Field.Inner, .. holes.Select(Ring)] };
     }
 
     public FinishedFace Face { get; }
 
-    /// <summary>The field's rings without drilled holes.</summary>
-    public Node[][] Sides { get; }
-
     /// <summary>The field's rings and the drilled holes that lie wholly in it.</summary>
     public Node[][] All { get; }
+
+    /// <summary>What tile covers when the holes are drilled.</summary>
+    public Polygon Covered { get; }
 
     public bool IsDrilled(int tag) => tag >= Face.Edges.Count;
 
@@ -67,6 +68,8 @@ internal sealed class FieldRings
 
         return inside;
     }
+
+    private static Ring Ring(Node[] clockwise) => new(clockwise.Reverse().Select(node => node.Point).ToSequence());
 
     private static bool LiesInside(Node[] round, List<Node[]> field)
     {
