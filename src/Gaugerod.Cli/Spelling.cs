@@ -6,7 +6,7 @@ internal static class Spelling
     /// <summary>The nearest of the known words; null when none comes near. Of two as near, the one that sorts first.</summary>
     public static string? Nearest(string word, IEnumerable<string> known) => known
         .Select(k => (Word: k, Steps: Steps(word, k)))
-        .Where(c => c.Steps <= Math.Max(1, word.Length / 3))
+        .Where(c => c.Steps <= (word.Length + 2) / 3)
         .OrderBy(c => c.Steps).ThenBy(c => c.Word, StringComparer.Ordinal)
         .Select(c => c.Word).FirstOrDefault();
 

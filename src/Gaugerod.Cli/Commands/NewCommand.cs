@@ -18,17 +18,18 @@ internal static class NewCommand
             return Exit.Unusable;
         }
 
-        var refused = Write(path, Samples.Named(sample, job));
+        var refused = Write(path, () => Samples.Named(sample, job));
         await desk.Words.WriteLineAsync(refused is null
             ? $"{path}: written, from the sample {sample}, which is invented. Put in your own readings, then: gaugerod plan {path} --out {Path.ChangeExtension(path, null)}-sheets"
             : $"error: {path}: {refused}");
         return refused is null ? Exit.Done : Exit.Unusable;
     }
 
-    private static string? Write(string path, byte[] bytes)
+    private static string? Write(string path, Func<byte[]> sample)
     {
         const string There = "this is there already and was kept; choose another name";
         if (Path.Exists(path)) return There + ".";
+        var bytes = sample();
         var beside = Path.Combine(Path.GetDirectoryName(path) ?? "", $".{Path.GetFileName(path)}.part");
         try
         {
