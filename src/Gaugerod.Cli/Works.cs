@@ -1,5 +1,10 @@
+using Gaugerod.Cli.Reading;
 using Gaugerod.Cli.Writing;
+using Gaugerod.Engine;
 using Gaugerod.Engine.Planning;
+using Gaugerod.Files;
+using Gaugerod.Files.Jobs;
+using Gaugerod.Files.Plans;
 using Gaugerod.Plane;
 
 namespace Gaugerod.Cli;
@@ -21,9 +26,27 @@ internal sealed record Works(
     Func<Plan, Sequence<OutputFile>> Sheets)
 {
     /// <summary>The real ones.</summary>
-    public static Works Real { get; } = new(
-        (_, _, _) => throw new NotSupportedException("The reader is being built."),
-        Planner.Plan,
-        _ => throw new NotSupportedException("The plan writer is being built."),
-        _ => throw new NotSupportedException("The sheets are being built."));
+    public static Works Real { get; } = new(ReadAndCheck, Planner.Plan, PlanWriter.Write, Draw);
+
+    private static ReadJob ReadAndCheck(ReadOnlyMemory<byte> bytes, string name, bool large)
+    {
+        return JobReader.Read(bytes, name) switch
+        {
+            JobReading.Understood read => Checked(read, large),
+            JobReading.Refused refused => Refused(refused.Faults),
+            var other => throw new InvalidOperationException($"A reading of a kind that is not known here: {other.GetType().Name}."),
+        };
+    }
+
+    private static ReadJob Checked(JobReading.Understood read, bool large)
+    {
+        // SEAM: JobCheck.Check(read.Job), when it is there, before the size.
+        Sequence<Fault> faults = [.. large ? [] : SizeLimit.Check(read.Job)];
+        return faults.Count == 0 ? new(read.Job, []) : Refused(faults.Select(read.Locate));
+    }
+
+    private static ReadJob Refused(IEnumerable<FileFault> faults) => new(null, faults.Select(f => f.Say()).ToSequence());
+
+    // SEAM: JobSheets.Pages(plan) through PdfWriter as sheets.pdf; each face and each run through SvgWriter, named by FileNames.
+    private static Sequence<OutputFile> Draw(Plan plan) => throw new NotSupportedException($"The sheets of {plan.Job.Name} cannot be drawn yet.");
 }
