@@ -1,9 +1,7 @@
 using Gaugerod.Cli.Reading;
 using Gaugerod.Engine.Bonds;
-using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rooms;
-using Gaugerod.Engine.Surveys;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 
