@@ -1,32 +1,89 @@
 namespace Gaugerod.Plane.Measure;
 
-/// <summary>What came of reading a length.</summary>
-public abstract record LengthReading
-{
-    private LengthReading()
-    {
-    }
-
-    /// <summary>It was understood.</summary>
-    /// <param name="Value">The length.</param>
-    public sealed record Understood(Length Value) : LengthReading;
-
-    /// <summary>It was refused; nothing was guessed.</summary>
-    /// <param name="Found">What stood there.</param>
-    /// <param name="Expected">What could stand there.</param>
-    /// <param name="Nearest">What was probably meant, or both readings where it is ambiguous; null when nothing comes near.</param>
-    public sealed record Refused(string Found, string Expected, string? Nearest) : LengthReading;
-}
-
 /// <summary>Reads and writes lengths, in one place for every field, file and sheet. Never the thread's culture.</summary>
 public static class LengthText
 {
+    /// <summary>The longest text that is read, in characters.</summary>
+    public const int LongestText = 64;
+
+    /// <summary>The greatest length that is read, either way: 1000 m.</summary>
+    public static Length Greatest { get; } = Length.FromMillimetres(1_000_000);
+
     /// <summary>Reads a length as a person types it. A bare number is in the job's unit.</summary>
-    public static LengthReading Read(string text, LengthUnit unit) => throw new NotSupportedException(text + unit);
+    /// <remarks>
+    /// <list type="bullet">
+    /// <item>Units: <c>mm cm m in ft</c>, the marks <c>' "</c> and their curly and prime forms, <c>''</c> for inches.</item>
+    /// <item>Fractions: <c>40 1/2</c>, <c>40-1/2</c>, <c>40½</c>. One without a unit means inches, in a metric job too.
+    /// <c>8'-4"</c> is eight feet four; <c>12-7</c> is a difference.</item>
+    /// <item>Decimals: a point always. A comma unless it could mark thousands: <c>102,8</c> and <c>1,028 m</c> are read,
+    /// <c>1,028</c> is refused with both readings.</item>
+    /// <item>Sums: <c>+ - x * ÷</c>, and <c>/</c> where it is not a fraction's line (spaces round it make it division).
+    /// One side of <c>x</c> is a count. Where numbers without a unit could take either of two units, the sum is refused.</item>
+    /// <item>Below zero is read; whether that makes sense is for the caller to say.</item>
+    /// </list>
+    /// What falls between two steps (1/3 in, or many decimals) is taken to the nearest step, at most 0.00016 mm away.
+    /// Takes time in proportion to the text and throws for no text but null.
+    /// </remarks>
+    /// <param name="text">At most <see cref="LongestText"/> characters.</param>
+    /// <param name="unit">The job's unit.</param>
+    public static LengthReading Read(string text, LengthUnit unit)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        return LengthTextReader.Read(text, unit);
+    }
 
     /// <summary>Writes a length to the nearest mark of the tape, with its unit: <c>40 1/2 in</c>, <c>1028 mm</c>.</summary>
-    public static string Nearest(Length length, Tape tape) => throw new NotSupportedException();
+    /// <remarks>Inch marks that are a whole number of 1/128 in are shown as reduced fractions, all others as decimals.</remarks>
+    public static string Nearest(Length length, Tape tape)
+    {
+        ArgumentNullException.ThrowIfNull(tape);
+        return LengthTextWriter.WithUnit(tape.Nearest(length), tape);
+    }
 
-    /// <summary>Writes a length to the last mark below it, for a cut that must fit a gap.</summary>
-    public static string Down(Length length, Tape tape) => throw new NotSupportedException();
+    /// <summary>Writes a length to the last mark below it, for a cut that must fit a gap. Below zero it goes down too.</summary>
+    public static string Down(Length length, Tape tape)
+    {
+        ArgumentNullException.ThrowIfNull(tape);
+        return LengthTextWriter.WithUnit(tape.Down(length), tape);
+    }
+
+    /// <summary>As <see cref="Nearest"/> without the unit, for tables that name it once: <c>40 1/2</c>, <c>1028</c>.</summary>
+    public static string NearestBare(Length length, Tape tape)
+    {
+        ArgumentNullException.ThrowIfNull(tape);
+        return LengthTextWriter.Bare(tape.Nearest(length), tape);
+    }
+
+    /// <summary>As <see cref="Down"/> without the unit.</summary>
+    public static string DownBare(Length length, Tape tape)
+    {
+        ArgumentNullException.ThrowIfNull(tape);
+        return LengthTextWriter.Bare(tape.Down(length), tape);
+    }
+
+    /// <summary>Writes a length to the nearest mark in feet and inches: <c>8' 4 5/16"</c>, <c>8' 0"</c>, <c>4 5/16"</c> under a foot.</summary>
+    /// <exception cref="ArgumentException">The tape does not count inches.</exception>
+    public static string FeetNearest(Length length, Tape tape)
+    {
+        ThrowIfNotInches(tape);
+        return LengthTextWriter.Feet(tape.Nearest(length), tape);
+    }
+
+    /// <summary>As <see cref="FeetNearest"/>, to the last mark below.</summary>
+    /// <exception cref="ArgumentException">The tape does not count inches.</exception>
+    public static string FeetDown(Length length, Tape tape)
+    {
+        ThrowIfNotInches(tape);
+        return LengthTextWriter.Feet(tape.Down(length), tape);
+    }
+
+    /// <summary>Writes a length in millimetres exactly, without the unit, for files: <c>1028.7</c>. At most seven decimals, a point, no thousands mark.</summary>
+    public static string ExactMillimetres(Length length) =>
+        length.Millimetres.ToString("0.#######", System.Globalization.CultureInfo.InvariantCulture);
+
+    private static void ThrowIfNotInches(Tape tape)
+    {
+        ArgumentNullException.ThrowIfNull(tape);
+        if (tape.Unit != LengthUnit.Inch) throw new ArgumentException("Feet are shown from a tape in inches.", nameof(tape));
+    }
 }
