@@ -1,0 +1,44 @@
+using Gaugerod.Sheets.Drawings;
+
+namespace Gaugerod.Sheets.Tests.Drawings;
+
+public sealed class LetteringTests
+{
+    [Theory]
+    [InlineData("4 1/2 in", "4\u00A0¹⁄₂ in")]
+    [InlineData("40 15/16", "40\u00A0¹⁵⁄₁₆")]
+    [InlineData("-3/8 in", "-³⁄₈ in")]
+    [InlineData("3' 4 1/2\"", "3' 4\u00A0¹⁄₂\"")]
+    [InlineData("1028 mm", "1028 mm")]
+    [InlineData("A137.1/2012", "A137.1/2012")]
+    [InlineData("1/2/3", "1/2/3")]
+    [InlineData("page 3/", "page 3/")]
+    public void Fractions_are_set_as_fractions_and_nothing_else_is(string typed, string set) => Assert.Equal(set, Fractions.Set(typed));
+
+    [Fact]
+    public void Figures_have_one_width_in_both_weights()
+    {
+        foreach (var face in new[] { TypeFace.Regular, TypeFace.Bold })
+        {
+            Assert.Single("0123456789".Select(face.Advance).Distinct());
+        }
+    }
+
+    [Fact]
+    public void Every_letter_the_sheets_need_is_in_the_font()
+    {
+        foreach (var letter in "0123456789⁰¹²³⁴⁵⁶⁷⁸⁹₀₁₂₃₄₅₆₇₈₉⁄×°±≤≥→·–—äöüßéèçşğıİÅøñ▲■○")
+        {
+            Assert.True(TypeFace.Regular.Has(letter), $"{letter} is missing");
+            Assert.True(TypeFace.Bold.Has(letter), $"{letter} is missing in bold");
+        }
+    }
+
+    [Fact]
+    public void No_line_of_running_text_is_wider_than_its_column()
+    {
+        var lines = Lettering.Wrap("A long sentence about the first course and averylongwordthatcannotstandinacolumn of it.", 9, bold: false, 30);
+        Assert.All(lines, l => Assert.True(Lettering.Width(l, 9) <= 30, l));
+        Assert.True(lines.Count > 3);
+    }
+}
