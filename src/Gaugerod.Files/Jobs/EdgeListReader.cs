@@ -8,7 +8,8 @@ namespace Gaugerod.Files.Jobs;
 /// <summary>Reads the edges of an outline: a list, one for each side, in the corners' order.</summary>
 internal static class EdgeListReader
 {
-    public static Sequence<Edge> Read(Fields owner, int? sides, Form form, Edge usual, Uniques names)
+    /// <summary>The edges; null, and a fault, when they are not as many as the sides.</summary>
+    public static Sequence<Edge>? Read(Fields owner, int? sides, Form form, Edge usual, Uniques names)
     {
         var values = owner.Values;
         var items = owner.Items("edges");
@@ -24,6 +25,7 @@ internal static class EdgeListReader
             edges.Add(EdgeReader.Read(item, form, usual with { Name = name ?? SideName(edges.Count) }, values));
         }
 
+        if (owner["edges"] is not null && edges.Count != sides) return null;
         while (edges.Count < sides) edges.Add(usual with { Name = SideName(edges.Count) });
         return edges.ToSequence();
     }

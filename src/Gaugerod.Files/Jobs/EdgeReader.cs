@@ -29,7 +29,7 @@ internal static class EdgeReader
     {
         if (edge.Kind == EdgeKind.OutsideCorner && edge.Finish is null && fields["finish"] is null)
         {
-            fields.Missing("finish", "at an outside corner " + Values.OneOf(Words.Finishes.All));
+            fields.Missing("finish", Values.OneOf(Words.Finishes.All) + ", which an outside corner needs");
         }
 
         Only(fields, edge, "finish", EdgeKind.OutsideCorner);

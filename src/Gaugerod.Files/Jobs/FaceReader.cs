@@ -38,7 +38,7 @@ internal static class FaceReader
         var (ring, corners) = RingReader.Read(fields["outline"], fields.Values);
         var edges = EdgeListReader.Read(fields, corners, Forms.FaceEdge, new Edge("", EdgeKind.Free), parts);
         var levelLine = fields.Length("levelLine", LengthRange.Position, Length.Zero);
-        return ring is null ? null : new FaceShape.Outline(ring, edges, levelLine);
+        return ring is null || edges is null ? null : new FaceShape.Outline(ring, edges, levelLine);
     }
 
     private static FaceShape.Read? Readings(Fields fields, Uniques parts)

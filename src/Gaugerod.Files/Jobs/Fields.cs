@@ -23,16 +23,20 @@ internal sealed class Fields
         if (node is null) return null;
         if (Group(node, values) is not { } group) return null;
         var known = form.Names.ToList();
+        var meant = new HashSet<string?>(StringComparer.Ordinal);
         foreach (var (name, member) in group.Members)
         {
             if (known.Contains(name)) continue;
-            values.Log.Add(member.NameAt, group.PathTo(name), $"an unknown field {values.Log.Source.Shown(member.NameAt, NameEnd(member, values))}", Values.OneOf(known), Values.Quoted(Near.Of(name, known.Where(k => !group.Members.ContainsKey(k)))));
+            var nearest = Near.Of(name, known.Where(k => !group.Members.ContainsKey(k)));
+            meant.Add(nearest);
+            values.Log.Add(member.NameAt, group.PathTo(name), $"an unknown field {values.Log.Source.Shown(member.NameAt, NameEnd(member, values))}", Values.OneOf(known), Values.Quoted(nearest));
         }
 
         var fields = new Fields(group, values);
         foreach (var field in form.Fields)
         {
-            if (field.Required && fields[field.Name] is null) fields.Missing(field.Name, field.Example);
+            // A misspelt field is said once, not as missing too.
+            if (field.Required && fields[field.Name] is null && !meant.Contains(field.Name)) fields.Missing(field.Name, field.Example);
         }
 
         return fields;

@@ -33,7 +33,8 @@ public static class JobReader
         var format = (member.Value as Node.Text)?.Value ?? "";
         if (string.Equals(format, Format, StringComparison.Ordinal)) return false;
         var nearest = format.StartsWith("gaugerod-plan/", StringComparison.Ordinal) ? "the job that this plan was made from" : Values.Quoted(Near.Of(format, [Format]));
-        log.Add(member.Value, $"\"{Format}\"", nearest);
+        var newer = format.StartsWith("gaugerod-job/", StringComparison.Ordinal);
+        log.Add(member.Value, newer ? $"\"{Format}\", the only version that is read here" : $"\"{Format}\"", newer ? null : nearest);
 
         // A slip of the pen is one fault among others; another format is not read at all.
         return Near.Of(format, [Format]) is null || format.StartsWith("gaugerod-", StringComparison.Ordinal);

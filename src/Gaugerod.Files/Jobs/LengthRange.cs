@@ -25,9 +25,10 @@ internal sealed record LengthRange(Length Least, Length Most, string Words)
 
     public bool Holds(Length length) => length >= Least && length <= Most;
 
-    /// <summary>The nearest length on the tape that the range holds, in words; null when the end of the range is no useful answer.</summary>
+    /// <summary>The nearest length on the tape that the range holds, in words; null when the end of the range is no useful answer. A minus sign is taken for a slip.</summary>
     public string? NearestTo(Length length, Tape tape)
     {
+        if (length.IsNegative && Holds(length.Abs())) return LengthText.Nearest(length.Abs(), tape);
         if (length > Most) return LengthText.Down(Most, tape);
         if (Least == Some) return null;
         var down = tape.Down(Least);

@@ -19,7 +19,8 @@ internal static class Near
         }
 
         // A third of the letters wrong is a slip; half of them is another word.
-        return best is not null && least <= Math.Max(1, Math.Max(word.Length, best.Length) / 3) ? best : null;
+        if (best is not null && least <= Math.Max(1, Math.Max(word.Length, best.Length) / 3)) return best;
+        return known.FirstOrDefault(k => BeginAlike(k, word));
     }
 
     /// <summary>How many letters must be added, left out, changed or swapped with their neighbour.</summary>
@@ -39,6 +40,13 @@ internal static class Near
         }
 
         return table[a.Length, b.Length];
+    }
+
+    // inch for in, joints for joint; the shorter one says enough to be meant.
+    private static bool BeginAlike(string known, string word)
+    {
+        var (a, b) = (Plain(known), Plain(word));
+        return Math.Min(a.Length, b.Length) >= 2 && (a.StartsWith(b, StringComparison.Ordinal) || b.StartsWith(a, StringComparison.Ordinal));
     }
 
     // per_box, Per-Box and "per box" are all meant as perBox.

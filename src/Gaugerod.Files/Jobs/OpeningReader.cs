@@ -26,7 +26,7 @@ internal static class OpeningReader
     {
         var (ring, corners) = RingReader.Read(fields["outline"], fields.Values);
         var edges = EdgeListReader.Read(fields, corners, Forms.OpeningEdge, usual, new Uniques("the opening's edges", parts: true));
-        return ring is null || name is null ? null : new Opening(name, ring, edges);
+        return ring is null || edges is null || name is null ? null : new Opening(name, ring, edges);
     }
 
     private static Opening? Rectangle(Fields fields, Edge usual, string? name)

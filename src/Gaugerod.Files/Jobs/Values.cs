@@ -109,10 +109,11 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
             && int.TryParse(under, NumberStyles.None, CultureInfo.InvariantCulture, out var denominator)
             && numerator >= 1 && denominator > numerator && denominator <= LargestDenominator)
         {
-            return (numerator, denominator);
+            var shared = (int)System.Numerics.BigInteger.GreatestCommonDivisor(numerator, denominator);
+            return (numerator / shared, denominator / shared);
         }
 
-        Log.Add(node, "a part of a tile such as \"1/2\" or \"1/3\", more than 0 and less than 1, its lower figure at most 64");
+        Log.Add(node, "a part of a tile such as \"1/2\" or \"1/3\", more than 0 and less than 1, its lower figure at most 64", NearestPart((node as Node.Text)?.Value ?? (node as Node.Number)?.Value));
         return null;
     }
 
@@ -123,6 +124,17 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
     }
 
     public static string? Quoted(string? word) => word is null ? null : $"\"{word}\"";
+
+    // 0.5 or 33% are meant as the plainest part near them.
+    private static string? NearestPart(string? text)
+    {
+        if (!decimal.TryParse(text?.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)) return null;
+        if (text!.Contains('%', StringComparison.Ordinal)) number /= 100;
+        if (number is <= 0 or >= 1) return null;
+        var parts = from under in Enumerable.Range(2, 7) from over in Enumerable.Range(1, under - 1) select (over, under);
+        var (o, u) = parts.MinBy(p => Math.Abs(((decimal)p.over / p.under) - number));
+        return string.Create(CultureInfo.InvariantCulture, $"\"{o}/{u}\"");
+    }
 
     private static string? NearestWhole(string? text, int least, int most) =>
         decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)

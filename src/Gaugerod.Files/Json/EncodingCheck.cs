@@ -18,8 +18,7 @@ internal static class EncodingCheck
         var bytes = file.Span;
         if (bytes.Length > LargestFile)
         {
-            var megabytes = (bytes.Length / 1048576m).ToString("0.#", CultureInfo.InvariantCulture);
-            return Refused(name, $"a file of {megabytes} MB", "a job of at most 8 MB", null);
+            return Refused(name, "a file of more than 8 MB", "a job of at most 8 MB", null);
         }
 
         if (bytes.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xFE]) || bytes.StartsWith((ReadOnlySpan<byte>)[0xFE, 0xFF]) || LooksWide(bytes))

@@ -8,6 +8,8 @@ internal sealed class FaultLog(string file, Source source)
     /// <summary>More than this many help nobody; a file of another kind would give thousands.</summary>
     public const int Most = 100;
 
+    private const int LongestPart = 500;
+
     private readonly List<FileFault> _faults = [];
 
     public Source Source { get; } = source;
@@ -32,7 +34,7 @@ internal sealed class FaultLog(string file, Source source)
     public FileFault Located(int offset, string path, string found, string expected, string? nearest)
     {
         var place = Source.PlaceOf(offset);
-        return new(file, place.Line, place.Column, path, found, expected, nearest);
+        return new(file, place.Line, place.Column, OneLine(path), OneLine(found), OneLine(expected), nearest is null ? null : OneLine(nearest));
     }
 
     public string Shown(Node node) => node switch
@@ -41,4 +43,11 @@ internal sealed class FaultLog(string file, Source source)
         Node.List => "a list [ ]",
         _ => Source.Shown(node.At, node.End),
     };
+
+    // A message is one line, whatever names the file makes up.
+    private static string OneLine(string text)
+    {
+        var plain = string.Concat(text.Take(LongestPart).Select(c => char.IsControl(c) ? ' ' : c));
+        return text.Length > LongestPart ? plain + "..." : plain;
+    }
 }

@@ -78,7 +78,7 @@ internal static class NodeReader
     private static bool TooDeep(ref Utf8JsonReader reader, Node node, FaultLog log)
     {
         if (reader.CurrentDepth < DeepestNesting) return false;
-        log.AddSaid(node, "brackets more than 32 deep", "a job, which needs fewer than ten");
+        log.Add(node.At, "", "brackets more than 32 deep", "a job, which needs fewer than ten");
         return true;
     }
 

@@ -17,6 +17,7 @@ internal static class SyntaxFault
             return;
         }
 
+        if (openQuote < 0) at = WordStart(bytes, at);
         var here = (char)bytes[at];
         var before = LastBefore(bytes, at);
         var (found, expected, nearest) = (here, before) switch
@@ -28,6 +29,7 @@ internal static class SyntaxFault
             ('/', _) => ("a comment", "plain JSON, which has no comments", "put it in \"note\""),
             ('}' or ']', ',') => ($"a comma with nothing after it before {here}", "the next value, or no comma", "take the comma out"),
             ('\'', _) => ("a single quote '", "double quotes \" around names and text", null),
+            (>= '0' and <= '9', >= '0' and <= '9') => (FirstWord(source, at), "a comma before it", "a length with a blank in it goes in quotes, as in \"40 1/2\""),
             ((char)0xE2, _) => (FirstWord(source, at), "straight double quotes \" around names and text", null),
             (_, _) => (FirstWord(source, at), Expected(bytes, at, open, before), (string?)null),
         };
@@ -51,7 +53,7 @@ internal static class SyntaxFault
 
         var line = log.Source.PlaceOf(from).Line;
         var closing = bytes[from] switch { (byte)'{' => '}', (byte)'[' => ']', _ => '"' };
-        log.Add(bytes.Length, "", "the end of the file", string.Create(CultureInfo.InvariantCulture, $"a {closing} for the {(char)bytes[from]} in line {line}"));
+        log.Add(bytes.Length, "", "the end of the file", string.Create(CultureInfo.InvariantCulture, $"the closing {closing} for the {(char)bytes[from]} in line {line}"));
     }
 
     private static string Expected(ReadOnlySpan<byte> bytes, int at, List<int> open, char before)
@@ -76,6 +78,13 @@ internal static class SyntaxFault
         var word = text.Split([' ', ',', ':', '}', ']', '\t'], 2)[0];
         if (word.Length > 0) return word;
         return text.Length > 0 && Rune.DecodeFromUtf16(text, out var first, out _) == System.Buffers.OperationStatus.Done ? first.ToString() : "an end of line";
+    }
+
+    // tru and 01 are refused at their end; a person looks for their beginning.
+    private static int WordStart(ReadOnlySpan<byte> bytes, int at)
+    {
+        while (at > 0 && (char.IsAsciiLetterOrDigit((char)bytes[at - 1]) || bytes[at - 1] is (byte)'.' or (byte)'-' or (byte)'+')) at--;
+        return at;
     }
 
     private static char LastBefore(ReadOnlySpan<byte> bytes, int at)
