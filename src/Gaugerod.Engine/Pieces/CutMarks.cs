@@ -8,7 +8,7 @@ namespace Gaugerod.Engine.Pieces;
 internal static class CutMarks
 {
     /// <summary>The marks, in the outline's order. Drilled holes have none.</summary>
-    public static Sequence<CutMark> Of(Node[] outline, Box cell, FieldRings field)
+    public static Sequence<CutMark> Of(TaggedCorner[] outline, Box cell, FieldRings field)
     {
         var marks = new List<CutMark>();
         for (var i = 0; i < outline.Length; i++)
@@ -21,7 +21,7 @@ internal static class CutMarks
     }
 
     /// <summary>The piece lies to the left of its outline's run, so a side that runs down takes the tile's left away.</summary>
-    public static TileSide Away(Node a, Node b)
+    public static TileSide Away(TaggedCorner a, TaggedCorner b)
     {
         var (run, rise) = (b.X - a.X, b.Y - a.Y);
         return Math.Abs(run) <= Math.Abs(rise)
@@ -29,7 +29,7 @@ internal static class CutMarks
             : run > 0 ? TileSide.Bottom : TileSide.Top;
     }
 
-    private static CutMark Of(Node a, Node b, Box cell, string faces)
+    private static CutMark Of(TaggedCorner a, TaggedCorner b, Box cell, string faces)
     {
         var away = Away(a, b);
         if (away is TileSide.Left or TileSide.Right)

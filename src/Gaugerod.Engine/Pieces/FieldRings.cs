@@ -10,7 +10,7 @@ internal sealed class FieldRings
     /// <summary>Corners of a drilled hole's ring; it stands around the circle, 0.5 % of the radius outside it at the most.</summary>
     private const int RoundCorners = 32;
 
-    private FieldRings(FinishedFace face, Node[][] sides, Node[][] holes)
+    private FieldRings(FinishedFace face, TaggedCorner[][] sides, TaggedCorner[][] holes)
     {
         Face = face;
         All = [.. sides, .. holes];
@@ -20,7 +20,7 @@ internal sealed class FieldRings
     public FinishedFace Face { get; }
 
     /// <summary>The field's rings and the drilled holes that lie wholly in it.</summary>
-    public Node[][] All { get; }
+    public TaggedCorner[][] All { get; }
 
     /// <summary>What tile covers when the holes are drilled.</summary>
     public Polygon Covered { get; }
@@ -29,8 +29,8 @@ internal sealed class FieldRings
 
     public static FieldRings Of(FinishedFace face)
     {
-        var rings = new List<Node[]>();
-        var ring = new List<Node>();
+        var rings = new List<TaggedCorner[]>();
+        var ring = new List<TaggedCorner>();
         for (var i = 0; i < face.Edges.Count; i++)
         {
             var edge = face.Edges[i];
@@ -40,7 +40,7 @@ internal sealed class FieldRings
             ring.Clear();
         }
 
-        var drilled = new List<Node[]>();
+        var drilled = new List<TaggedCorner[]>();
         for (var i = 0; i < face.Holes.Count; i++)
         {
             var round = Around(face.Holes[i], face.Edges.Count + i);
@@ -51,7 +51,7 @@ internal sealed class FieldRings
     }
 
     /// <summary>Whether a place lies in the field: to the right of it an odd number of sides is crossed.</summary>
-    public static bool Contains(IEnumerable<Node[]> rings, long x, long y)
+    public static bool Contains(IEnumerable<TaggedCorner[]> rings, long x, long y)
     {
         var inside = false;
         foreach (var ring in rings)
@@ -69,26 +69,26 @@ internal sealed class FieldRings
         return inside;
     }
 
-    private static Ring Ring(Node[] clockwise) => new(clockwise.Reverse().Select(node => node.Point).ToSequence());
+    private static Ring Ring(TaggedCorner[] clockwise) => new(clockwise.Reverse().Select(node => node.Point).ToSequence());
 
-    private static bool LiesInside(Node[] round, List<Node[]> field)
+    private static bool LiesInside(TaggedCorner[] round, List<TaggedCorner[]> field)
     {
         var box = Box.Around(round.Select(node => node.Point));
         return Contains(field, round[0].X, round[0].Y)
             && !field.Any(ring => Enumerable.Range(0, ring.Length).Any(i => Touches(ring[i], ring[(i + 1) % ring.Length], box)));
     }
 
-    private static bool Touches(Node a, Node b, Box box) =>
+    private static bool Touches(TaggedCorner a, TaggedCorner b, Box box) =>
         Math.Max(a.X, b.X) >= box.Left.Steps && Math.Min(a.X, b.X) <= box.Right.Steps
         && Math.Max(a.Y, b.Y) >= box.Bottom.Steps && Math.Min(a.Y, b.Y) <= box.Top.Steps;
 
-    private static Node[] Around(Hole hole, int tag)
+    private static TaggedCorner[] Around(Hole hole, int tag)
     {
         var radius = hole.Diameter.Steps / 2.0 / Math.Cos(Math.PI / RoundCorners);
         return [.. Enumerable.Range(0, RoundCorners).Select(i =>
         {
             var angle = -2 * Math.PI * i / RoundCorners;
-            return new Node(
+            return new TaggedCorner(
                 hole.Centre.X.Steps + (long)Math.Round(radius * Math.Cos(angle)),
                 hole.Centre.Y.Steps + (long)Math.Round(radius * Math.Sin(angle)), tag);
         })];

@@ -13,7 +13,7 @@ internal static class Legs
     /// <param name="ring">The piece's outline and holes, sides tagged; a tag of zero or more is a cut.</param>
     /// <param name="cell">The whole tile.</param>
     /// <param name="counts">Whether the side with a tag counts: round holes do not.</param>
-    public static long? Narrowest(IReadOnlyList<Node[]> ring, Box cell, Func<int, bool> counts)
+    public static long? Narrowest(IReadOnlyList<TaggedCorner[]> ring, Box cell, Func<int, bool> counts)
     {
         var cuts = Cuts(ring, counts);
         var upright = cuts.Where(cut => cut.Class == EdgeClass.Side).ToList();
@@ -50,7 +50,7 @@ internal static class Legs
         return gap >= 0 ? gap : null;
     }
 
-    private static List<Cut> Cuts(IReadOnlyList<Node[]> rings, Func<int, bool> counts)
+    private static List<Cut> Cuts(IReadOnlyList<TaggedCorner[]> rings, Func<int, bool> counts)
     {
         var cuts = new List<Cut>();
         foreach (var ring in rings)
@@ -68,7 +68,7 @@ internal static class Legs
     /// <summary>A cut from its lower end to its upper, and on which side of it tile is left.</summary>
     private readonly record struct Cut(EdgeClass Class, long LowX, long LowY, long HighX, long HighY, bool TileToTheRight)
     {
-        public static Cut Of(Node a, Node b)
+        public static Cut Of(TaggedCorner a, TaggedCorner b)
         {
             var kind = EdgeClasses.Of(b.X - a.X, b.Y - a.Y);
             // The tile lies to the left of the side's run: a side that runs down has it to the right (of x), a side that

@@ -41,7 +41,7 @@ internal static class PieceCutter
     }
 
     /// <summary>The parts of one tile that lie in the field, each with its holes.</summary>
-    private static IEnumerable<(Node[] Outline, List<Node[]> Inner)> Parts(FieldRings field, Box cell)
+    private static IEnumerable<(TaggedCorner[] Outline, List<TaggedCorner[]> Inner)> Parts(FieldRings field, Box cell)
     {
         if (!field.All.Any(ring => Crosses(ring, cell)))
         {
@@ -63,7 +63,7 @@ internal static class PieceCutter
     }
 
     /// <summary>Whether a ring may pass through the inside of a cell, by the boxes around its sides.</summary>
-    private static bool Crosses(Node[] ring, Box cell)
+    private static bool Crosses(TaggedCorner[] ring, Box cell)
     {
         for (var i = 0; i < ring.Length; i++)
         {
@@ -75,13 +75,13 @@ internal static class PieceCutter
         return false;
     }
 
-    private static Node[] Whole(Box cell) =>
+    private static TaggedCorner[] Whole(Box cell) =>
     [
         new(cell.Left.Steps, cell.Bottom.Steps, BoxClip.Bottom), new(cell.Right.Steps, cell.Bottom.Steps, BoxClip.Right),
         new(cell.Right.Steps, cell.Top.Steps, BoxClip.Top), new(cell.Left.Steps, cell.Top.Steps, BoxClip.Left),
     ];
 
-    private static Ring Ring(Node[] nodes) => new(nodes.Select(node => node.Point).ToSequence());
+    private static Ring Ring(TaggedCorner[] nodes) => new(nodes.Select(node => node.Point).ToSequence());
 
     private static Sequence<Piece> Numbered(List<Piece> pieces, string letter, bool upright)
     {

@@ -14,7 +14,7 @@ internal static class PieceKinds
     /// <param name="framed">Whether an opening lies wholly inside it.</param>
     /// <param name="cell">The whole tile.</param>
     /// <param name="tape">A cut whose two ends read the same on this tape is parallel.</param>
-    public static PieceKind Of(Node[] outline, Sequence<CutMark> cuts, bool drilled, bool framed, Box cell, Tape tape)
+    public static PieceKind Of(TaggedCorner[] outline, Sequence<CutMark> cuts, bool drilled, bool framed, Box cell, Tape tape)
     {
         if (framed) return PieceKind.Shaped;
         if (cuts.Count == 0) return drilled ? PieceKind.Hole : PieceKind.Full;
@@ -59,7 +59,7 @@ internal static class PieceKinds
     };
 
     /// <summary>Which way the outline turns where the first cut meets the next: 1 outwards, -1 inwards, 0 where they do not meet.</summary>
-    private static int Turn(Node[] outline)
+    private static int Turn(TaggedCorner[] outline)
     {
         for (var i = 0; i < outline.Length; i++)
         {
@@ -71,7 +71,7 @@ internal static class PieceKinds
         return 0;
     }
 
-    private static bool OneAfterAnother(Node[] outline, int count) =>
+    private static bool OneAfterAnother(TaggedCorner[] outline, int count) =>
         Enumerable.Range(0, outline.Length).Any(start =>
             Enumerable.Range(0, count).All(i => outline[(start + i) % outline.Length].Tag >= 0));
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;

@@ -12,6 +12,10 @@ internal static class SizeLimits
     internal static Length RectifiedTolerance(Length average) =>
         Length.FromSteps(Math.Min(((average.Steps * 2) + 400) / 800, ((Length.StepsPerInch * 6) + 100) / 200));
 
+    /// <summary>How far the largest and the smallest of them may lie apart: twice as much, rounded only then.</summary>
+    internal static Length RectifiedSpread(Length average) =>
+        Length.FromSteps(Math.Min((average.Steps + 100) / 200, ((Length.StepsPerInch * 6) + 50) / 100));
+
     /// <summary>The least and the most a side of a rectified pressed floor tile may measure (ANSI A137.1, caliber range).</summary>
     internal static (Length Least, Length Most) RectifiedWindow(Length average) =>
         (average - RectifiedTolerance(average), average + RectifiedTolerance(average));

@@ -14,7 +14,7 @@ internal static class CornerReadings
 
     private static readonly Length SlipMillimetres = Length.FromMillimetres(3);
 
-    public static Corners Settle(FaceReadings readings, ReadingPlace place, List<Finding> findings)
+    public static CornerPair Settle(FaceReadings readings, ReadingPlace place, List<Finding> findings)
     {
         var (width, height) = (readings.Width, readings.Height);
         var rightFoot = readings.LevelLine is { } line ? line.Left - line.Right : Length.Zero;

@@ -17,7 +17,7 @@ internal static class Notches
         public bool IsBox => Tag.Of == SideOf.BoxEdge;
     }
 
-    public static Chain Cut(bool atHead, Corners corners, Length width, Sequence<SurveyBox> boxes, ReadingPlace place, List<Fault> faults)
+    public static Chain Cut(bool atHead, CornerPair corners, Length width, Sequence<SurveyBox> boxes, ReadingPlace place, List<Fault> faults)
     {
         Length LeftAt(Length height) => corners.Left.InsetAt(height);
         Length RightAt(Length height) => width - corners.Right.InsetAt(height);

@@ -40,7 +40,7 @@ internal static class ReadingsToOutline
 
     private static Survey Refused(List<Fault> faults) => new(null, [], null, [], faults.ToSequence());
 
-    private static (List<Point> Points, List<SideTag> Sides) Close(Chain foot, Chain head, Corners corners, Length width)
+    private static (List<Point> Points, List<SideTag> Sides) Close(Chain foot, Chain head, CornerPair corners, Length width)
     {
         var (points, sides) = (foot.Points.ToList(), foot.Sides.ToList());
         sides.Add(new(SideOf.Right));

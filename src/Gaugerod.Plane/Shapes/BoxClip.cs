@@ -28,7 +28,7 @@ public static class BoxClip
     /// <param name="rings">The area's rings.</param>
     /// <param name="box">The box; it must not be empty.</param>
     /// <returns>The rings of what is left, outlines and holes mixed, none empty.</returns>
-    public static IReadOnlyList<Node[]> Clip(IEnumerable<Node[]> rings, Box box)
+    public static IReadOnlyList<TaggedCorner[]> Clip(IEnumerable<TaggedCorner[]> rings, Box box)
     {
         ArgumentNullException.ThrowIfNull(rings);
         // A quarter turn clockwise brings the lower side to the left, then the right side, then the upper.
@@ -40,13 +40,13 @@ public static class BoxClip
         return [.. Turned(left).Select(Tidy).Where(ring => ring.Length >= 3)];
     }
 
-    private static IEnumerable<Node[]> Turned(List<Node[]> rings) =>
+    private static IEnumerable<TaggedCorner[]> Turned(List<TaggedCorner[]> rings) =>
         rings.Select(ring => Array.ConvertAll(ring, node => node.QuarterTurned()));
 
     /// <summary>Drops corners said twice, spikes of no width, and corners in the middle of one straight side.</summary>
-    private static Node[] Tidy(Node[] ring)
+    private static TaggedCorner[] Tidy(TaggedCorner[] ring)
     {
-        var kept = new List<Node>(ring);
+        var kept = new List<TaggedCorner>(ring);
         for (var again = true; again && kept.Count >= 3;)
         {
             again = false;

@@ -4,10 +4,10 @@ namespace Gaugerod.Plane.Shapes;
 internal static class HalfPlane
 {
     /// <summary>What lies to the right of x = <paramref name="at"/>; sides along the cut get <paramref name="tag"/>.</summary>
-    public static List<Node[]> KeepRight(IEnumerable<Node[]> rings, long at, int tag)
+    public static List<TaggedCorner[]> KeepRight(IEnumerable<TaggedCorner[]> rings, long at, int tag)
     {
-        var kept = new List<Node[]>();
-        var chains = new List<List<Node>>();
+        var kept = new List<TaggedCorner[]>();
+        var chains = new List<List<TaggedCorner>>();
         var crossings = new List<Crossing>();
         foreach (var ring in rings)
         {
@@ -23,9 +23,9 @@ internal static class HalfPlane
     }
 
     /// <summary>Walks a ring from a corner outside and gathers the chains of sides that lie inside.</summary>
-    private static void Follow(Node[] ring, int start, long at, int tag, List<List<Node>> chains, List<Crossing> crossings)
+    private static void Follow(TaggedCorner[] ring, int start, long at, int tag, List<List<TaggedCorner>> chains, List<Crossing> crossings)
     {
-        List<Node>? chain = null;
+        List<TaggedCorner>? chain = null;
         for (var i = 0; i < ring.Length; i++)
         {
             var (a, b) = (ring[(start + i) % ring.Length], ring[(start + i + 1) % ring.Length]);
@@ -56,7 +56,7 @@ internal static class HalfPlane
     /// Along the cut the area lies between each odd crossing from below and the next even one. The lower one enters, the
     /// upper one leaves; the new side runs down from where a chain leaves to where the next enters.
     /// </summary>
-    private static void Join(List<List<Node>> chains, List<Crossing> crossings, List<Node[]> kept)
+    private static void Join(List<List<TaggedCorner>> chains, List<Crossing> crossings, List<TaggedCorner[]> kept)
     {
         crossings.Sort(Crossing.FromBelow);
         var next = new int[chains.Count];
@@ -72,7 +72,7 @@ internal static class HalfPlane
         for (var first = 0; first < chains.Count; first++)
         {
             if (used[first]) continue;
-            var ring = new List<Node>();
+            var ring = new List<TaggedCorner>();
             for (var chain = first; !used[chain]; chain = next[chain])
             {
                 used[chain] = true;
@@ -88,7 +88,7 @@ internal static class HalfPlane
     {
         public long Rounded => Grid.Nearest(Numerator, Denominator);
 
-        public static Crossing Of(Node outside, Node inside, long at, int chain, bool entering)
+        public static Crossing Of(TaggedCorner outside, TaggedCorner inside, long at, int chain, bool entering)
         {
             var (run, rise) = (inside.X - outside.X, inside.Y - outside.Y);
             return new(((Int128)outside.Y * run) + ((Int128)(at - outside.X) * rise), run, rise, chain, entering);

@@ -22,7 +22,8 @@ public class RefusedLengthsTests
     [InlineData("40 -1/2", "a hyphen without spaces to join, or a minus sign to take away", "40 1/2 or 40 \u2212 1/2")]
     [InlineData("40- 1/2", "a hyphen without spaces to join, or a minus sign to take away", "40 1/2 or 40 \u2212 1/2")]
     [InlineData("3' - 4\"", "a hyphen without spaces to join, or a minus sign to take away", "3' 4\" or 3' \u2212 4\"")]
-    [InlineData("3' -4 1/2", "a hyphen without spaces to join, or a minus sign to take away", "3' 4 1/2 or 3' \u2212 4 1/2")]
+    [InlineData("3' -4 1/2", "a hyphen without spaces to join, or a minus sign to take away", "3' 4 1/2 or 3' \u2212 4 1/2 in")]
+    [InlineData("3' - 4", "a hyphen without spaces to join, or a minus sign to take away", "3' 4 or 3' \u2212 4 in")]
     [InlineData("3' + 2", "a unit after every number of the sum", "3' + 2 in or 3' + 2 ft")]
     [InlineData("1028 mm + 35", "a unit after every number of the sum", "1028 mm + 35 in or 1028 mm + 35 mm")]
     public void Two_readings_in_a_job_in_inches_are_both_named(string text, string expected, string readings) =>
@@ -65,6 +66,7 @@ public class RefusedLengthsTests
     [InlineData("¹⁄₀", "¹⁄₀", "a number other than 0 to divide by")]
     [InlineData("1/2/24", "1/2/24", "one line in a fraction; write ÷ to divide it")]
     [InlineData("12 19", "12 19", "one number, or a unit or sign between 12 and 19")]
+    [InlineData("2 6 1 4", "2 6 1 4", "one number, or a unit or sign between 2 and 6")]
     [InlineData("1..2", "1..2", "a number with one decimal mark and no others")]
     [InlineData("12,", "12,", "a number in place of 12,")]
     [InlineData("٤٠", "٤٠", "a length in the figures 0 to 9")]

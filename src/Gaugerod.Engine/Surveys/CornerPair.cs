@@ -6,7 +6,7 @@ namespace Gaugerod.Engine.Surveys;
 /// <summary>How the two corners of a wall stand.</summary>
 /// <param name="Left">The left corner.</param>
 /// <param name="Right">The right corner.</param>
-internal sealed record Corners(CornerLine Left, CornerLine Right);
+internal sealed record CornerPair(CornerLine Left, CornerLine Right);
 
 /// <summary>
 /// One corner of a wall from foot to top, perhaps bent at half its height. Both corners are told by how far they stand
