@@ -1,1 +1,3 @@
-return 0;
+using Gaugerod.Cli;
+
+return await CommandLine.Run(args, Works.Real, Desk.OfProcess());

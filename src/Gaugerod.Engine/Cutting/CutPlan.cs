@@ -26,12 +26,20 @@ public sealed record SawSetting(Length Fence, bool Across, Sequence<string> Piec
 /// the <paramref name="Removed"/> smallest pieces away and so many groups of odd size are left that at least so many
 /// pieces stay alone (Tutte and Berge).
 /// </summary>
-/// <param name="Pool">Which pieces: those cut along the tile's width, its height, or both together.</param>
+/// <param name="Pool">Which pieces: those whose cut is measured along the tile's <c>width</c>, its <c>height</c>, or <c>width or height</c>.</param>
 /// <param name="Pieces">How many pieces there are.</param>
 /// <param name="Removed">How many of the smallest are taken away.</param>
 /// <param name="OddGroups">How many groups of odd size are left.</param>
-/// <param name="Tiles">The least number of tiles this proves.</param>
-public sealed record PairingProof(string Pool, int Pieces, int Removed, int OddGroups, int Tiles);
+/// <param name="Tiles">The least number of tiles this proves: the pieces less <c>(Pieces + Removed - OddGroups) / 2</c>, rounded down.</param>
+public sealed record PairingProof(string Pool, int Pieces, int Removed, int OddGroups, int Tiles)
+{
+    /// <summary>
+    /// Null when the tile may be turned half round. Otherwise a piece that keeps the tile's left or lower end may share
+    /// only with one that keeps the other end, and this many of the removed are the smallest of the left or lower end,
+    /// the rest of them the smallest of the other end (Koenig): nothing that is left can share, each is a group alone.
+    /// </summary>
+    public int? RemovedAtNearEnd { get; init; }
+}
 
 /// <summary>Which tile every piece of one product comes from.</summary>
 /// <param name="Product">The product's name.</param>

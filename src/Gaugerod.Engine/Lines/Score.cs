@@ -36,7 +36,7 @@ public enum Criterion
 /// <param name="Cuts">How many tiles are cut at an edge; drilled holes do not count.</param>
 /// <param name="Tiles">How many tiles the cut plan takes.</param>
 /// <param name="WantsMissed">How many wants it misses, musts and wishes.</param>
-public sealed record Score(int MustsMissed, int WishesMissed, int Slivers, Length SmallestCut, Length Mirror, int Cuts, int Tiles, int WantsMissed);
+public readonly record struct Score(int MustsMissed, int WishesMissed, int Slivers, Length SmallestCut, Length Mirror, int Cuts, int Tiles, int WantsMissed);
 
 /// <summary>What is allowed on a run.</summary>
 /// <param name="Smallest">No cut may be narrower: a must. Null for none.</param>

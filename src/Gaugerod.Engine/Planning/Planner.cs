@@ -1,13 +1,102 @@
+using Gaugerod.Engine.Cutting;
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Rules;
+using Gaugerod.Engine.Takeoffs;
+using Gaugerod.Plane;
+
 namespace Gaugerod.Engine.Planning;
+
+/// <summary>How far the planning has come.</summary>
+/// <param name="Text">What is being looked at, in words.</param>
+/// <param name="Plan">The plan; null until it is done.</param>
+public sealed record PlanStep(string Text, Plan? Plan);
 
 /// <summary>The engine's one front door.</summary>
 public static class Planner
 {
     /// <summary>Plans a job. The same job gives the same plan, byte for byte, anywhere.</summary>
-    /// <param name="job">A job that <c>JobCheck</c> finds no fault with.</param>
-    public static Plan Plan(Job job)
+    /// <param name="job">A job that <see cref="JobCheck"/> finds no fault with.</param>
+    /// <exception cref="ArgumentException">The job has a fault.</exception>
+    public static Plan Plan(Job job) => Steps(job).Last().Plan!;
+
+    /// <summary>Plans a job step by step, so that the caller may show how far it is, or stop. The last step carries the plan.</summary>
+    /// <param name="job">A job that <see cref="JobCheck"/> finds no fault with.</param>
+    /// <exception cref="ArgumentException">The job has a fault.</exception>
+    public static IEnumerable<PlanStep> Steps(Job job)
     {
         ArgumentNullException.ThrowIfNull(job);
-        throw new NotSupportedException("The rooms between are being built.");
+        var runs = new List<RunPlan>();
+        var findings = new List<Finding>();
+        var letters = new Letters();
+        for (var i = 0; i < job.Runs.Count; i++)
+        {
+            var request = job.Runs[i];
+            var finished = JobRuns.Finish(job, i);
+            if (finished.Faults.Count > 0) throw new ArgumentException("The job has faults; check it first.", nameof(job));
+            findings.AddRange(finished.Findings);
+            LinesFound? found = null;
+            foreach (var better in LineSearch.Search(JobRuns.Problem(job, request, finished)))
+            {
+                found = better;
+                if (!better.Done) yield return new($"{request.Name}: {Progress(better, job)}", null);
+            }
+
+            runs.Add(RunPlanOf(request, found!, letters));
+            findings.AddRange(RunRules.Findings(Facts(job, request, found!, runs[^1])));
+        }
+
+        var cutting = job.Products
+            .Select(product => (Product: product, Pieces: PiecesOf(product.Name, runs)))
+            .Where(of => of.Pieces.Count > 0)
+            .Select(of => CuttingPlanner.Plan(of.Product, of.Pieces, job.Tape))
+            .ToSequence();
+        var order = cutting
+            .Select(plan => TileOrder.Order(job.Products.First(p => string.Equals(p.Name, plan.Product, StringComparison.Ordinal)), plan.Bought))
+            .ToSequence();
+        var all = findings.Concat(Cautions.Findings(job.Tape, job.Products)).Distinct().OrderByDescending(finding => finding.Level).ToSequence();
+        yield return new("done", new(job, runs.ToSequence(), cutting, order, all));
+    }
+
+    private static string Progress(LinesFound found, Job job) =>
+        found.Best.Score.Cuts == 0
+            ? "no cuts so far"
+            : $"smallest cut {Plane.Measure.LengthText.Down(found.Best.Score.SmallestCut, job.Tape)} so far";
+
+    private static RunPlan RunPlanOf(RunRequest request, LinesFound found, Letters letters)
+    {
+        var (model, best) = (found.Model, found.Best);
+        var counter = new TileCounter(model);
+        var proposal = Reasons.Propose(model, best, null);
+        var pieces = counter.Pieces(best, [.. model.Frames.Select(_ => letters.Next())]);
+        var lines = Enumerable.Range(0, model.Frames.Length).Select(face => StartingLines.Of(model, best, face)).ToList();
+        return new(
+            request, proposal, found.Proof,
+            found.Alternatives.Select(other => Reasons.Propose(model, other, best)).ToSequence(),
+            lines.SelectMany(of => of.Lines).ToSequence(), lines.SelectMany(of => of.Rods).ToSequence(),
+            Enumerable.Range(0, model.Frames.Length)
+                .Select(face => new FacePlan(counter.Drilled(face), proposal.Faces[face], pieces[face]))
+                .ToSequence());
+    }
+
+    private static RunFacts Facts(Job job, RunRequest request, LinesFound found, RunPlan plan) => new(
+        request.Name, JobRuns.ProductOf(job, request), request.Bond, plan.Best.Placing.Joint, request.Limits, job.Tape,
+        plan.Best.Score.Cuts, plan.Best.Score.SmallestCut, plan.Best.Score.Slivers, found.Model.HasUnderHalf(found.Best), plan.Best.Wants);
+
+    private static Sequence<Piece> PiecesOf(string product, List<RunPlan> runs) => runs
+        .Where(run => string.Equals(run.Request.Product, product, StringComparison.Ordinal))
+        .SelectMany(run => run.Faces).SelectMany(face => face.Pieces).ToSequence();
+
+    /// <summary>A, B, ... Z, AA, AB, ...: a letter for each face of the job.</summary>
+    private sealed class Letters
+    {
+        private int _next;
+
+        public string Next()
+        {
+            var text = "";
+            for (var n = ++_next; n > 0; n = (n - 1) / 26) text = (char)('A' + ((n - 1) % 26)) + text;
+            return text;
+        }
     }
 }

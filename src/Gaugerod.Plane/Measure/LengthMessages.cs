@@ -51,9 +51,13 @@ internal static class LengthMessages
             $"{number.Replace(',', '.')} {word} or {number.Replace(",", "", StringComparison.Ordinal)} {word}");
     }
 
-    internal static LengthReading.Refused HyphenTwoWays(string text, int start, int end) =>
-        new(text, "a hyphen without spaces to join, or a minus sign to take away",
-            $"{text[..start].TrimEnd()} {text[end..].TrimStart()} or {text[..start].TrimEnd()} \u2212 {text[end..].TrimStart()}");
+    // A bare number that is joined to feet is inches; taken away from them it must say so.
+    internal static LengthReading.Refused HyphenTwoWays(string text, int start, int end, LengthTextPart? bare = null)
+    {
+        var (before, after) = (text[..start].TrimEnd(), text[end..].TrimStart());
+        var away = bare is { Unit: LengthTextUnit.None } part ? text.Insert(part.End, " in")[end..].TrimStart() : after;
+        return new(text, "a hyphen without spaces to join, or a minus sign to take away", $"{before} {after} or {before} \u2212 {away}");
+    }
 
     internal static LengthReading.Refused FractionOverOne(
         string text, int start, int fraction, int end, LengthTextRatio whole, LengthTextRatio over)
@@ -68,9 +72,9 @@ internal static class LengthMessages
     {
         var (one, other) = (text[start..end], text[next.Start..next.End]);
         var nearest = other.Length == 3 ? one + other : job == LengthUnit.Inch ? $"{one}' {other}\"" : $"{one}.{other}";
-        var fits = one.All(char.IsAsciiDigit) && other.All(char.IsAsciiDigit)
+        var fits = next.End == text.Length && one.All(char.IsAsciiDigit) && other.All(char.IsAsciiDigit)
             && (job != LengthUnit.Inch || other.Length == 3 || next.Value.Numerator < 12);
-        return new(text, $"one number, or a unit or sign between {one} and {other}", fits ? text[..start] + nearest + text[next.End..] : null);
+        return new(text, $"one number, or a unit or sign between {one} and {other}", fits ? text[..start] + nearest : null);
     }
 
     internal static LengthReading.Refused UnitMissing(string text, LengthTextPart part, LengthTextPart next)

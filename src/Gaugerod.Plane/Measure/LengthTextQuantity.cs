@@ -73,7 +73,7 @@ internal sealed class LengthTextQuantities(string text, LengthTextNumbers number
         if (numbers.Part() is not { } next) return null;
         var joins = next.Unit is LengthTextUnit.None or LengthTextUnit.Inch;
         if (joins && tight) return WithUnit(part, next);
-        if (joins) numbers.Refused = LengthMessages.HyphenTwoWays(text, hyphen.Start, hyphen.End);
+        if (joins) numbers.Refused = LengthMessages.HyphenTwoWays(text, hyphen.Start, hyphen.End, next);
         numbers.At = before;
         return null;
     }

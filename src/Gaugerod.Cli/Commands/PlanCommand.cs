@@ -1,0 +1,84 @@
+using System.Globalization;
+using Gaugerod.Cli.Writing;
+using Gaugerod.Engine;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Plane;
+
+namespace Gaugerod.Cli.Commands;
+
+/// <summary>What <c>plan</c> was asked.</summary>
+/// <param name="Path">The job file; <c>-</c> for standard input.</param>
+/// <param name="Folder">Where the sheets go; null when only plan.json is wanted on standard output.</param>
+/// <param name="Json">Whether plan.json goes to standard output.</param>
+/// <param name="Large">Whether the limit on the number of pieces is lifted.</param>
+/// <param name="Quiet">Whether only faults are said.</param>
+internal sealed record PlanRequest(string Path, string? Folder, bool Json, bool Large, bool Quiet);
+
+/// <summary>Plans a job and writes its sheets.</summary>
+internal static class PlanCommand
+{
+    /// <summary>Does it and gives the exit code.</summary>
+    public static async Task<int> Run(PlanRequest ask, Works works, Desk desk, FolderWriter writer, CancellationToken token)
+    {
+        if (ask is { Folder: null, Json: false })
+        {
+            await desk.Words.WriteLineAsync("error: where should the sheets go? Expected --out DIR for the sheets, --json for plan.json on standard output, or both.");
+            return Exit.Unusable;
+        }
+
+        if (await JobPlanning.Run(ask.Path, ask.Large, ask.Quiet, works, desk, token) is not { } plan) return Exit.Unusable;
+
+        var planFile = await Task.Run(() => works.PlanFile(plan), token).WaitAsync(token);
+        if (ask.Folder is { } folder)
+        {
+            // All of it is in memory before the first file is touched.
+            Sequence<OutputFile> files = [new("plan.json", planFile), .. await Task.Run(() => works.Sheets(plan), token).WaitAsync(token)];
+            if (writer.Write(folder, files, token) is WriteOutcome.Refused refused)
+            {
+                await desk.Words.WriteLineAsync("error: " + refused.Text);
+                return Exit.Unusable;
+            }
+
+            if (!ask.Quiet) await SayWritten(folder, files, desk.Words);
+        }
+
+        if (ask.Json && !await desk.Result(planFile)) return Exit.Unusable;
+        if (!ask.Quiet) await SayPlan(plan, desk.Words);
+        return JobPlanning.ExitFor(plan);
+    }
+
+    private static async Task SayWritten(string folder, Sequence<OutputFile> files, TextWriter words)
+    {
+        await words.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"{folder}: {files.Count} files written."));
+        foreach (var file in files) await words.WriteLineAsync("  " + Path.Combine(folder, file.Name));
+
+        // A sheet of an earlier plan on the wall is a mistake set in mortar; it is not ours to delete, but to be named.
+        var own = files.Select(f => f.Name).ToHashSet(StringComparer.Ordinal);
+        foreach (var pattern in (string[])["face-*.svg", "run-*.svg"])
+        {
+            foreach (var name in Directory.EnumerateFiles(folder, pattern).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal))
+            {
+                if (!own.Contains(name)) await words.WriteLineAsync($"note: {Path.Combine(folder, name)} is not of this plan.");
+            }
+        }
+    }
+
+    private static async Task SayPlan(Plan plan, TextWriter words)
+    {
+        foreach (var run in plan.Runs) await words.WriteLineAsync($"{run.Request.Name}: {run.Best.Why}");
+        foreach (var line in plan.Order)
+        {
+            await words.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"{line.Item}: {line.Packs} x {line.Pack} {line.Unit}. {line.Basis}"));
+        }
+
+        foreach (var run in plan.Runs)
+        {
+            foreach (var missed in run.Best.Wants.Where(w => w.Want.Must && !w.Held))
+            {
+                await words.WriteLineAsync($"must broken: {run.Request.Name}: {missed.Text}");
+            }
+        }
+
+        foreach (var finding in plan.Findings.Where(f => f.Level != FindingLevel.Note)) await words.WriteLineAsync(JobPlanning.Say(finding));
+    }
+}

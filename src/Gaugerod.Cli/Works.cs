@@ -1,0 +1,52 @@
+using Gaugerod.Cli.Reading;
+using Gaugerod.Cli.Writing;
+using Gaugerod.Engine;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Files;
+using Gaugerod.Files.Jobs;
+using Gaugerod.Files.Plans;
+using Gaugerod.Plane;
+
+namespace Gaugerod.Cli;
+
+/// <summary>What came of reading a job: the job, or everything that is wrong with it, a line each.</summary>
+/// <param name="Job">The job; null when there are faults.</param>
+/// <param name="Faults">One line for each fault, with file, place, what was found and what was expected.</param>
+internal sealed record ReadJob(Job? Job, Sequence<string> Faults);
+
+/// <summary>The one place where the command line touches the rooms below. Tests put others in its place.</summary>
+/// <param name="Read">Reads and checks a job; the flag lifts the limit on how many pieces a job may have.</param>
+/// <param name="Plan">Plans it.</param>
+/// <param name="PlanFile">The plan as plan.json.</param>
+/// <param name="Sheets">Everything else that goes into the folder.</param>
+internal sealed record Works(
+    Func<ReadOnlyMemory<byte>, string, bool, ReadJob> Read,
+    Func<Job, Plan> Plan,
+    Func<Plan, byte[]> PlanFile,
+    Func<Plan, Sequence<OutputFile>> Sheets)
+{
+    /// <summary>The real ones.</summary>
+    public static Works Real { get; } = new(ReadAndCheck, Planner.Plan, PlanWriter.Write, Draw);
+
+    private static ReadJob ReadAndCheck(ReadOnlyMemory<byte> bytes, string name, bool large)
+    {
+        return JobReader.Read(bytes, name) switch
+        {
+            JobReading.Understood read => Checked(read, large),
+            JobReading.Refused refused => Refused(refused.Faults),
+            var other => throw new InvalidOperationException($"A reading of a kind that is not known here: {other.GetType().Name}."),
+        };
+    }
+
+    private static ReadJob Checked(JobReading.Understood read, bool large)
+    {
+        // SEAM: JobCheck.Check(read.Job), when it is there, before the size.
+        Sequence<Fault> faults = [.. large ? [] : SizeLimit.Check(read.Job)];
+        return faults.Count == 0 ? new(read.Job, []) : Refused(faults.Select(read.Locate));
+    }
+
+    private static ReadJob Refused(IEnumerable<FileFault> faults) => new(null, faults.Select(f => f.Say()).ToSequence());
+
+    // SEAM: JobSheets.Pages(plan) through PdfWriter as sheets.pdf; each face and each run through SvgWriter, named by FileNames.
+    private static Sequence<OutputFile> Draw(Plan plan) => throw new NotSupportedException($"The sheets of {plan.Job.Name} cannot be drawn yet.");
+}

@@ -1,0 +1,52 @@
+using Gaugerod.Plane;
+
+namespace Gaugerod.Engine.Lines;
+
+/// <summary>Other placings that a setter might prefer for a reason of their own: the best of other parts of the repeat.</summary>
+internal static class Alternatives
+{
+    private const int Most = 5;
+    private const int Parts = 8;
+
+    /// <summary>Placings nearer to each other than this share of a repeat, both ways, are one proposal.</summary>
+    private const double Apart = 0.08;
+
+    /// <summary>The alternatives, the better first; at least four wherever the bond leaves that many.</summary>
+    public static Sequence<RunPlacing> Of(JointSearch search, RunPlacing best)
+    {
+        var courses = search.Model.Courses;
+        var candidates = new List<RunPlacing>();
+        var whole = courses.Rise * courses.Repeat;
+        var starts = search.AllStarts.ToArray();
+        for (var part = 0; part < Parts; part++)
+        {
+            var (from, to) = (whole * part / Parts, whole * (part + 1) / Parts);
+            RunPlacing? inPart = null;
+            foreach (var v in search.MostPromising(starts.Where(v => v >= from && v < to), 2))
+            {
+                inPart = search.BestAt(v, inPart) ?? inPart;
+            }
+
+            if (inPart is not null) candidates.Add(inPart);
+        }
+
+        var start = search.StartOf(best);
+        for (var part = 0; part < Parts; part++)
+        {
+            var (from, to) = (courses.Period * part / Parts, courses.Period * (part + 1) / Parts);
+            if (search.BestAt(start, null, move => move >= from && move < to) is { } found) candidates.Add(found);
+        }
+
+        candidates.Sort((one, other) => search.Order.Compare(one.Score, other.Score));
+        var chosen = new List<RunPlacing>();
+        var tiles = new TileCounter(search.Model);
+        foreach (var candidate in candidates)
+        {
+            if (chosen.Count == Most) break;
+            if (candidate.Distance(best, courses) < Apart || chosen.Any(known => candidate.Distance(known, courses) < Apart)) continue;
+            chosen.Add(candidate with { Score = candidate.Score with { Tiles = tiles.Tiles(candidate) } });
+        }
+
+        return chosen.ToSequence();
+    }
+}

@@ -1,0 +1,122 @@
+using Gaugerod.Engine.Bonds;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Lines;
+
+/// <summary>Makes a run's wants and limits ready to be checked for one joint width.</summary>
+internal static class CheckMaker
+{
+    /// <summary>The checks of a run. Wants that name a face or an edge the run does not have are left out; the job check refuses them before.</summary>
+    public static Check[] Make(Sequence<Want> wants, Limits limits, IReadOnlyList<FaceFrame> frames, Courses courses, Length joint, Tape tape)
+    {
+        var checks = new List<Check>();
+        for (var i = 0; i < wants.Count; i++)
+        {
+            if (Of(wants[i], i, frames, courses, joint, tape) is { } check) checks.Add(check);
+        }
+
+        for (var f = 0; f < frames.Count; f++)
+        {
+            if (limits.Smallest is { } smallest) checks.Add(new Check.AtLeast(-1, f, true, 1, AllEdges(frames[f]), smallest.Steps, smallest.Steps));
+            if (limits.HalfTile) checks.Add(HalfTile(f, frames[f], courses));
+        }
+
+        return [.. checks];
+    }
+
+    /// <summary>The half-tile guidance as a wish on all edges of a face.</summary>
+    public static Check.AtLeast HalfTile(int face, FaceFrame frame, Courses courses) =>
+        new(-1, face, false, 1, AllEdges(frame), (courses.Length + 1) / 2, (courses.Depth + 1) / 2);
+
+    private static int[] AllEdges(FaceFrame frame) => [.. Enumerable.Range(0, frame.Face.Edges.Count)];
+
+    /// <summary>The edges of a face with a name: an edge that a fixture cut in two has two.</summary>
+    public static int[] Edges(FinishedFace face, string name) =>
+        [.. Enumerable.Range(0, face.Edges.Count).Where(i => string.Equals(face.Edges[i].Name, name, StringComparison.Ordinal))];
+
+    private static Check? Of(Want want, int index, IReadOnlyList<FaceFrame> frames, Courses courses, Length joint, Tape tape)
+    {
+        switch (want)
+        {
+            case Want.JointAtHeight at when Find(frames, at.Face) is { } f:
+            {
+                // The middle of the joint under a tile lies half a joint under the tile's lower side.
+                var target = at.Height.Steps + (joint.Steps / 2);
+                return new Check.Stands(index, f, want.Must, want.Weight, frames[f].Lay == Lay.Level ? CheckAxis.Across : CheckAxis.Along, [target]);
+            }
+
+            case Want.JointOnEdge on:
+                return Whole(on.Edge, index, want, frames, courses);
+            case Want.FullCourse full:
+                return Whole(full.Edge, index, want, frames, courses);
+            case Want.AtLeast least when Find(frames, least.Edge.Face) is { } f:
+            {
+                var (side, level) = least.PartOfTile is { } part
+                    ? (Part(courses.Length, part), Part(courses.Depth, part))
+                    : (least.Size!.Value.Steps, least.Size.Value.Steps);
+                return new Check.AtLeast(index, f, want.Must, want.Weight, Edges(frames[f].Face, least.Edge.Edge), side, level);
+            }
+
+            case Want.Centred centred when Find(frames, centred.Face) is { } f:
+                return Centre(centred, index, f, frames[f], courses, joint.Steps);
+            case Want.EqualCuts equal when Find(frames, equal.One.Face) is { } f && Find(frames, equal.Other.Face) is { } g:
+            {
+                var (one, other) = (Edges(frames[f].Face, equal.One.Edge), Edges(frames[g].Face, equal.Other.Edge));
+                return new Check.Equal(
+                    index, f, want.Must, want.Weight, one, g, other,
+                    WholeSize(frames[f], one, courses), WholeSize(frames[g], other, courses), tape.Mark.Steps);
+            }
+
+            default:
+                return null;
+        }
+    }
+
+    /// <summary>A tile's side on an edge, at the place where the edge stands furthest out, so that no gap is left.</summary>
+    private static Check.Stands? Whole(EdgeRef edge, int index, Want want, IReadOnlyList<FaceFrame> frames, Courses courses)
+    {
+        if (Find(frames, edge.Face) is not { } f) return null;
+        var named = Edges(frames[f].Face, edge.Edge);
+        var levels = frames[f].Levels.Where(e => named.Contains(e.Edge)).ToList();
+        if (levels.Count > 0)
+        {
+            var target = levels[0].TileAfter ? levels.Min(e => e.LeastAcross) : levels.Max(e => e.MostAcross) - courses.Depth;
+            return new(index, f, want.Must, want.Weight, CheckAxis.Across, [target]);
+        }
+
+        var sides = frames[f].Sides.Where(e => named.Contains(e.Edge)).ToList();
+        if (sides.Count == 0) return null;
+        var end = sides[0].TileAfter ? sides.Min(e => e.LeastAlong) : sides.Max(e => e.MostAlong) - courses.Length;
+        return new(index, f, want.Must, want.Weight, CheckAxis.Along, [end]);
+    }
+
+    private static Check.Stands Centre(Want.Centred want, int index, int face, FaceFrame frame, Courses courses, long joint)
+    {
+        var bounds = want.Opening is null
+            ? frame.Face.Field.Outer.Bounds
+            : frame.Face.Openings.First(o => string.Equals(o.Name, want.Opening, StringComparison.Ordinal)).Ring.Bounds;
+        var middle = (bounds.Left.Steps + bounds.Right.Steps) / 2;
+        var size = frame.Lay == Lay.Level ? courses.Length : courses.Depth;
+        var onTile = middle - (size / 2);
+        var onJoint = middle + (joint / 2);
+        long[] targets = want.On switch { CentreOn.Tile => [onTile], CentreOn.Joint => [onJoint], _ => [onTile, onJoint] };
+        return new(index, face, want.Must, want.Weight, frame.Lay == Lay.Level ? CheckAxis.Along : CheckAxis.Across, targets);
+    }
+
+    private static long WholeSize(FaceFrame frame, int[] edges, Courses courses) =>
+        edges.Length > 0 && frame.Sides.Any(e => e.Edge == edges[0]) ? courses.Length : courses.Depth;
+
+    private static long Part(long size, (int Numerator, int Denominator) part) => ((size * part.Numerator) + part.Denominator - 1) / part.Denominator;
+
+    private static int? Find(IReadOnlyList<FaceFrame> frames, string face)
+    {
+        for (var i = 0; i < frames.Count; i++)
+        {
+            if (string.Equals(frames[i].Face.Name, face, StringComparison.Ordinal)) return i;
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,167 @@
+using Gaugerod.Engine.Bonds;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.Engine.Lines;
+
+/// <summary>
+/// Reckons how one face comes out at one placing without making its pieces: only rows and the edges that cross them are
+/// looked at, never the tiles between. It gives the same legs and counts as the pieces do; a test holds the two together.
+/// One instance serves one search on one thread: it keeps its working arrays.
+/// </summary>
+internal sealed class FaceReckoner
+{
+    private const long NotCut = long.MaxValue;
+    private const long CutWithoutLeg = long.MaxValue - 1;
+
+    private readonly FaceFrame _frame;
+    private readonly Courses _courses;
+    private readonly FacingPair[] _sidePairs;
+    private readonly FacingPair[] _levelPairs;
+    private readonly long[] _legs;
+    private readonly long[] _leastAtEdge;
+    private long _firstColumn;
+
+    public FaceReckoner(FaceFrame frame, Courses courses)
+    {
+        (_frame, _courses) = (frame, courses);
+        _sidePairs = FaceFrame.Pairs(frame.Sides, courses.Length);
+        _levelPairs = FaceFrame.Pairs(frame.Levels, courses.Depth);
+        _legs = new long[((frame.MostAlong - frame.LeastAlong) / courses.Period) + 3];
+        _leastAtEdge = new long[frame.Face.Edges.Count];
+    }
+
+    /// <summary>By the face's edges: the narrowest leg at each in the last reckoning; <see cref="long.MaxValue"/> where nothing is cut there.</summary>
+    public ReadOnlySpan<long> LeastAtEdge => _leastAtEdge;
+
+    /// <summary>Reckons one placing.</summary>
+    /// <param name="u">Where a tile of course 0 begins, along, on the face.</param>
+    /// <param name="v">Where course 0 begins, across, on the face.</param>
+    /// <param name="sliver">What is narrower counts as a sliver.</param>
+    public FaceCount Reckon(long u, long v, long sliver)
+    {
+        Array.Fill(_leastAtEdge, NotCut);
+        var (cuts, slivers, least) = (0, 0, NotCut);
+        var first = Grid.FloorDiv(_frame.LeastAcross - v - _courses.Depth, _courses.Rise) + 1;
+        for (var k = first; v + (k * _courses.Rise) < _frame.MostAcross; k++)
+        {
+            var start = u + _courses.Offset(k);
+            _firstColumn = Grid.FloorDiv(_frame.LeastAlong - start - _courses.Length, _courses.Period) + 1;
+            Array.Fill(_legs, NotCut);
+            Row(start, v + (k * _courses.Rise));
+            foreach (var leg in _legs)
+            {
+                if (leg == NotCut) continue;
+                cuts++;
+                if (leg < sliver) slivers++;
+                if (leg < least) least = leg;
+            }
+        }
+
+        return new(cuts, slivers, least >= CutWithoutLeg ? null : least);
+    }
+
+    private void Row(long start, long bottom)
+    {
+        var top = bottom + _courses.Depth;
+        foreach (ref readonly var edge in _frame.Sides.AsSpan())
+        {
+            var (low, high) = (Math.Max(edge.B0, bottom), Math.Min(edge.B1, top));
+            if (low >= high) continue;
+            var (one, other) = (edge.AlongAt(low), edge.AlongAt(high));
+            var (from, to) = (Math.Min(one, other), Math.Max(one, other));
+            for (var (c, last) = Columns(start, from, to); c <= last; c++)
+            {
+                var left = start + (c * _courses.Period);
+                Note(c, edge.Edge, Math.Max(0, edge.TileAfter ? left + _courses.Length - to : from - left));
+            }
+        }
+
+        foreach (ref readonly var edge in _frame.Levels.AsSpan())
+        {
+            if (edge.MostAcross <= bottom || edge.LeastAcross >= top) continue;
+            var (from, to) = Within(edge, bottom, top);
+            for (var (c, last) = Columns(start, from, to); c <= last; c++)
+            {
+                var left = start + (c * _courses.Period);
+                var (one, other) = (edge.AcrossAt(Math.Max(from, left)), edge.AcrossAt(Math.Min(to, left + _courses.Length)));
+                Note(c, edge.Edge, Math.Max(0, edge.TileAfter ? top - Math.Max(one, other) : Math.Min(one, other) - bottom));
+            }
+        }
+
+        foreach (ref readonly var edge in _frame.Raking.AsSpan())
+        {
+            if (edge.MostAcross <= bottom || edge.LeastAcross >= top) continue;
+            var (from, to) = Within(edge, bottom, top);
+            for (var (c, last) = Columns(start, from, to); c <= last; c++) Note(c, edge.Edge, CutWithoutLeg);
+        }
+
+        Facing(start, bottom, top);
+    }
+
+    /// <summary>Where two cuts fall in one tile, what stands between them is the leg.</summary>
+    private void Facing(long start, long bottom, long top)
+    {
+        foreach (var pair in _sidePairs)
+        {
+            var (one, other) = (_frame.Sides[pair.Before], _frame.Sides[pair.After]);
+            if (FaceFrame.Gap(one, other, bottom, top) is not { } gap) continue;
+            var (first, _) = Columns(start, one.LeastAlong, one.MostAlong);
+            var (_, last) = Columns(start, other.LeastAlong, other.MostAlong);
+            // Only a tile that both cut has both: the column of the one and the column of the other meet there.
+            for (var c = first; c <= last; c++)
+            {
+                var left = start + (c * _courses.Period);
+                if (one.MostAlong > left && other.LeastAlong < left + _courses.Length) Narrow(c, one.Edge, other.Edge, gap);
+            }
+        }
+
+        foreach (var pair in _levelPairs)
+        {
+            var (one, other) = (_frame.Levels[pair.Before], _frame.Levels[pair.After]);
+            if (one.MostAcross <= bottom || other.LeastAcross >= top || one.LeastAcross >= top || other.MostAcross <= bottom) continue;
+            var (from, to) = (Math.Max(one.A0, other.A0), Math.Min(one.A1, other.A1));
+            for (var (c, last) = Columns(start, from, to); c <= last; c++)
+            {
+                var left = start + (c * _courses.Period);
+                if (FaceFrame.Gap(one, other, left, left + _courses.Length) is { } gap) Narrow(c, one.Edge, other.Edge, gap);
+            }
+        }
+    }
+
+    /// <summary>The columns whose tiles have some of a stretch in their inside.</summary>
+    private (long First, long Last) Columns(long start, long from, long to) => (
+        Grid.FloorDiv(from - start - _courses.Length, _courses.Period) + 1,
+        Grid.FloorDiv(to - start - 1, _courses.Period));
+
+    /// <summary>The stretch of an edge, along, that lies in a row.</summary>
+    private static (long From, long To) Within(FrameEdge edge, long bottom, long top)
+    {
+        if (edge.B0 == edge.B1) return (edge.A0, edge.A1);
+        var rising = edge.B1 > edge.B0;
+        var (low, high) = (Math.Max(bottom, edge.LeastAcross), Math.Min(top, edge.MostAcross));
+        var (one, other) = (edge.AlongAtAcross(low), edge.AlongAtAcross(high));
+        return rising ? (one, other) : (other, one);
+    }
+
+    private void Note(long column, int edge, long leg)
+    {
+        ref var least = ref _legs[column - _firstColumn];
+        if (leg < least) least = leg;
+        if (leg < _leastAtEdge[edge]) _leastAtEdge[edge] = leg;
+    }
+
+    private void Narrow(long column, int one, int other, long leg)
+    {
+        ref var least = ref _legs[column - _firstColumn];
+        if (least == NotCut) return;
+        if (leg < least) least = leg;
+        if (leg < _leastAtEdge[one]) _leastAtEdge[one] = leg;
+        if (leg < _leastAtEdge[other]) _leastAtEdge[other] = leg;
+    }
+}
+
+/// <summary>What a face comes to at a placing.</summary>
+/// <param name="Cuts">How many tiles are cut.</param>
+/// <param name="Slivers">How many of them have a leg under the limit.</param>
+/// <param name="Least">The narrowest leg, in steps; null when there is none.</param>
+internal readonly record struct FaceCount(int Cuts, int Slivers, long? Least);

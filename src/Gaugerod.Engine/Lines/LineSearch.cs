@@ -1,0 +1,55 @@
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Lines;
+
+/// <summary>What the search has found so far.</summary>
+/// <param name="Model">The run with the joint width of the placing.</param>
+/// <param name="Best">The best placing so far.</param>
+/// <param name="Proof">What is proved of it; nothing until the search is done.</param>
+/// <param name="Alternatives">Other placings; none until the search is done.</param>
+internal sealed record LinesFound(RunModel Model, RunPlacing Best, Proof Proof, Sequence<RunPlacing> Alternatives)
+{
+    /// <summary>Whether the search is done.</summary>
+    public bool Done => Alternatives.Count > 0 || Proof.Kind != ProofKind.None;
+}
+
+/// <summary>Searches the placings of a run. It yields ever better ones and may be left at any of them.</summary>
+internal static class LineSearch
+{
+    public static IEnumerable<LinesFound> Search(RunProblem problem)
+    {
+        (JointSearch Search, RunPlacing Placing)? best = null;
+        var examined = 0L;
+        foreach (var joint in JointWidths.Of(problem))
+        {
+            // Another joint is taken only for what the setter asked for, never to win a hair on a cut.
+            if (best is { } enough && enough.Placing.Score is { MustsMissed: 0, WishesMissed: 0 }) break;
+            var search = new JointSearch(new(problem, joint));
+            RunPlacing? last = null;
+            foreach (var placing in search.Improve())
+            {
+                last = placing;
+                if (best is null) yield return new(search.Model, placing, NoProof(search.Model), []);
+            }
+
+            examined += search.Model.Examined;
+            if (last is null) continue;
+            if (best is null || AsksBetterMet(last.Score, best.Value.Placing.Score)) best = (search, last);
+        }
+
+        if (best is not { } found) throw new InvalidOperationException("A run without a placing.");
+        var refiner = new Refiner(found.Search, found.Placing);
+        var refined = refiner.Refine();
+        yield return new(found.Search.Model, refined, NoProof(found.Search.Model), []);
+
+        var alternatives = Alternatives.Of(found.Search, refined);
+        var proof = ProofMaker.Prove(found.Search, refined, refiner.Complete, examined + found.Search.Model.Examined);
+        yield return new(found.Search.Model, refined, proof, alternatives);
+
+        static bool AsksBetterMet(in Score one, in Score other) =>
+            (one.MustsMissed, one.WishesMissed).CompareTo((other.MustsMissed, other.WishesMissed)) < 0;
+
+        static Proof NoProof(RunModel model) => new(ProofKind.None, Length.Zero, model.Examined, "Still looking.");
+    }
+}

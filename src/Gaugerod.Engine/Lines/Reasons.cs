@@ -1,0 +1,103 @@
+using System.Globalization;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Lines;
+
+/// <summary>Says in one sentence why a placing is proposed, and what it costs against the best.</summary>
+internal static class Reasons
+{
+    /// <summary>The placing as a proposal.</summary>
+    public static Proposal Propose(RunModel model, RunPlacing placing, RunPlacing? best)
+    {
+        // Scored again, so that the model's legs at the edges are this placing's.
+        _ = model.Score(placing.U, placing.V);
+        var wants = Outcomes(model, placing);
+        var faces = placing.OnFaces(model);
+        var first = model.Frames[0].Face;
+        return new(
+            new(faces[0].X + first.Unrolled, faces[0].Y + first.Raised, model.Joint), faces,
+            placing.Score, wants, best is null ? Why(model, placing, wants) : Against(model, placing, best, wants));
+    }
+
+    private static Sequence<WantOutcome> Outcomes(RunModel model, RunPlacing placing)
+    {
+        var outcomes = new List<WantOutcome>();
+        foreach (var check in model.Checks.Where(check => check.Want >= 0))
+        {
+            var want = model.Problem.Wants[check.Want];
+            var held = model.IsHeld(check, placing.U, placing.V);
+            outcomes.Add(new(want, held, $"{(want.Must ? "Must" : "Wish")}: {WantText.Phrase(want, model.Problem.Tape)}: {(held ? "held" : "missed")}."));
+        }
+
+        return outcomes.ToSequence();
+    }
+
+    private static string Why(RunModel model, RunPlacing placing, Sequence<WantOutcome> wants)
+    {
+        var parts = new List<string> { Smallest(model, placing) };
+        var held = wants.Where(outcome => outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, model.Problem.Tape)).ToList();
+        if (held.Count > 0) parts.Add(string.Join(", ", held));
+        var missed = wants.Where(outcome => !outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, model.Problem.Tape)).ToList();
+        if (missed.Count > 0) parts.Add("but not " + string.Join(", nor ", missed));
+        if (placing.Score.Slivers > 0) parts.Add(Count(placing.Score.Slivers, "sliver"));
+        parts.Add($"{Count(placing.Score.Cuts, "cut tile")}, {Count(placing.Score.Tiles, "tile")} in all");
+        return Sentence(string.Join("; ", parts));
+    }
+
+    private static string Smallest(RunModel model, RunPlacing placing)
+    {
+        if (placing.Score.Cuts == 0) return "no tile is cut";
+        var tape = model.Problem.Tape;
+        return $"smallest cut {LengthText.Down(placing.Score.SmallestCut, tape)}, at {model.NarrowestEdge(placing.Score.SmallestCut.Steps)}";
+    }
+
+    private static string Against(RunModel model, RunPlacing placing, RunPlacing best, Sequence<WantOutcome> wants)
+    {
+        var (one, other, tape) = (placing.Score, best.Score, model.Problem.Tape);
+        var (costs, gains) = (new List<string>(), new List<string>());
+        var missed = wants.Where(outcome => !outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
+        if (one.MustsMissed > other.MustsMissed || one.WishesMissed > other.WishesMissed)
+        {
+            costs.Add(missed.Count > 0 && one.WantsMissed > other.WantsMissed
+                ? "misses " + string.Join(", ", missed)
+                : "more cuts under half a tile or under the limit");
+        }
+
+        Compare(one.Slivers - other.Slivers, "sliver", costs, gains);
+        if (tape.Down(one.SmallestCut) != tape.Down(other.SmallestCut))
+        {
+            var text = $"smallest cut {LengthText.Down(one.SmallestCut, tape)} in place of {LengthText.Down(other.SmallestCut, tape)}";
+            (one.SmallestCut < other.SmallestCut ? costs : gains).Add(text);
+        }
+
+        if (tape.Nearest(one.Mirror) != tape.Nearest(other.Mirror))
+        {
+            var text = $"cuts left and right differ by {LengthText.Nearest(one.Mirror, tape)} in all, not {LengthText.Nearest(other.Mirror, tape)}";
+            (one.Mirror > other.Mirror ? costs : gains).Add(text);
+        }
+
+        Compare(one.Cuts - other.Cuts, "cut tile", costs, gains);
+        Compare(one.Tiles - other.Tiles, "tile", costs, gains);
+        var (gain, cost) = (string.Join(", ", gains), string.Join(", ", costs));
+        return Sentence((gain.Length, cost.Length) switch
+        {
+            (0, 0) => "as good as the best, in another place",
+            (0, _) => "costs " + cost,
+            (_, 0) => "gives " + gain,
+            _ => $"gives {gain}; costs {cost}",
+        });
+    }
+
+    private static void Compare(int more, string what, List<string> costs, List<string> gains)
+    {
+        if (more == 0) return;
+        var text = $"{Count(Math.Abs(more), what)} {(more > 0 ? "more" : "fewer")}";
+        (more > 0 ? costs : gains).Add(text);
+    }
+
+    private static string Count(int count, string what) =>
+        string.Create(CultureInfo.InvariantCulture, $"{count} {what}{(count == 1 ? "" : "s")}");
+
+    private static string Sentence(string text) => char.ToUpperInvariant(text[0]) + text[1..] + ".";
+}

@@ -1,0 +1,153 @@
+using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.Engine.Lines;
+
+/// <summary>
+/// Quick scores that are never worse than the true one, to pass over placings that cannot win, and the teeth they are
+/// reckoned from. They look at some of the legs only, so the smallest of these is at least the smallest of all.
+/// </summary>
+internal sealed class RunBounds
+{
+    private readonly RunModel _model;
+    private readonly long[] _levelLeast;
+    private readonly long[] _sideLeast;
+
+    public RunBounds(RunModel model)
+    {
+        _model = model;
+        _levelLeast = new long[model.Frames.Length];
+        _sideLeast = new long[model.Frames.Length];
+    }
+
+    /// <summary>The teeth across: every edge that lies along courses, at both its ends.</summary>
+    public Sawtooth Across()
+    {
+        var teeth = new Sawtooth(_model.Courses.Depth, _model.Courses.Rise);
+        for (var f = 0; f < _model.Frames.Length; f++)
+        {
+            var frame = _model.Frames[f];
+            foreach (var edge in frame.Levels)
+            {
+                teeth.Add(edge.B0 + frame.RunAcross, edge.TileAfter, f);
+                teeth.Add(edge.B1 + frame.RunAcross, edge.TileAfter, f);
+            }
+        }
+
+        return teeth;
+    }
+
+    /// <summary>The teeth along of some faces when course 0 begins at v: every edge that ends courses, in the courses it ends.</summary>
+    /// <param name="teeth">Filled anew.</param>
+    /// <param name="v">Where course 0 begins on each face.</param>
+    /// <param name="from">The first face.</param>
+    /// <param name="to">One past the last.</param>
+    /// <param name="onRun">Whether u is one for all the faces, measured on the run, rather than each face's own.</param>
+    public void Along(Sawtooth teeth, ReadOnlySpan<long> v, int from, int to, bool onRun)
+    {
+        teeth.Clear();
+        var courses = _model.Courses;
+        var phases = _model.Offsets.Length;
+        Span<(long Least, long Most)> extremes = stackalloc (long, long)[phases];
+        for (var f = from; f < to; f++)
+        {
+            var frame = _model.Frames[f];
+            var (start, shift) = (v[f], onRun ? frame.RunAlong : 0);
+            foreach (ref readonly var edge in frame.Sides.AsSpan())
+            {
+                extremes.Fill((long.MaxValue, long.MinValue));
+                for (var k = Grid.FloorDiv(edge.B0 - start - courses.Depth, courses.Rise) + 1; start + (k * courses.Rise) < edge.B1; k++)
+                {
+                    var bottom = start + (k * courses.Rise);
+                    var (one, other) = (edge.AlongAt(Math.Max(edge.B0, bottom)), edge.AlongAt(Math.Min(edge.B1, bottom + courses.Depth)));
+                    var at = (edge.TileAfter ? Math.Max(one, other) : Math.Min(one, other)) - courses.Offset(k);
+                    ref var seen = ref extremes[(int)Grid.Mod(k, phases)];
+                    // Kept near each other, not within one repeat: the offsets of like courses differ by whole repeats.
+                    at = seen.Most == long.MinValue ? Grid.Mod(at, courses.Period) : Nearby(at, seen.Most, courses.Period);
+                    seen = (Math.Min(seen.Least, at), Math.Max(seen.Most, at));
+                }
+
+                foreach (var (least, most) in extremes)
+                {
+                    if (most == long.MinValue) continue;
+                    teeth.Add(least + shift, edge.TileAfter, f);
+                    teeth.Add(most + shift, edge.TileAfter, f);
+                }
+            }
+        }
+    }
+
+    /// <summary>The best score that any u could give at v, as far as v alone tells; also readies the levels of these faces for <see cref="Both"/>.</summary>
+    public Score AcrossOnly(ReadOnlySpan<long> v, int from, int to)
+    {
+        var least = Math.Min(_model.Courses.Length, _model.Courses.Depth);
+        for (var f = from; f < to; f++)
+        {
+            _levelLeast[f] = LevelLeast(_model.Frames[f], v[f]);
+            _sideLeast[f] = long.MaxValue;
+            least = Math.Min(least, _levelLeast[f]);
+        }
+
+        return Optimistic([], v, from, to, least, checkAlong: false);
+    }
+
+    /// <summary>The best score a placing could have, from the teeth; v must be the one last given to <see cref="AcrossOnly"/>.</summary>
+    /// <param name="teeth">The teeth along.</param>
+    /// <param name="move">The move of the teeth.</param>
+    /// <param name="u">The faces' own u that the move makes.</param>
+    /// <param name="v">Where course 0 begins on each face.</param>
+    /// <param name="from">The first face.</param>
+    /// <param name="to">One past the last.</param>
+    public Score Both(Sawtooth teeth, long move, ReadOnlySpan<long> u, ReadOnlySpan<long> v, int from, int to)
+    {
+        teeth.Least(move, _sideLeast);
+        var least = Math.Min(_model.Courses.Length, _model.Courses.Depth);
+        for (var f = from; f < to; f++) least = Math.Min(least, Math.Min(_sideLeast[f], _levelLeast[f]));
+        return Optimistic(u, v, from, to, least, checkAlong: true);
+    }
+
+    private Score Optimistic(ReadOnlySpan<long> u, ReadOnlySpan<long> v, int from, int to, long least, bool checkAlong)
+    {
+        var (musts, wishes) = (0, 0);
+        foreach (var check in _model.Checks)
+        {
+            if (check.Face < from || check.Face >= to) continue;
+            var held = check switch
+            {
+                Check.Stands { Axis: CheckAxis.Across } => _model.IsHeld(check, u, v),
+                Check.Stands => !checkAlong || _model.IsHeld(check, u, v),
+                // Only a limit on all edges can be judged from the smallest legs.
+                Check.AtLeast all when check.Want < 0 => _sideLeast[check.Face] >= all.SideSize && _levelLeast[check.Face] >= all.LevelSize,
+                _ => true,
+            };
+            if (held) continue;
+            if (check.Must) musts++;
+            else wishes += check.Weight;
+        }
+
+        var slivers = least < _model.Problem.Limits.Sliver.Steps ? 1 : 0;
+        return new(musts, wishes, slivers, Length.FromSteps(least), Length.Zero, 0, 0, 0);
+    }
+
+    /// <summary>At least the narrowest leg at any edge that lies along courses, and no more than it by what a joint can hide.</summary>
+    private long LevelLeast(FaceFrame frame, long start)
+    {
+        var (courses, joint) = (_model.Courses, _model.Joint.Steps);
+        var least = long.MaxValue;
+        foreach (ref readonly var edge in frame.Levels.AsSpan())
+        {
+            // An edge no longer than a joint may fall into one and cut nothing.
+            if (edge.A1 - edge.A0 <= joint) continue;
+            var into = Grid.Mod((edge.TileAfter ? edge.MostAcross : edge.LeastAcross) - start, courses.Rise);
+            if (into == 0 || into >= courses.Depth) continue;
+            var leg = edge.TileAfter ? courses.Depth - into : into;
+            // Where the edge is out of line its worst end may stand in a joint.
+            var hidden = edge.B0 == edge.B1 ? 0 : (((edge.MostAcross - edge.LeastAcross) * joint) / (edge.A1 - edge.A0)) + 2;
+            least = Math.Min(least, leg + hidden);
+        }
+
+        return least;
+    }
+
+    private static long Nearby(long at, long to, long period) => to + Grid.Mod(at - to + (period / 2), period) - (period / 2);
+}

@@ -1,0 +1,73 @@
+using Gaugerod.Plane;
+
+namespace Gaugerod.Engine.Lines;
+
+/// <summary>Compares scores by a run's order of criteria.</summary>
+internal sealed class ScoreOrder(Sequence<Criterion> order)
+{
+    /// <summary>The order when a run states none. docs/lines.md gives the reasons.</summary>
+    public static Sequence<Criterion> Usual { get; } =
+    [
+        Criterion.Musts, Criterion.Wishes, Criterion.Slivers, Criterion.Smallest, Criterion.Mirror, Criterion.Cuts, Criterion.Tiles,
+    ];
+
+    /// <summary>Whether tiles come last, so that they need be counted only where all else ties.</summary>
+    public bool TilesLast => order[^1] == Criterion.Tiles;
+
+    /// <summary>Whether the smallest cut comes before the mirrored difference, on which the proof of exactness leans.</summary>
+    public bool SmallestBeforeMirror
+    {
+        get
+        {
+            var span = order.AsSpan();
+            return span.IndexOf(Criterion.Smallest) < span.IndexOf(Criterion.Mirror);
+        }
+    }
+
+    /// <summary>Less than zero when the first score is the better one.</summary>
+    public int Compare(in Score one, in Score other)
+    {
+        foreach (var criterion in order.AsSpan())
+        {
+            var by = By(criterion, one, other);
+            if (by != 0) return by;
+        }
+
+        return 0;
+    }
+
+    /// <summary>The first criterion in which two scores differ; null when they do not.</summary>
+    public Criterion? FirstDifference(in Score one, in Score other)
+    {
+        foreach (var criterion in order.AsSpan())
+        {
+            if (By(criterion, one, other) != 0) return criterion;
+        }
+
+        return null;
+    }
+
+    /// <summary>Whether the first score is no worse in everything that comes before the smallest cut.</summary>
+    public bool NoWorseBeforeSmallest(in Score one, in Score other)
+    {
+        foreach (var criterion in order.AsSpan())
+        {
+            if (criterion == Criterion.Smallest) return true;
+            var by = By(criterion, one, other);
+            if (by != 0) return by < 0;
+        }
+
+        return true;
+    }
+
+    private static int By(Criterion criterion, in Score one, in Score other) => criterion switch
+    {
+        Criterion.Musts => one.MustsMissed.CompareTo(other.MustsMissed),
+        Criterion.Wishes => one.WishesMissed.CompareTo(other.WishesMissed),
+        Criterion.Slivers => one.Slivers.CompareTo(other.Slivers),
+        Criterion.Smallest => other.SmallestCut.CompareTo(one.SmallestCut),
+        Criterion.Mirror => one.Mirror.CompareTo(other.Mirror),
+        Criterion.Cuts => one.Cuts.CompareTo(other.Cuts),
+        _ => one.Tiles.CompareTo(other.Tiles),
+    };
+}

@@ -1,0 +1,96 @@
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.Engine.Pieces;
+
+/// <summary>A face's field as tagged rings, ready to be clipped: a side's tag is its place in the face's edges; a drilled hole's comes after them.</summary>
+internal sealed class FieldRings
+{
+    /// <summary>Corners of a drilled hole's ring; it stands around the circle, 0.5 % of the radius outside it at the most.</summary>
+    private const int RoundCorners = 32;
+
+    private FieldRings(FinishedFace face, TaggedCorner[][] sides, TaggedCorner[][] holes)
+    {
+        Face = face;
+        All = [.. sides, .. holes];
+        Covered = face.Field with { Inner = [.. face.Field.Inner, .. holes.Select(Ring)] };
+    }
+
+    public FinishedFace Face { get; }
+
+    /// <summary>The field's rings and the drilled holes that lie wholly in it.</summary>
+    public TaggedCorner[][] All { get; }
+
+    /// <summary>What tile covers when the holes are drilled.</summary>
+    public Polygon Covered { get; }
+
+    public bool IsDrilled(int tag) => tag >= Face.Edges.Count;
+
+    public static FieldRings Of(FinishedFace face)
+    {
+        var rings = new List<TaggedCorner[]>();
+        var ring = new List<TaggedCorner>();
+        for (var i = 0; i < face.Edges.Count; i++)
+        {
+            var edge = face.Edges[i];
+            ring.Add(new(edge.From.X.Steps, edge.From.Y.Steps, i));
+            if (edge.To != ring[0].Point) continue;
+            rings.Add([.. ring]);
+            ring.Clear();
+        }
+
+        var drilled = new List<TaggedCorner[]>();
+        for (var i = 0; i < face.Holes.Count; i++)
+        {
+            var round = Around(face.Holes[i], face.Edges.Count + i);
+            if (LiesInside(round, rings)) drilled.Add(round);
+        }
+
+        return new(face, [.. rings], [.. drilled]);
+    }
+
+    /// <summary>Whether a place lies in the field: to the right of it an odd number of sides is crossed.</summary>
+    public static bool Contains(IEnumerable<TaggedCorner[]> rings, long x, long y)
+    {
+        var inside = false;
+        foreach (var ring in rings)
+        {
+            for (var i = 0; i < ring.Length; i++)
+            {
+                var (a, b) = (ring[i], ring[(i + 1) % ring.Length]);
+                if (a.Y > y == b.Y > y) continue;
+                var (low, high) = a.Y < b.Y ? (a, b) : (b, a);
+                var side = ((Int128)(x - low.X) * (high.Y - low.Y)) - ((Int128)(high.X - low.X) * (y - low.Y));
+                if (side < 0) inside = !inside;
+            }
+        }
+
+        return inside;
+    }
+
+    private static Ring Ring(TaggedCorner[] clockwise) => new(clockwise.Reverse().Select(node => node.Point).ToSequence());
+
+    private static bool LiesInside(TaggedCorner[] round, List<TaggedCorner[]> field)
+    {
+        var box = Box.Around(round.Select(node => node.Point));
+        return Contains(field, round[0].X, round[0].Y)
+            && !field.Any(ring => Enumerable.Range(0, ring.Length).Any(i => Touches(ring[i], ring[(i + 1) % ring.Length], box)));
+    }
+
+    private static bool Touches(TaggedCorner a, TaggedCorner b, Box box) =>
+        Math.Max(a.X, b.X) >= box.Left.Steps && Math.Min(a.X, b.X) <= box.Right.Steps
+        && Math.Max(a.Y, b.Y) >= box.Bottom.Steps && Math.Min(a.Y, b.Y) <= box.Top.Steps;
+
+    private static TaggedCorner[] Around(Hole hole, int tag)
+    {
+        var radius = hole.Diameter.Steps / 2.0 / Math.Cos(Math.PI / RoundCorners);
+        return [.. Enumerable.Range(0, RoundCorners).Select(i =>
+        {
+            var angle = -2 * Math.PI * i / RoundCorners;
+            return new TaggedCorner(
+                hole.Centre.X.Steps + (long)Math.Round(radius * Math.Cos(angle)),
+                hole.Centre.Y.Steps + (long)Math.Round(radius * Math.Sin(angle)), tag);
+        })];
+    }
+}

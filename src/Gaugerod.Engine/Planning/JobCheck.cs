@@ -1,0 +1,46 @@
+using System.Globalization;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Planning;
+
+/// <summary>Finds what stops a job from being planned: faults of its shapes and of what its wants refer to.</summary>
+public static class JobCheck
+{
+    /// <summary>So many pieces' worth of faces are planned only when asked for.</summary>
+    public const int ManyPieces = 10_000;
+
+    /// <summary>All faults, in the order of the job; none when it can be planned.</summary>
+    /// <param name="job">The job; its names are known to be unique and to refer to what is there.</param>
+    /// <param name="large">Whether more than <see cref="ManyPieces"/> pieces' worth of faces are allowed.</param>
+    public static Sequence<Fault> Check(Job job, bool large = false)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        var faults = new List<Fault>();
+        var (pieces, whole) = (0.0, true);
+        for (var i = 0; i < job.Runs.Count; i++)
+        {
+            var finished = JobRuns.Finish(job, i);
+            faults.AddRange(finished.Faults.Where(fault => !faults.Contains(fault)));
+            whole &= finished.Faults.Count == 0;
+            if (finished.Faults.Count > 0) continue;
+            faults.AddRange(WantFaults.Find(job, i, finished));
+            var product = JobRuns.ProductOf(job, job.Runs[i]);
+            pieces += finished.Faces.Sum(face => Pieces(face, product, job.Runs[i].Joint.Wanted));
+        }
+
+        if (whole && !large && pieces > ManyPieces)
+        {
+            faults.Add(new(
+                "", string.Create(CultureInfo.InvariantCulture, $"about {pieces:0} pieces"),
+                string.Create(CultureInfo.InvariantCulture, $"at most {ManyPieces} pieces, unless a large job is asked for (--large)"),
+                "look for a length in the wrong unit"));
+        }
+
+        return faults.ToSequence();
+    }
+
+    private static double Pieces(FinishedFace face, Product product, Length joint) =>
+        (double)face.Field.DoubledArea / 2 / ((double)(product.Width + joint).Steps * (product.Height + joint).Steps);
+}

@@ -1,0 +1,27 @@
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
+
+namespace Gaugerod.Engine.Planning;
+
+/// <summary>Joins a run with the product and the faces it names.</summary>
+internal static class JobRuns
+{
+    public static Product ProductOf(Job job, RunRequest run) =>
+        job.Products.First(product => string.Equals(product.Name, run.Product, StringComparison.Ordinal));
+
+    /// <summary>The run's faces, finished.</summary>
+    public static FinishedRun Finish(Job job, int index)
+    {
+        var run = job.Runs[index];
+        var faces = run.Faces
+            .Select(name => Enumerable.Range(0, job.Faces.Count).First(i => string.Equals(job.Faces[i].Name, name, StringComparison.Ordinal)))
+            .Select(i => new NumberedFace(i, job.Faces[i]))
+            .ToSequence();
+        var path = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"runs[{index}]");
+        return RoomBuilder.Finish(new(path, faces, ProductOf(job, run).BuildUp, run.Through, job.EdgeJoint, job.Tape));
+    }
+
+    public static RunProblem Problem(Job job, RunRequest run, FinishedRun finished) => new(
+        finished.Faces, ProductOf(job, run), run.Bond, run.Corners == Corners.Restart, run.Joint, run.Limits, run.Wants, run.Order, job.Tape);
+}

@@ -1,0 +1,72 @@
+using System.Globalization;
+using Gaugerod.Engine.Surveys;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Rooms;
+
+/// <summary>Draws a face from what was measured, with the name, the place and the hand of each side.</summary>
+internal static class FaceDrawing
+{
+    /// <summary>The face drawn; null when it has faults, which are then among the remarks.</summary>
+    public static DrawnFace? Draw(NumberedFace numbered, Remarks remarks)
+    {
+        var (face, path) = (numbered.Face, Path("faces", numbered.Index));
+        var before = remarks.Faults.Count;
+        EdgeChecks.Check(face, path, remarks);
+        var (outline, levelLine) = face.Shape switch
+        {
+            FaceShape.Read read => Draw(face.Name, path, read, remarks),
+            FaceShape.Outline given => (Draw(face.Name, path, given, remarks), given.LevelLine == default ? null : given.LevelLine),
+            _ => throw new ArgumentException("A face is given by readings or by its corners.", nameof(numbered)),
+        };
+        var openings = face.Openings.Select((opening, i) => Draw(opening, $"{path}.{Path("openings", i)}", remarks)).ToList();
+        for (var i = 0; i < face.Holes.Count; i++)
+        {
+            if (face.Holes[i].Diameter > default(Length)) continue;
+            remarks.Refuse($"{path}.{Path("holes", i)}.diameter", remarks.Say(face.Holes[i].Diameter), "more than zero");
+        }
+
+        if (outline is null || openings.Contains(null) || remarks.Faults.Count > before) return null;
+        foreach (var opening in openings) OpeningChecks.LiesInside(opening!, outline, remarks);
+        return remarks.Faults.Count > before ? null : new(face, path, outline, openings.Select(o => o!).ToSequence(), levelLine);
+    }
+
+    private static DrawnRing? Draw(string name, string path, FaceShape.Outline given, Remarks remarks)
+    {
+        var sides = given.Edges.Select((edge, i) => new Side(edge, edge.Name, Hand.Neither, $"{path}.{Path("edges", i)}")).ToSequence();
+        var ring = RingDrawing.Draw(name, path, given.Ring, sides, remarks);
+        return ring is null ? null : Hands.Of(ring);
+    }
+
+    private static DrawnRing? Draw(Opening opening, string path, Remarks remarks)
+    {
+        var sides = opening.Edges.Select(edge => new Side(edge, $"{opening.Name}.{edge.Name}", Hand.Neither, $"{path}.edges.{edge.Name}")).ToSequence();
+        return RingDrawing.Draw(opening.Name, path, opening.Ring, sides, remarks);
+    }
+
+    private static (DrawnRing? Outline, Length? LevelLine) Draw(string name, string path, FaceShape.Read read, Remarks remarks)
+    {
+        var boxes = read.Fixtures.Select(f => new SurveyBox(f.Name, f.AtHead, f.From, f.To, f.HeightLeft, f.HeightRight)).ToSequence();
+        var survey = ReadingsToOutline.Draw(read.Readings, boxes, new(name, path, remarks.Tape));
+        remarks.Findings.AddRange(survey.Findings);
+        remarks.Faults.AddRange(survey.Faults);
+        if (survey.Outline is not { } ring) return (null, null);
+        var sides = survey.Sides.Select(tag => tag.Of switch
+        {
+            SideOf.Foot => new Side(read.Foot, read.Foot.Name, Hand.Neither, $"{path}.edges.foot"),
+            SideOf.Right => new Side(read.Right, read.Right.Name, Hand.Right, $"{path}.edges.right"),
+            SideOf.Head => new Side(read.Head, read.Head.Name, Hand.Neither, $"{path}.edges.head"),
+            SideOf.Left => new Side(read.Left, read.Left.Name, Hand.Left, $"{path}.edges.left"),
+            SideOf.BoxEdge => OfFixture(read.Fixtures[tag.Box].Edge, "", "edge", tag.Box),
+            SideOf.BoxLeft => OfFixture(read.Fixtures[tag.Box].Side, ".left", "side", tag.Box),
+            _ => OfFixture(read.Fixtures[tag.Box].Side, ".right", "side", tag.Box),
+        });
+        return (new(name, path, ring, sides.ToSequence()), survey.LevelLine);
+
+        Side OfFixture(Edge edge, string which, string field, int box) =>
+            new(edge, read.Fixtures[box].Name + which, Hand.Neither, $"{path}.{Path("fixtures", box)}.{field}");
+    }
+
+    private static string Path(string list, int index) => string.Create(CultureInfo.InvariantCulture, $"{list}[{index}]");
+}

@@ -1,0 +1,46 @@
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Files.Json;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Files.Jobs;
+
+/// <summary>Reads an edge: what the file says, over what is usual at that place.</summary>
+internal static class EdgeReader
+{
+    /// <summary>The edge; an edge of another kind than the usual one starts afresh.</summary>
+    public static Edge Read(Node? node, Form form, Edge usual, Values values)
+    {
+        if (Fields.Open(node, form, values) is not { } fields) return usual;
+        var kind = fields.Word("kind", Words.EdgeKinds, usual.Kind);
+        var basis = kind == usual.Kind ? usual : new Edge(usual.Name, kind);
+        var edge = basis with
+        {
+            Joint = fields.Length("joint", LengthRange.Joint) ?? basis.Joint,
+            Trim = fields.Length("trim", LengthRange.Strip, basis.Trim),
+            Cover = fields.Length("cover", LengthRange.Strip) ?? basis.Cover,
+            Lap = fields.Word("lap", Words.Laps, basis.Lap),
+            Finish = values.Word(fields["finish"], Words.Finishes) ?? basis.Finish,
+        };
+        CheckKind(fields, edge);
+        return edge;
+    }
+
+    private static void CheckKind(Fields fields, Edge edge)
+    {
+        if (edge.Kind == EdgeKind.OutsideCorner && edge.Finish is null && fields["finish"] is null)
+        {
+            fields.Missing("finish", Values.OneOf(Words.Finishes.All) + ", which an outside corner needs");
+        }
+
+        Only(fields, edge, "finish", EdgeKind.OutsideCorner);
+        Only(fields, edge, "lap", EdgeKind.InsideCorner);
+        if (edge.Trim > Length.Zero) Only(fields, edge, "trim", EdgeKind.Free, EdgeKind.OutsideCorner);
+    }
+
+    private static void Only(Fields fields, Edge edge, string name, params EdgeKind[] kinds)
+    {
+        if (fields[name] is not { } node || kinds.Contains(edge.Kind)) return;
+        var where = string.Join(" or ", kinds.Select(k => $"\"{Words.EdgeKinds.Say(k)}\""));
+        fields.Values.Log.AddSaid(node, $"\"{name}\" at an edge of kind \"{Words.EdgeKinds.Say(edge.Kind)}\"", $"it only at kind {where}", "leave it out, or change the kind");
+    }
+}

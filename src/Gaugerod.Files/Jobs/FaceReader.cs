@@ -1,0 +1,88 @@
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Surveys;
+using Gaugerod.Files.Json;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.Files.Jobs;
+
+/// <summary>A face of the file: its name even when the rest could not be read, so that what refers to it is not blamed.</summary>
+internal sealed record FaceEntry(string? Name, Face? Face);
+
+/// <summary>Reads a face, given by its outline or by readings.</summary>
+internal static class FaceReader
+{
+    public static FaceEntry Read(Node node, Values values, Uniques faceNames)
+    {
+        if (Fields.Group(node, values) is not { } group) return new(null, null);
+        if (group.Members.ContainsKey("outline") && group.Members.ContainsKey("readings"))
+        {
+            values.Log.AddSaid(group, "both \"outline\" and \"readings\"", "one of them");
+            return new(group.Members.TryGetValue("name", out var member) ? values.Name(member.Value) : null, null);
+        }
+
+        var outlined = group.Members.Keys.Any(k => string.Equals(Near.Of(k, ["outline", "readings", "openings"]), "outline", StringComparison.Ordinal));
+        var fields = Fields.Open(group, outlined ? Forms.OutlineFace : Forms.ReadFace, values)!;
+        var name = faceNames.Take(fields["name"], values);
+        var parts = new Uniques("the face's edges, fixtures, openings and holes", true, outlined ? [] : ["foot", "right", "head", "left"]);
+        FaceShape? shape = outlined ? Outline(fields, parts) : Readings(fields, parts);
+        var openings = fields.Items("openings").Select(n => OpeningReader.Read(n, values, parts)).ToList();
+        var holes = fields.Items("holes").Select(n => Hole(n, values, parts)).ToList();
+        if (name is null || shape is null || openings.Contains(null) || holes.Contains(null)) return new(name, null);
+        return new(name, new Face(name, shape, openings.OfType<Opening>().ToSequence(), holes.OfType<Hole>().ToSequence()));
+    }
+
+    private static FaceShape.Outline? Outline(Fields fields, Uniques parts)
+    {
+        var (ring, corners) = RingReader.Read(fields["outline"], fields.Values);
+        var edges = EdgeListReader.Read(fields, corners, Forms.FaceEdge, new Edge("", EdgeKind.Free), parts);
+        var levelLine = fields.Length("levelLine", LengthRange.Position, Length.Zero);
+        return ring is null || edges is null ? null : new FaceShape.Outline(ring, edges, levelLine);
+    }
+
+    private static FaceShape.Read? Readings(Fields fields, Uniques parts)
+    {
+        var values = fields.Values;
+        var readings = Readings(fields["readings"], values);
+        var sides = Fields.Open(fields["edges"], Forms.FaceSides, values);
+        var foot = Side("foot", EdgeKind.Floor);
+        var right = Side("right", EdgeKind.InsideCorner);
+        var head = Side("head", EdgeKind.Ceiling);
+        var left = Side("left", EdgeKind.InsideCorner);
+        var fixtures = fields.Items("fixtures").Select(n => FixtureReader.Read(n, values, parts)).ToList();
+        return readings is null || fixtures.Contains(null)
+            ? null
+            : new FaceShape.Read(readings, foot, right, head, left, fixtures.OfType<Fixture>().ToSequence());
+
+        Edge Side(string name, EdgeKind usual) => EdgeReader.Read(sides?[name], Forms.Edge, new Edge(name, usual), values);
+    }
+
+    private static FaceReadings? Readings(Node? node, Values values)
+    {
+        if (Fields.Open(node, Forms.Readings, values) is not { } fields) return null;
+        var width = Fields.Open(fields["width"], Forms.Width, values);
+        var height = Fields.Open(fields["height"], Forms.Height, values);
+        var line = Fields.Open(fields["levelLine"], Forms.LevelLine, values);
+        var lean = Fields.Open(fields["lean"], Forms.Lean, values);
+        var (foot, middle, top) = (width?.Length("foot", LengthRange.Size), width?.Length("middle", LengthRange.Size), width?.Length("top", LengthRange.Size));
+        var (left, right) = (height?.Length("left", LengthRange.Size), height?.Length("right", LengthRange.Size));
+        var (lineLeft, lineRight) = (line?.Length("left", LengthRange.Position), line?.Length("right", LengthRange.Position));
+        var leans = new LeanReadings(lean?.Length("left", LengthRange.Lean), lean?.Length("right", LengthRange.Lean));
+        if (foot is not { } f || left is not { } l) return null;
+        var struck = lineLeft is { } a && lineRight is { } b ? new LevelLineReadings(a, b) : null;
+        return new FaceReadings(new(f, middle, top), new(l, right), struck, leans);
+    }
+
+    private static Hole? Hole(Node node, Values values, Uniques names)
+    {
+        if (Fields.Open(node, Forms.Hole, values) is not { } fields) return null;
+        var name = names.Take(fields["name"], values);
+        var (x, y) = (fields.Length("x", LengthRange.Position), fields.Length("y", LengthRange.Position));
+        var diameter = fields.Length("diameter", LengthRange.Bore);
+        var clearance = fields.Length("clearance", LengthRange.Layer, Length.Zero);
+        return name is null || x is not { } right || y is not { } up || diameter is not { } across
+            ? null
+            : new Hole(name, new Point(right, up), across + (clearance * 2));
+    }
+}

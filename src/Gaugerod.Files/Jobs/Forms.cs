@@ -1,0 +1,106 @@
+namespace Gaugerod.Files.Jobs;
+
+/// <summary>Every group of the job file and its fields.</summary>
+internal static class Forms
+{
+    private const string ALength = "a length such as \"40 1/2\"";
+    private const string ASmallLength = "a length such as \"1/8\"";
+    private const string AName = "a name such as \"north\"";
+
+    public static readonly Form Job = new(
+        "job",
+        new("format", "\"gaugerod-job/1\"", true), new("name", "a name such as \"Guest shower\"", true), new("note", "text"),
+        new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("edgeJoint", ASmallLength),
+        new("products", "a list of tiles [ ]", true), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true));
+
+    public static readonly Form Product = new(
+        "product",
+        new("name", "a name such as \"wall tile\"", true), new("width", ALength, true), new("height", ALength, true),
+        new("thickness", ASmallLength), new("bondCoat", ASmallLength), new("perBox", "a whole number such as 12"),
+        new("turn", "\"free\", \"half\" or \"none\""), new("class", "\"natural\", \"calibrated\" or \"rectified\""),
+        new("variation", ASmallLength), new("warpage", ASmallLength), new("kerf", "a length such as \"1/16\""),
+        new("breakage", "a whole number such as 3"), new("spares", "a whole number such as 6"), new("flatPercent", "a whole number such as 5, or null"));
+
+    public static readonly Form OutlineFace = new(
+        "outlineFace",
+        new("name", AName, true), new("outline", "a list of corners [[x, y], ...]", true), new("edges", "a list with one edge for each side", true),
+        new("levelLine", ALength), new("openings", "a list [ ]"), new("holes", "a list [ ]"));
+
+    public static readonly Form ReadFace = new(
+        "readFace",
+        new("name", AName, true), new("readings", "a group { } with width and height", true),
+        new("edges", "a group { } with foot, right, head or left"), new("fixtures", "a list [ ]"), new("openings", "a list [ ]"), new("holes", "a list [ ]"));
+
+    public static readonly Form Readings = new(
+        "readings",
+        new("width", "a group such as { \"foot\": \"40 1/2\" }", true), new("height", "a group such as { \"left\": \"96\" }", true),
+        new("levelLine", "a group such as { \"left\": \"48\", \"right\": \"48 1/8\" }"), new("lean", "a group such as { \"left\": \"1/8\", \"right\": \"-1/16\" }"));
+
+    public static readonly Form Width = new("width", new("foot", ALength, true), new("middle", ALength), new("top", ALength));
+    public static readonly Form Height = new("height", new("left", ALength, true), new("right", ALength));
+    public static readonly Form LevelLine = new("levelLine", new("left", ALength, true), new("right", ALength, true));
+    public static readonly Form Lean = new("lean", new("left", ASmallLength), new("right", ASmallLength));
+
+    public static readonly Form FaceSides = new("faceSides", new("foot", "an edge { }"), new("right", "an edge { }"), new("head", "an edge { }"), new("left", "an edge { }"));
+    public static readonly Form OpeningSides = new("openingSides", new("bottom", "an edge { }"), new("right", "an edge { }"), new("top", "an edge { }"), new("left", "an edge { }"));
+
+    public static readonly Form Edge = new("edge", EdgeFields(kindRequired: false));
+    public static readonly Form FaceEdge = new("faceEdge", [new("name", "a name such as \"left\""), .. EdgeFields(kindRequired: true)]);
+    public static readonly Form OpeningEdge = new("openingEdge", [new("name", "a name such as \"slope\""), .. EdgeFields(kindRequired: false)]);
+
+    public static readonly Form Fixture = new(
+        "fixture",
+        new("name", "a name such as \"bench\"", true), new("at", "\"foot\" or \"head\""), new("from", ALength), new("to", ALength),
+        new("height", ALength), new("heightLeft", ALength), new("heightRight", ALength), new("edge", "an edge { }"), new("side", "an edge { }"));
+
+    public static readonly Form RectangleOpening = new(
+        "rectangleOpening",
+        new("name", "a name such as \"window\"", true), new("left", ALength, true), new("bottom", ALength, true), new("width", ALength, true), new("height", ALength, true),
+        new("edge", "an edge { }"), new("edges", "a group { } with bottom, right, top or left"));
+
+    public static readonly Form OutlineOpening = new(
+        "outlineOpening",
+        new("name", "a name such as \"window\"", true), new("outline", "a list of corners [[x, y], ...]", true),
+        new("edge", "an edge { }"), new("edges", "a list with one edge for each side"));
+
+    public static readonly Form Hole = new(
+        "hole",
+        new("name", "a name such as \"valve\"", true), new("x", ALength, true), new("y", ALength, true), new("diameter", ALength, true), new("clearance", ASmallLength));
+
+    public static readonly Form Run = new(
+        "run",
+        new("name", "a name such as \"shower\"", true), new("product", "a product's name", true), new("faces", "a list of faces' names", true),
+        new("bond", "a group such as { \"kind\": \"grid\" }", true), new("corners", "\"wrap\" or \"restart\""), new("joint", "a length such as \"1/8\", or a group with wanted", true),
+        new("through", "a face's name"), new("limits", "a group { }"), new("wants", "a list [ ]"), new("order", "a list [ ]"));
+
+    public static readonly Form Grid = new("grid", new("kind", "\"grid\"", true), new("lay", "\"level\" or \"upright\""));
+
+    public static readonly Form Running = new(
+        "running",
+        new("kind", "\"running\"", true), new("offset", "a part such as \"1/3\"", true), new("lay", "\"level\" or \"upright\""), new("step", "\"one way\" or \"back and forth\""));
+
+    public static readonly Form JointRange = new("jointRange", new("least", ASmallLength), new("wanted", ASmallLength, true), new("most", ASmallLength));
+    public static readonly Form Limits = new("limits", new("smallest", ALength), new("sliver", "a length such as \"2\""), new("halfTile", "true or false"));
+    public static readonly Form EdgeRef = new("edgeRef", new("face", "a face's name"), new("edge", "an edge's name", true));
+
+    public static readonly Form JointWant = new("jointWant", Want(new("face", "a face's name", true), new("height", ALength), new("edge", "an edge's name")));
+    public static readonly Form AtLeastWant = new("atLeastWant", Want(new("face", "a face's name", true), new("edge", "an edge's name", true), new("size", ALength), new("part", "a part such as \"1/2\"")));
+    public static readonly Form CentredWant = new("centredWant", Want(new("face", "a face's name", true), new("opening", "an opening's name"), new("on", "\"tile\", \"joint\" or \"either\"")));
+    public static readonly Form EqualWant = new("equalWant", Want(new("face", "a face's name", true), new("edge", "an edge's name", true), new("and", "a group such as { \"face\": \"east\", \"edge\": \"right\" }", true)));
+    public static readonly Form FullCourseWant = new("fullCourseWant", Want(new("face", "a face's name", true), new("edge", "an edge's name", true)));
+
+    public static readonly IReadOnlyList<Form> All =
+    [
+        Job, Product, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
+        RectangleOpening, OutlineOpening, Hole, Run, Grid, Running, JointRange, Limits, EdgeRef, JointWant, AtLeastWant, CentredWant, EqualWant, FullCourseWant,
+    ];
+
+    private static Field[] EdgeFields(bool kindRequired) =>
+    [
+        new("kind", "a kind such as \"inside corner\"", kindRequired), new("joint", ASmallLength), new("trim", "a length such as \"1/2\""), new("cover", ALength),
+        new("lap", "\"through\" or \"laps\""), new("finish", "\"profile\""),
+    ];
+
+    private static Field[] Want(params Field[] own) =>
+        [new("want", "a want such as \"joint\"", true), .. own, new("must", "true or false"), new("weight", "a whole number such as 2")];
+}

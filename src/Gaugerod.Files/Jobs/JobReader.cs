@@ -1,0 +1,69 @@
+using Gaugerod.Engine.Planning;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Files.Json;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Files.Jobs;
+
+/// <summary>Reads job files.</summary>
+public static class JobReader
+{
+    private const string Format = "gaugerod-job/1";
+
+    /// <summary>Reads a job file: plain JSON in UTF-8, at most 8 MB. Never throws for what is in the file.</summary>
+    /// <param name="file">The file's bytes.</param>
+    /// <param name="fileName">The name to say in messages.</param>
+    /// <returns>The job, or every fault found, each with its line.</returns>
+    public static JobReading Read(ReadOnlyMemory<byte> file, string fileName)
+    {
+        ArgumentNullException.ThrowIfNull(fileName);
+        var log = EncodingCheck.Open(file, fileName);
+        if (log.Any || NodeReader.Read(log) is not { } root) return new JobReading.Refused(log.Faults);
+        if (Fields.Group(root, new Values(log, null)) is not { } group || OfAnotherFormat(group, log)) return new JobReading.Refused(log.Faults);
+
+        var unit = Unit(group);
+        var job = Job(Fields.Open(group, Forms.Job, new Values(log, unit))!);
+        return log.Any || job is null ? new JobReading.Refused(log.Faults) : new JobReading.Understood(job, root, log);
+    }
+
+    private static bool OfAnotherFormat(Node.Group root, FaultLog log)
+    {
+        if (!root.Members.TryGetValue("format", out var member) || member.Value is Node.Nothing) return false;
+        var format = (member.Value as Node.Text)?.Value ?? "";
+        if (string.Equals(format, Format, StringComparison.Ordinal)) return false;
+        var nearest = format.StartsWith("gaugerod-plan/", StringComparison.Ordinal) ? "the job that this plan was made from" : Values.Quoted(Near.Of(format, [Format]));
+        var newer = format.StartsWith("gaugerod-job/", StringComparison.Ordinal);
+        log.Add(member.Value, newer ? $"\"{Format}\", the only version that is read here" : $"\"{Format}\"", newer ? null : nearest);
+
+        // A slip of the pen is one fault among others; another format is not read at all.
+        return Near.Of(format, [Format]) is null || format.StartsWith("gaugerod-", StringComparison.Ordinal);
+    }
+
+    private static LengthUnit? Unit(Node.Group root) =>
+        root.Members.TryGetValue("units", out var member) && member.Value is Node.Text text ? Words.Units.Read(text.Value) : null;
+
+    private static Job? Job(Fields fields)
+    {
+        var values = fields.Values;
+        var name = fields.Name();
+        var note = values.Note(fields["note"]);
+        var unit = values.Word(fields["units"], Words.Units) ?? LengthUnit.Millimetre;
+        var inches = unit == LengthUnit.Inch;
+        var mark = fields.Length("tape", LengthRange.Mark, values.Tape.Mark);
+        var paper = fields.Word("paper", Words.Papers, inches ? Paper.Letter : Paper.A4);
+        var edgeJoint = fields.Length("edgeJoint", LengthRange.Joint, inches ? Length.FromInches(0, 1, 8) : Length.FromMillimetres(3));
+
+        var productNames = new Uniques("the products", parts: false);
+        var products = fields.Items("products", atLeast: 1).Select(n => ProductReader.Read(n, values, productNames)).ToList();
+        var faceNames = new Uniques("the faces", parts: false);
+        var faces = fields.Items("faces", atLeast: 1).Select(n => FaceReader.Read(n, values, faceNames)).ToList();
+        var runNames = new Uniques("the runs", parts: false);
+        var runReader = new RunReader(values, new KnownNames(products.ConvertAll(p => p.Name), faces));
+        var runs = fields.Items("runs", atLeast: 1).Select(n => runReader.Read(n, runNames)).ToList();
+        if (name is null) return null;
+        return new(
+            name, note, new Tape(unit, mark), paper, edgeJoint,
+            products.Select(p => p.Product).OfType<Product>().ToSequence(), faces.Select(f => f.Face).OfType<Face>().ToSequence(), runs.OfType<RunRequest>().ToSequence());
+    }
+}

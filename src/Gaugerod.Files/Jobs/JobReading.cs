@@ -1,0 +1,41 @@
+using Gaugerod.Engine;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Files.Json;
+using Gaugerod.Plane;
+
+namespace Gaugerod.Files.Jobs;
+
+/// <summary>What came of reading a job file.</summary>
+public abstract record JobReading
+{
+    private JobReading()
+    {
+    }
+
+    /// <summary>It was read. The engine may still find faults with the job; <see cref="Locate"/> says where they stand in the file.</summary>
+    public sealed record Understood : JobReading
+    {
+        private readonly Node _root;
+        private readonly FaultLog _log;
+
+        internal Understood(Job job, Node root, FaultLog log) => (Job, _root, _log) = (job, root, log);
+
+        /// <summary>The job.</summary>
+        public Job Job { get; }
+
+        /// <summary>
+        /// Finds the line of a fault that names its place by a path. What the file leaves out is found at the group
+        /// that could hold it.
+        /// </summary>
+        public FileFault Locate(Fault fault)
+        {
+            ArgumentNullException.ThrowIfNull(fault);
+            var node = PathFinder.Nearest(_root, fault.Path);
+            return _log.Located(node.At, fault.Path, fault.Found, fault.Expected, fault.Nearest);
+        }
+    }
+
+    /// <summary>It was refused; nothing was guessed.</summary>
+    /// <param name="Faults">All that was found, in the file's order; at least one, at most 100.</param>
+    public sealed record Refused(Sequence<FileFault> Faults) : JobReading;
+}

@@ -1,0 +1,59 @@
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Files.Json;
+
+namespace Gaugerod.Files.Jobs;
+
+/// <summary>What runs and wants may refer to.</summary>
+internal sealed class KnownNames(IReadOnlyList<string?> products, IReadOnlyList<FaceEntry> faces)
+{
+    public string? Product(Node? node, Values values) => Known(node, values, "a product of this job", products);
+
+    public string? Face(Node? node, Values values) => Known(node, values, "a face of this job", faces.Select(f => f.Name));
+
+    /// <summary>A face among those of a run.</summary>
+    public static string? FaceOf(IReadOnlyList<string?> run, Node? node, Values values) => Known(node, values, "a face of this run", run);
+
+    public EdgeRef? Edge(string? face, Node? node, Values values)
+    {
+        if (face is null || node is null) return null;
+        var name = faces.FirstOrDefault(f => string.Equals(f.Name, face, StringComparison.Ordinal))?.Face is { } known
+            ? Known(node, values, $"an edge of {face}", EdgesOf(known))
+            : values.Name(node);
+        return name is null ? null : new EdgeRef(face, name);
+    }
+
+    public string? Opening(string? face, Node? node, Values values)
+    {
+        if (face is null || node is null) return null;
+        return faces.FirstOrDefault(f => string.Equals(f.Name, face, StringComparison.Ordinal))?.Face is { } known
+            ? Known(node, values, $"an opening of {face}", known.Openings.Select(o => o.Name))
+            : values.Name(node);
+    }
+
+    /// <summary>The names of a face's edges, as the engine gives them.</summary>
+    public static IEnumerable<string> EdgesOf(Face face)
+    {
+        var own = face.Shape switch
+        {
+            FaceShape.Outline outline => outline.Edges.Select(e => e.Name),
+            FaceShape.Read read =>
+                new[] { read.Foot.Name, read.Right.Name, read.Head.Name, read.Left.Name }
+                    .Concat(read.Fixtures.SelectMany(f => new[] { f.Name, f.Name + ".left", f.Name + ".right" })),
+            _ => throw new ArgumentException("A face is given by its outline or by readings.", nameof(face)),
+        };
+        return own.Concat(face.Openings.SelectMany(o => o.Edges.Select(e => $"{o.Name}.{e.Name}")));
+    }
+
+    private static string? Known(Node? node, Values values, string what, IEnumerable<string?> names)
+    {
+        if (values.Name(node) is not { } name) return null;
+        var known = names.ToList();
+
+        // One of the others has no readable name: it may be the one that is meant.
+        if (known.Contains(name) || known.Contains(null)) return name;
+        var all = known.OfType<string>().ToList();
+        values.Log.Add(node!, all.Count == 0 ? $"{what}, of which there is none" : $"{what}: {Values.OneOf(all)}", Values.Quoted(Near.Of(name, all)));
+        return null;
+    }
+}

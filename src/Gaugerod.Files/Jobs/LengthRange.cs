@@ -1,0 +1,39 @@
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Files.Jobs;
+
+/// <summary>What a length in a job file may be. The outer limits keep all arithmetic exact; common sense set the others, no source.</summary>
+/// <param name="Least">No less than this.</param>
+/// <param name="Most">No more than this.</param>
+/// <param name="Words">The same in words.</param>
+internal sealed record LengthRange(Length Least, Length Most, string Words)
+{
+    private static readonly Length Some = Length.FromSteps(1);
+
+    public static readonly LengthRange TileSide = new(Mm(5), Mm(4000), "a tile's side from 5 mm to 4 m");
+    public static readonly LengthRange Joint = new(Length.Zero, Mm(25), "a joint from 0 to 25 mm");
+    public static readonly LengthRange Kerf = new(Length.Zero, Mm(10), "a kerf from 0 to 10 mm");
+    public static readonly LengthRange Layer = new(Length.Zero, Mm(100), "a thickness from 0 to 100 mm");
+    public static readonly LengthRange Tolerance = new(Length.Zero, Mm(50), "a difference from 0 to 50 mm");
+    public static readonly LengthRange Mark = new(Length.FromSteps(320), Length.FromInches(1), "a tape's mark from 0.1 mm to 1 in");
+    public static readonly LengthRange Size = new(Some, Mm(100_000), "a size of more than 0, at most 100 m");
+    public static readonly LengthRange Position = new(Mm(-100_000), Mm(100_000), "a distance of at most 100 m");
+    public static readonly LengthRange Lean = new(Mm(-1000), Mm(1000), "a lean of at most 1 m");
+    public static readonly LengthRange Strip = new(Length.Zero, Mm(300), "a width from 0 to 300 mm");
+    public static readonly LengthRange Bore = new(Some, Mm(4000), "a diameter of more than 0, at most 4 m");
+    public static readonly LengthRange Cut = new(Length.Zero, Mm(4000), "a size from 0 to 4 m");
+
+    public bool Holds(Length length) => length >= Least && length <= Most;
+
+    /// <summary>The nearest length on the tape that the range holds, in words; null when the end of the range is no useful answer. A minus sign is taken for a slip.</summary>
+    public string? NearestTo(Length length, Tape tape)
+    {
+        if (length.IsNegative && Holds(length.Abs())) return LengthText.Nearest(length.Abs(), tape);
+        if (length > Most) return LengthText.Down(Most, tape);
+        if (Least == Some) return null;
+        var down = tape.Down(Least);
+        return LengthText.Down(down == Least ? down : down + tape.Mark, tape);
+    }
+
+    private static Length Mm(long millimetres) => Length.FromMillimetres(millimetres);
+}

@@ -1,0 +1,41 @@
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Files.Json;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.Files.Jobs;
+
+/// <summary>Reads an opening, given as a rectangle or by its outline.</summary>
+internal static class OpeningReader
+{
+    private static readonly string[] Sides = ["bottom", "right", "top", "left"];
+
+    public static Opening? Read(Node node, Values values, Uniques names)
+    {
+        if (Fields.Group(node, values) is not { } group) return null;
+        var outlined = group.Members.Keys.Any(k => string.Equals(Near.Of(k, [.. Forms.RectangleOpening.Names, "outline"]), "outline", StringComparison.Ordinal));
+        var fields = Fields.Open(group, outlined ? Forms.OutlineOpening : Forms.RectangleOpening, values)!;
+        var name = names.Take(fields["name"], values);
+
+        // A frame or a niche's own lining: a soft joint, unless the file says otherwise.
+        var usual = EdgeReader.Read(fields["edge"], Forms.Edge, new Edge("edge", EdgeKind.Fixture), values);
+        return outlined ? Outlined(fields, usual, name) : Rectangle(fields, usual, name);
+    }
+
+    private static Opening? Outlined(Fields fields, Edge usual, string? name)
+    {
+        var (ring, corners) = RingReader.Read(fields["outline"], fields.Values);
+        var edges = EdgeListReader.Read(fields, corners, Forms.OpeningEdge, usual, new Uniques("the opening's edges", parts: true));
+        return ring is null || edges is null || name is null ? null : new Opening(name, ring, edges);
+    }
+
+    private static Opening? Rectangle(Fields fields, Edge usual, string? name)
+    {
+        var (left, bottom) = (fields.Length("left", LengthRange.Position), fields.Length("bottom", LengthRange.Position));
+        var (width, height) = (fields.Length("width", LengthRange.Size), fields.Length("height", LengthRange.Size));
+        var sides = Fields.Open(fields["edges"], Forms.OpeningSides, fields.Values);
+        var edges = Sides.Select(side => EdgeReader.Read(sides?[side], Forms.Edge, usual with { Name = side }, fields.Values)).ToSequence();
+        if (name is null || left is not { } l || bottom is not { } b || width is not { } w || height is not { } h) return null;
+        return new Opening(name, Ring.Of(new Box(l, b, l + w, b + h)), edges);
+    }
+}

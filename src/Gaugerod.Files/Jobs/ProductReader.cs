@@ -1,0 +1,35 @@
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Files.Json;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Files.Jobs;
+
+/// <summary>Reads a tile as it is bought.</summary>
+internal static class ProductReader
+{
+    private const int MostTiles = 100_000;
+
+    public static (string? Name, Product? Product) Read(Node node, Values values, Uniques names)
+    {
+        if (Fields.Open(node, Forms.Product, values) is not { } fields) return (null, null);
+        var name = names.Take(fields["name"], values);
+        var (width, height) = (fields.Length("width", LengthRange.TileSide), fields.Length("height", LengthRange.TileSide));
+
+        // What a continuous wet-saw blade usually takes; from memory, to be found in a blade's own data.
+        var kerf = values.Unit == LengthUnit.Inch ? Length.FromInches(0, 1, 16) : Length.FromSteps(5120);
+        var product = new Product(name ?? "", width ?? Length.Zero, height ?? Length.Zero, fields.Length("thickness", LengthRange.Layer, Length.Zero))
+        {
+            BondCoat = fields.Length("bondCoat", LengthRange.Layer, Length.Zero),
+            PerBox = values.Whole(fields["perBox"], 1, MostTiles) ?? 1,
+            Turning = fields.Word("turn", Words.Turns, Turning.Free),
+            Class = values.Word(fields["class"], Words.Classes),
+            Variation = fields.Length("variation", LengthRange.Tolerance),
+            Warpage = fields.Length("warpage", LengthRange.Tolerance),
+            Kerf = fields.Length("kerf", LengthRange.Kerf, kerf),
+            Breakage = values.Whole(fields["breakage"], 0, MostTiles) ?? 0,
+            Spares = values.Whole(fields["spares"], 0, MostTiles) ?? 0,
+            FlatPercent = values.Whole(fields["flatPercent"], 0, 100),
+        };
+        return (name, name is null || width is null || height is null ? null : product);
+    }
+}

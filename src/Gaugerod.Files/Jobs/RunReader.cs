@@ -1,0 +1,103 @@
+using Gaugerod.Engine.Bonds;
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Files.Json;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Files.Jobs;
+
+/// <summary>Reads a run: faces tiled as one.</summary>
+internal sealed class RunReader(Values values, KnownNames names)
+{
+    private static readonly string[] Bonds = ["grid", "running"];
+
+    public static IEnumerable<string> BondKinds => Bonds;
+
+    public RunRequest? Read(Node node, Uniques runNames)
+    {
+        if (Fields.Open(node, Forms.Run, values) is not { } fields) return null;
+        var name = runNames.Take(fields["name"], values);
+        var product = names.Product(fields["product"], values);
+        var faces = Faces(fields);
+        var bond = Bond(fields["bond"]);
+        var corners = fields.Word("corners", Words.CornerWays, Corners.Wrap);
+        var joint = Joint(fields["joint"]);
+        var through = fields["through"] is { } t ? KnownNames.FaceOf(faces, t, values) : null;
+        var limits = Limits(fields["limits"]);
+        var wantReader = new WantReader(values, names, faces);
+        var wants = fields.Items("wants").Select(wantReader.Read).ToList();
+        var order = Order(fields);
+        if (name is null || product is null || faces.Contains(null) || bond is null || joint is null || wants.Contains(null)) return null;
+        return new(name, product, faces.OfType<string>().ToSequence(), bond, corners, joint, through, limits, wants.OfType<Want>().ToSequence(), order);
+    }
+
+    private List<string?> Faces(Fields fields)
+    {
+        var faces = new List<string?>();
+        foreach (var item in fields.Items("faces", atLeast: 1))
+        {
+            var face = names.Face(item, values);
+            if (face is not null && faces.Contains(face)) values.Log.AddSaid(item, $"\"{face}\" a second time", "every face once in a run");
+            faces.Add(face);
+        }
+
+        return faces;
+    }
+
+    private BondRequest? Bond(Node? node)
+    {
+        if (node is null || Fields.Group(node, values) is not { } group) return null;
+        var kind = group.Members.TryGetValue("kind", out var member) ? member.Value : null;
+        var word = (kind as Node.Text)?.Value;
+        switch (word)
+        {
+            case "grid":
+                return new BondRequest.Grid(Fields.Open(group, Forms.Grid, values)!.Word("lay", Words.Lays, Lay.Level));
+            case "running":
+                var fields = Fields.Open(group, Forms.Running, values)!;
+                var (lay, step) = (fields.Word("lay", Words.Lays, Lay.Level), fields.Word("step", Words.Steps, Stepping.OneWay));
+                return values.Part(fields["offset"]) is { } part ? new BondRequest.Running(lay, part.Numerator, part.Denominator, step) : null;
+            default:
+                if (kind is null) values.Log.Add(group.At, group.PathTo("kind"), "nothing", Values.OneOf(Bonds));
+                else values.Log.Add(kind, Values.OneOf(Bonds), Values.Quoted(Near.Of(word ?? "", Bonds)));
+                return null;
+        }
+    }
+
+    private JointRange? Joint(Node? node)
+    {
+        if (node is not Node.Group) return values.Length(node, LengthRange.Joint) is { } only ? JointRange.Only(only) : null;
+        var fields = Fields.Open(node, Forms.JointRange, values)!;
+        var wanted = fields.Length("wanted", LengthRange.Joint);
+        var (least, most) = (fields.Length("least", LengthRange.Joint) ?? wanted, fields.Length("most", LengthRange.Joint) ?? wanted);
+        if (wanted is not { } w || least is not { } l || most is not { } m) return null;
+        if (l <= w && w <= m) return new(l, w, m);
+        values.Log.AddSaid(node, "a joint wanted outside its range", "least, wanted and most, each no smaller than the one before");
+        return null;
+    }
+
+    private Limits Limits(Node? node)
+    {
+        var sliver = values.Unit == LengthUnit.Inch ? Length.FromInches(2) : Length.FromMillimetres(50);
+        if (Fields.Open(node, Forms.Limits, values) is not { } fields) return new(null, sliver, true);
+        return new(fields.Length("smallest", LengthRange.Cut), fields.Length("sliver", LengthRange.Cut, sliver), values.Truth(fields["halfTile"]) ?? true);
+    }
+
+    private Sequence<Criterion> Order(Fields fields)
+    {
+        var all = Enum.GetValues<Criterion>();
+        if (fields["order"] is not { } node) return all.ToSequence();
+        var order = new List<Criterion>();
+        foreach (var item in fields.Items("order"))
+        {
+            if (values.Word(item, Words.Criteria) is not { } criterion) return all.ToSequence();
+            if (order.Contains(criterion)) values.Log.AddSaid(item, $"\"{Words.Criteria.Say(criterion)}\" a second time", "each word of the order once");
+            order.Add(criterion);
+        }
+
+        var left = all.Except(order).Select(Words.Criteria.Say).ToList();
+        if (node is Node.List && left.Count > 0) values.Log.AddSaid(node, "an order without " + Values.OneOf(left), "all seven words, the most important first", $"add {Values.OneOf(left)} at the end");
+        return order.ToSequence();
+    }
+}

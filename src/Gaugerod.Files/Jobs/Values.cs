@@ -1,0 +1,143 @@
+using System.Globalization;
+using Gaugerod.Files.Json;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Files.Jobs;
+
+/// <summary>Reads single values. What cannot be used goes to the log and comes back as null, so that reading can go on.</summary>
+/// <param name="log">Where faults go.</param>
+/// <param name="unit">What a bare number is; null when the file does not say, and then no size is judged.</param>
+internal sealed class Values(FaultLog log, LengthUnit? unit)
+{
+    private const int LongestName = 60;
+    private const int LargestDenominator = 64;
+
+    public FaultLog Log { get; } = log;
+
+    public LengthUnit Unit { get; } = unit ?? LengthUnit.Millimetre;
+
+    public Tape Tape => Unit == LengthUnit.Inch ? Tape.Sixteenths : Tape.Millimetres;
+
+    public Length? Length(Node? node, LengthRange range)
+    {
+        var text = node switch
+        {
+            null => null,
+            Node.Text t => t.Value,
+            Node.Number n => n.Value,
+            _ => "",
+        };
+        if (text is null) return null;
+        if (node is not (Node.Text or Node.Number))
+        {
+            Log.Add(node!, unit == LengthUnit.Inch ? "a length such as \"40 1/2\"" : "a length such as 1028");
+            return null;
+        }
+
+        switch (LengthText.Read(text, Unit))
+        {
+            case LengthReading.Understood { Value: var length } when unit is null || range.Holds(length):
+                return length;
+            case LengthReading.Understood { Value: var length }:
+                Log.Add(node, range.Words, range.NearestTo(length, Tape));
+                return null;
+            case LengthReading.Refused refused:
+                Log.Add(node, refused.Expected, refused.Nearest);
+                return null;
+            default:
+                return null;
+        }
+    }
+
+    public int? Whole(Node? node, int least, int most)
+    {
+        if (node is null) return null;
+        var written = (node as Node.Number)?.Value;
+        if (written is not null && int.TryParse(written, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var whole) && whole >= least && whole <= most) return whole;
+        var expected = string.Create(CultureInfo.InvariantCulture, $"a whole number from {least} to {most}");
+        Log.Add(node, expected, NearestWhole(written ?? (node as Node.Text)?.Value, least, most));
+        return null;
+    }
+
+    public bool? Truth(Node? node)
+    {
+        if (node is Node.Truth truth) return truth.Value;
+        if (node is not null) Log.Add(node, "true or false", Near.Of((node as Node.Text)?.Value ?? "", ["true", "false"]));
+        return null;
+    }
+
+    public T? Word<T>(Node? node, Words<T> words)
+        where T : struct
+    {
+        if (node is null) return null;
+        var text = (node as Node.Text)?.Value;
+        if (text is not null && words.Read(text) is { } value) return value;
+        Log.Add(node, OneOf(words.All), Quoted(Near.Of(text ?? "", words.All)));
+        return null;
+    }
+
+    /// <summary>Text for people; anything printable, of any length.</summary>
+    public string? Note(Node? node)
+    {
+        if (node is Node.Text { Value: var text } && !text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t'))) return text;
+        if (node is not null) Log.Add(node, "printable text in double quotes");
+        return null;
+    }
+
+    public string? Name(Node? node)
+    {
+        if (node is null) return null;
+        if (node is not Node.Text { Value: var name })
+        {
+            Log.Add(node, "a name in double quotes");
+            return null;
+        }
+
+        var trimmed = name.Trim();
+        if (trimmed.Length == 0 || name.Length > LongestName || name.Any(char.IsControl)) Log.Add(node, "a name of 1 to 60 printable characters");
+        else if (trimmed.Length != name.Length) Log.Add(node, "a name without blanks before or after it", Quoted(trimmed));
+        else return name;
+        return null;
+    }
+
+    /// <summary>A part of a tile: more than nothing, less than one.</summary>
+    public (int Numerator, int Denominator)? Part(Node? node)
+    {
+        if (node is null) return null;
+        if (node is Node.Text { Value: var text } && text.Split('/') is [var over, var under]
+            && int.TryParse(over, NumberStyles.None, CultureInfo.InvariantCulture, out var numerator)
+            && int.TryParse(under, NumberStyles.None, CultureInfo.InvariantCulture, out var denominator)
+            && numerator >= 1 && denominator > numerator && denominator <= LargestDenominator)
+        {
+            var shared = (int)System.Numerics.BigInteger.GreatestCommonDivisor(numerator, denominator);
+            return (numerator / shared, denominator / shared);
+        }
+
+        Log.Add(node, "a part of a tile such as \"1/2\" or \"1/3\", more than 0 and less than 1, its lower figure at most 64", NearestPart((node as Node.Text)?.Value ?? (node as Node.Number)?.Value));
+        return null;
+    }
+
+    public static string OneOf(IEnumerable<string> words)
+    {
+        var all = words.Select(w => $"\"{w}\"").ToList();
+        return all.Count < 2 ? string.Concat(all) : string.Join(", ", all.Take(all.Count - 1)) + " or " + all[^1];
+    }
+
+    public static string? Quoted(string? word) => word is null ? null : $"\"{word}\"";
+
+    // 0.5 or 33% are meant as the plainest part near them.
+    private static string? NearestPart(string? text)
+    {
+        if (!decimal.TryParse(text?.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)) return null;
+        if (text!.Contains('%', StringComparison.Ordinal)) number /= 100;
+        if (number is <= 0 or >= 1) return null;
+        var parts = from under in Enumerable.Range(2, 7) from over in Enumerable.Range(1, under - 1) select (over, under);
+        var (o, u) = parts.MinBy(p => Math.Abs(((decimal)p.over / p.under) - number));
+        return string.Create(CultureInfo.InvariantCulture, $"\"{o}/{u}\"");
+    }
+
+    private static string? NearestWhole(string? text, int least, int most) =>
+        decimal.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            ? Math.Clamp(decimal.Round(number), least, most).ToString("0", CultureInfo.InvariantCulture)
+            : null;
+}

@@ -1,0 +1,54 @@
+using Gaugerod.Engine.Bonds;
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Files.Jobs;
+
+/// <summary>The words a field may hold, and what each stands for.</summary>
+internal sealed class Words<T>(params (string Word, T Value)[] words)
+    where T : struct
+{
+    public IEnumerable<string> All => words.Select(w => w.Word);
+
+    public T? Read(string word)
+    {
+        foreach (var (known, value) in words)
+        {
+            if (string.Equals(known, word, StringComparison.Ordinal)) return value;
+        }
+
+        return null;
+    }
+
+    public string Say(T value) => words.First(w => EqualityComparer<T>.Default.Equals(w.Value, value)).Word;
+}
+
+/// <summary>The words of the job file; the plan file uses the same.</summary>
+internal static class Words
+{
+    public static readonly Words<LengthUnit> Units = new(("in", LengthUnit.Inch), ("mm", LengthUnit.Millimetre));
+    public static readonly Words<Paper> Papers = new(("letter", Paper.Letter), ("a4", Paper.A4));
+    public static readonly Words<Turning> Turns = new(("free", Turning.Free), ("half", Turning.Half), ("none", Turning.None));
+    public static readonly Words<TileClass> Classes = new(("natural", TileClass.Natural), ("calibrated", TileClass.Calibrated), ("rectified", TileClass.Rectified));
+
+    public static readonly Words<EdgeKind> EdgeKinds = new(
+        ("inside corner", EdgeKind.InsideCorner), ("outside corner", EdgeKind.OutsideCorner), ("free", EdgeKind.Free), ("floor", EdgeKind.Floor),
+        ("ceiling", EdgeKind.Ceiling), ("fixture", EdgeKind.Fixture), ("threshold", EdgeKind.Threshold));
+
+    public static readonly Words<Lap> Laps = new(("through", Lap.Through), ("laps", Lap.Laps));
+
+    public static readonly Words<CornerFinish> Finishes = new(
+        ("bullnose over", CornerFinish.BullnoseOver), ("bullnose under", CornerFinish.BullnoseUnder), ("mitre", CornerFinish.Mitre), ("profile", CornerFinish.Profile));
+
+    public static readonly Words<bool> FixtureEnds = new(("foot", false), ("head", true));
+    public static readonly Words<Lay> Lays = new(("level", Lay.Level), ("upright", Lay.Upright));
+    public static readonly Words<Stepping> Steps = new(("one way", Stepping.OneWay), ("back and forth", Stepping.BackAndForth));
+    public static readonly Words<Corners> CornerWays = new(("wrap", Corners.Wrap), ("restart", Corners.Restart));
+    public static readonly Words<CentreOn> Centres = new(("tile", CentreOn.Tile), ("joint", CentreOn.Joint), ("either", CentreOn.Either));
+
+    public static readonly Words<Criterion> Criteria = new(
+        ("musts", Criterion.Musts), ("wishes", Criterion.Wishes), ("slivers", Criterion.Slivers), ("smallest", Criterion.Smallest),
+        ("mirror", Criterion.Mirror), ("cuts", Criterion.Cuts), ("tiles", Criterion.Tiles));
+}

@@ -1,0 +1,53 @@
+using Gaugerod.Plane;
+
+namespace Gaugerod.Files.Json;
+
+/// <summary>Gathers the faults of one file, so that they can be said together.</summary>
+internal sealed class FaultLog(string file, Source source)
+{
+    /// <summary>More than this many help nobody; a file of another kind would give thousands.</summary>
+    public const int Most = 100;
+
+    private const int LongestPart = 500;
+
+    private readonly List<FileFault> _faults = [];
+
+    public Source Source { get; } = source;
+
+    public bool Any => _faults.Count > 0;
+
+    public Sequence<FileFault> Faults => _faults.OrderBy(f => f.Line).ThenBy(f => f.Column).ToSequence();
+
+    public void Add(int offset, string path, string found, string expected, string? nearest = null)
+    {
+        if (_faults.Count >= Most) return;
+        var fault = Located(offset, path, found, expected, nearest);
+        if (!_faults.Contains(fault)) _faults.Add(fault);
+    }
+
+    /// <summary>A value that cannot stand where it does.</summary>
+    public void Add(Node node, string expected, string? nearest = null) => Add(node.At, node.Path, Shown(node), expected, nearest);
+
+    /// <summary>A value that cannot stand where it does, in other words than its own.</summary>
+    public void AddSaid(Node node, string found, string expected, string? nearest = null) => Add(node.At, node.Path, found, expected, nearest);
+
+    public FileFault Located(int offset, string path, string found, string expected, string? nearest)
+    {
+        var place = Source.PlaceOf(offset);
+        return new(file, place.Line, place.Column, OneLine(path), OneLine(found), OneLine(expected), nearest is null ? null : OneLine(nearest));
+    }
+
+    public string Shown(Node node) => node switch
+    {
+        Node.Group => "a group { }",
+        Node.List => "a list [ ]",
+        _ => Source.Shown(node.At, node.End),
+    };
+
+    // A message is one line, whatever names the file makes up.
+    private static string OneLine(string text)
+    {
+        var plain = string.Concat(text.Take(LongestPart).Select(c => char.IsControl(c) ? ' ' : c));
+        return text.Length > LongestPart ? plain + "..." : plain;
+    }
+}

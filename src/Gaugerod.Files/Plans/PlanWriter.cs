@@ -1,0 +1,59 @@
+using System.Buffers;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Files.Jobs;
+
+namespace Gaugerod.Files.Plans;
+
+/// <summary>Writes plan.json, the contract for other programs.</summary>
+public static class PlanWriter
+{
+    /// <summary>The plan as JSON in UTF-8 without a mark, lines ended by a line feed. Lengths are millimetres, exactly; the same plan gives the same bytes.</summary>
+    public static byte[] Write(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var buffer = new ArrayBufferWriter<byte>();
+
+        // The looser encoder leaves inch marks and fractions readable; the file is no part of a web page.
+        var options = new JsonWriterOptions { Indented = true, IndentSize = 2, NewLine = "\n", Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+        using (var json = new Utf8JsonWriter(buffer, options))
+        {
+            Write(json, plan);
+        }
+
+        buffer.Write("\n"u8);
+        return buffer.WrittenSpan.ToArray();
+    }
+
+    private static void Write(Utf8JsonWriter json, Plan plan)
+    {
+        json.WriteStartObject();
+        json.WriteString("format", "gaugerod-plan/1");
+        WriteJob(json, plan.Job);
+        var tiles = new TileNumbers(plan.Cutting);
+        json.WriteList("runs", plan.Runs, run => RunWriter.Write(json, run, tiles));
+        CuttingWriter.Write(json, plan.Cutting);
+
+        // Sections that other programs may count on finding; the engine has nothing to say there yet.
+        json.WriteEmptyList("trim");
+        json.WriteEmptyGroup("prep");
+        json.WriteList("takeoff", plan.Order, line => OrderWriter.Write(json, line));
+        json.WriteEmptyGroup("price");
+        json.WriteEmptyList("sequence");
+        json.WriteList("findings", plan.Findings, finding => FindingWriter.Write(json, finding));
+        json.WriteEndObject();
+    }
+
+    private static void WriteJob(Utf8JsonWriter json, Job job)
+    {
+        json.WriteStartObject("job");
+        json.WriteString("name", job.Name);
+        json.WriteString("note", job.Note);
+        json.WriteString("units", Words.Units.Say(job.Tape.Unit));
+        json.WriteLength("tape", job.Tape.Mark);
+        json.WriteString("paper", Words.Papers.Say(job.Paper));
+        json.WriteLength("edgeJoint", job.EdgeJoint);
+        json.WriteEndObject();
+    }
+}

@@ -1,0 +1,137 @@
+using System.Text.Json;
+using Gaugerod.Engine.Bonds;
+using Gaugerod.Engine.Layouts;
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Files.Jobs;
+
+namespace Gaugerod.Files.Plans;
+
+/// <summary>Writes a run: where it starts, why, and what it looks like.</summary>
+internal static class RunWriter
+{
+    public static void Write(Utf8JsonWriter json, RunPlan run, TileNumbers tiles)
+    {
+        json.WriteStartObject();
+        json.WriteString("name", run.Request.Name);
+        json.WriteString("product", run.Request.Product);
+        WriteBond(json, run.Request.Bond);
+        json.WriteString("corners", Words.CornerWays.Say(run.Request.Corners));
+        json.WriteString("through", run.Request.Through);
+        json.WriteLength("joint", run.Best.Placing.Joint);
+        WriteJointRange(json, run.Request.Joint);
+        WriteLimits(json, run.Request.Limits);
+        json.WriteNames("order", run.Request.Order.Select(Words.Criteria.Say));
+        WriteProposal(json, run.Best);
+        WriteProof(json, run.Proof);
+        json.WriteList("alternatives", run.Alternatives, other =>
+        {
+            json.WriteStartObject();
+            WriteProposal(json, other);
+            json.WriteEndObject();
+        });
+        json.WriteList("lines", run.Lines, line => WriteLine(json, line));
+        json.WriteList("rods", run.Rods, rod => WriteRod(json, rod));
+        json.WriteList("faces", run.Faces, face => FaceWriter.Write(json, face, tiles));
+        json.WriteEndObject();
+    }
+
+    /// <summary>A placing; the angle is how far the bond is turned, which straight bonds are not.</summary>
+    public static void WritePlacing(Utf8JsonWriter json, Placing placing)
+    {
+        json.WriteLength("x", placing.X);
+        json.WriteLength("y", placing.Y);
+        json.WriteNumber("angle", 0);
+        json.WriteLength("joint", placing.Joint);
+    }
+
+    private static void WriteBond(Utf8JsonWriter json, BondRequest bond)
+    {
+        json.WriteStartObject("bond");
+        json.WriteString("kind", bond is BondRequest.Running ? "running" : "grid");
+        json.WriteString("lay", Words.Lays.Say(bond.Lay));
+        if (bond is BondRequest.Running running)
+        {
+            json.WriteString("offset", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{running.Numerator}/{running.Denominator}"));
+            json.WriteString("step", Words.Steps.Say(running.Stepping));
+        }
+
+        json.WriteEndObject();
+    }
+
+    private static void WriteJointRange(Utf8JsonWriter json, JointRange joint)
+    {
+        json.WriteStartObject("jointRange");
+        json.WriteLength("least", joint.Least);
+        json.WriteLength("wanted", joint.Wanted);
+        json.WriteLength("most", joint.Most);
+        json.WriteEndObject();
+    }
+
+    private static void WriteLimits(Utf8JsonWriter json, Limits limits)
+    {
+        json.WriteStartObject("limits");
+        json.WriteLength("smallest", limits.Smallest);
+        json.WriteLength("sliver", limits.Sliver);
+        json.WriteBoolean("halfTile", limits.HalfTile);
+        json.WriteEndObject();
+    }
+
+    private static void WriteProposal(Utf8JsonWriter json, Proposal proposal)
+    {
+        json.WriteStartObject("placing");
+        WritePlacing(json, proposal.Placing);
+        json.WriteEndObject();
+        json.WriteStartObject("score");
+        json.WriteLength("smallestCut", proposal.Score.SmallestCut);
+        json.WriteNumber("slivers", proposal.Score.Slivers);
+        json.WriteNumber("cuts", proposal.Score.Cuts);
+        json.WriteNumber("tilesBought", proposal.Score.Tiles);
+        json.WriteNumber("wantsMissed", proposal.Score.WantsMissed);
+        json.WriteNumber("mustsMissed", proposal.Score.MustsMissed);
+        json.WriteNumber("wishesMissed", proposal.Score.WishesMissed);
+        json.WriteLength("mirror", proposal.Score.Mirror);
+        json.WriteEndObject();
+        json.WriteString("why", proposal.Why);
+        json.WriteList("placings", proposal.Faces, placing =>
+        {
+            json.WriteStartObject();
+            WritePlacing(json, placing);
+            json.WriteEndObject();
+        });
+        json.WriteList("wants", proposal.Wants, outcome => WantWriter.Write(json, outcome));
+    }
+
+    private static void WriteProof(Utf8JsonWriter json, Proof proof)
+    {
+        json.WriteStartObject("proof");
+        json.WriteString("kind", proof.Kind switch { ProofKind.Exact => "exact", ProofKind.Bounded => "bounded", _ => "none" });
+        json.WriteLength("bound", proof.Bound);
+        json.WriteNumber("examined", proof.Examined);
+        json.WriteString("words", proof.Words);
+        json.WriteEndObject();
+    }
+
+    private static void WriteLine(Utf8JsonWriter json, SnapLine line)
+    {
+        json.WriteStartObject();
+        json.WriteString("axis", Axis(line.Axis));
+        json.WriteString("face", line.Face);
+        json.WriteLength("at", line.At);
+        json.WriteString("why", line.Why);
+        json.WriteEndObject();
+    }
+
+    private static void WriteRod(Utf8JsonWriter json, Rod rod)
+    {
+        json.WriteStartObject();
+        json.WriteString("axis", Axis(rod.Axis));
+        json.WriteString("face", rod.Face);
+        json.WriteString("from", rod.From);
+        json.WriteLength("start", rod.Start);
+        json.WriteLengths("marks", rod.Marks);
+        json.WriteEndObject();
+    }
+
+    private static string Axis(Axis axis) => axis == Engine.Lines.Axis.Level ? "level" : "plumb";
+}

@@ -1,0 +1,178 @@
+using Gaugerod.Engine;
+
+namespace Gaugerod.Cli.Tests;
+
+public sealed class PlanCommandTests
+{
+    [Fact]
+    public async Task A_plan_goes_into_the_folder_and_nothing_to_standard_output()
+    {
+        using var bench = new Bench();
+        Assert.Equal(Exit.Done, await bench.Run("plan", bench.Put("job.json", "{}"), "--out", bench.At("out")));
+        Assert.Equal(["face-back.svg", "plan.json", "sheets.pdf"], Names(bench.At("out")));
+        Assert.Equal("", bench.Out);
+        Assert.Contains("Whole tiles at the bench.", bench.Words, StringComparison.Ordinal);
+        Assert.Contains("Tile: 3 x 4 tile.", bench.Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Json_prints_the_plan_alone()
+    {
+        using var bench = new Bench();
+        Assert.Equal(Exit.Done, await bench.Run("plan", bench.Put("job.json", "{}"), "--json"));
+        Assert.Equal("{\"format\":\"gaugerod-plan/1\"}", bench.Out);
+        Assert.Equal(["job.json"], Names(bench.Folder));
+    }
+
+    [Fact]
+    public async Task Json_and_out_together_do_both()
+    {
+        using var bench = new Bench();
+        Assert.Equal(Exit.Done, await bench.Run("plan", bench.Put("job.json", "{}"), "--json", "--out", bench.At("out")));
+        Assert.Equal(await File.ReadAllTextAsync(bench.At("out/plan.json")), bench.Out);
+    }
+
+    [Fact]
+    public async Task A_hyphen_reads_standard_input()
+    {
+        byte[]? read = null;
+        var works = Bench.Stub();
+        using var bench = new Bench
+        {
+            Typed = new MemoryStream("from the pipe"u8.ToArray()),
+            Works = works with { Read = (bytes, name, large) => { read = bytes.ToArray(); return works.Read(bytes, name, large); } },
+        };
+        Assert.Equal(Exit.Done, await bench.Run("plan", "-", "--json"));
+        Assert.Equal("from the pipe"u8.ToArray(), read);
+    }
+
+    [Fact]
+    public async Task A_broken_must_is_answered_with_1_and_the_plan_is_still_written()
+    {
+        using var bench = new Bench { Works = Bench.Stub(mustsMissed: 1) };
+        Assert.Equal(Exit.Decide, await bench.Run("plan", bench.Put("job.json", "{}"), "--out", bench.At("out")));
+        Assert.True(File.Exists(bench.At("out/plan.json")));
+        Assert.Contains("must broken: Walls: a joint at 900 mm on back", bench.Words, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(FindingLevel.Stop, Exit.Decide)]
+    [InlineData(FindingLevel.Warn, Exit.Done)]
+    [InlineData(FindingLevel.Note, Exit.Done)]
+    public async Task A_stop_asks_for_a_decision_and_a_warning_does_not(FindingLevel level, int exit)
+    {
+        using var bench = new Bench { Works = Bench.Stub(finding: level) };
+        Assert.Equal(exit, await bench.Run("plan", bench.Put("job.json", "{}"), "--json"));
+    }
+
+    [Fact]
+    public async Task All_faults_are_listed_a_line_each_and_nothing_is_written()
+    {
+        using var bench = new Bench { Works = Bench.Stub(0, null, "job.json:3: first", "job.json:9: second") };
+        Assert.Equal(Exit.Unusable, await bench.Run("plan", bench.Put("job.json", "{}"), "--json", "--out", bench.At("out")));
+        Assert.Equal("error: job.json:3: first\nerror: job.json:9: second\n", bench.Words.ReplaceLineEndings("\n"));
+        Assert.False(Directory.Exists(bench.At("out")));
+        Assert.Equal("", bench.Out);
+    }
+
+    [Fact]
+    public async Task A_missing_file_is_named_with_the_nearest_that_is_there()
+    {
+        using var bench = new Bench();
+        bench.Put("kitchen.json", "{}");
+        Assert.Equal(Exit.Unusable, await bench.Run("plan", bench.At("kitchn.json"), "--out", bench.At("out")));
+        Assert.Contains("kitchn.json: there is no such file", bench.Words, StringComparison.Ordinal);
+        Assert.Contains("Nearest: kitchen.json.", bench.Words, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(bench.At("out")));
+    }
+
+    [Fact]
+    public async Task A_folder_is_not_a_job()
+    {
+        using var bench = new Bench();
+        Assert.Equal(Exit.Unusable, await bench.Run("check", bench.Folder));
+        Assert.Contains("this is a folder", bench.Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Quiet_says_nothing_when_all_is_well()
+    {
+        using var bench = new Bench { Watched = true };
+        Assert.Equal(Exit.Done, await bench.Run("plan", bench.Put("job.json", "{}"), "--out", bench.At("out"), "--quiet"));
+        Assert.Equal("", bench.Words + bench.Out);
+    }
+
+    [Fact]
+    public async Task Progress_is_said_only_to_a_person_who_watches()
+    {
+        using var watched = new Bench { Watched = true };
+        using var piped = new Bench();
+        await watched.Run("plan", watched.Put("job.json", "{}"), "--json");
+        await piped.Run("plan", piped.Put("job.json", "{}"), "--json");
+        Assert.Contains("Planning Stub job", watched.Words, StringComparison.Ordinal);
+        Assert.DoesNotContain("Planning", piped.Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_drawing_left_from_an_earlier_plan_is_named_and_kept()
+    {
+        using var bench = new Bench();
+        Directory.CreateDirectory(bench.At("out"));
+        bench.Put("out/face-gone.svg", "old");
+        Assert.Equal(Exit.Done, await bench.Run("plan", bench.Put("job.json", "{}"), "--out", bench.At("out")));
+        Assert.Contains("face-gone.svg is not of this plan", bench.Words, StringComparison.Ordinal);
+        Assert.DoesNotContain("face-back.svg is not of this plan", bench.Words, StringComparison.Ordinal);
+        Assert.True(File.Exists(bench.At("out/face-gone.svg")));
+    }
+
+    [Fact]
+    public async Task Large_reaches_the_reader()
+    {
+        var lifted = new List<bool>();
+        var works = Bench.Stub();
+        using var bench = new Bench { Works = works with { Read = (bytes, name, large) => { lifted.Add(large); return works.Read(bytes, name, large); } } };
+        await bench.Run("plan", bench.Put("job.json", "{}"), "--json");
+        await bench.Run("plan", bench.Put("job.json", "{}"), "--json", "--large");
+        Assert.Equal([false, true], lifted);
+    }
+
+    [Fact]
+    public async Task Standard_output_that_takes_nothing_is_said()
+    {
+        using var bench = new Bench { ResultTo = new FullDisk(0) };
+        Assert.Equal(Exit.Unusable, await bench.Run("plan", bench.Put("job.json", "{}"), "--json"));
+        Assert.Contains("standard output: the disk is full", bench.Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_mistake_of_the_program_is_not_blamed_on_the_input()
+    {
+        using var bench = new Bench { Works = Bench.Stub() with { Plan = _ => throw new InvalidOperationException("our own") } };
+        Assert.Equal(Exit.Broken, await bench.Run("plan", bench.Put("job.json", "{}"), "--out", bench.At("out")));
+        Assert.Contains("gaugerod itself went wrong", bench.Words, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(bench.At("out")));
+    }
+
+    [Fact]
+    public async Task Check_prints_the_findings_and_writes_no_file()
+    {
+        using var bench = new Bench { Works = Bench.Stub(mustsMissed: 1, finding: FindingLevel.Warn) };
+        Assert.Equal(Exit.Decide, await bench.Run("check", bench.Put("job.json", "{}")));
+        Assert.Equal(
+            "must broken: Walls: a joint at 900 mm on back\n" +
+            "warn: Walls: The joint is narrow. (limit 3 mm; here 2 mm; source: common practice, no source)\n",
+            bench.Out);
+        Assert.Equal(["job.json"], Names(bench.Folder));
+    }
+
+    [Fact]
+    public async Task Check_says_so_when_nothing_was_found()
+    {
+        using var bench = new Bench();
+        Assert.Equal(Exit.Done, await bench.Run("check", bench.Put("job.json", "{}")));
+        Assert.Equal("Nothing found.\n", bench.Out);
+    }
+
+    private static IEnumerable<string?> Names(string folder) =>
+        Directory.EnumerateFileSystemEntries(folder).Select(Path.GetFileName).Order(StringComparer.Ordinal);
+}

@@ -1,0 +1,71 @@
+namespace Gaugerod.Files.Tests.Jobs;
+
+/// <summary>One slip in a sample, one message: the place, what stands there, what could, and the nearest that would do.</summary>
+public class BadJobTests
+{
+    [Theory]
+    [InlineData("\"foot\": 2400", "\"fot\": 2400", "job.json:14: faces[0].readings.width.fot: found an unknown field \"fot\", expected \"foot\", \"middle\" or \"top\". Nearest: \"foot\".")]
+    [InlineData("\"joint\": 3,", "\"joint\": 3, \"colour\": \"white\",", "job.json:25: runs[0].colour: found an unknown field \"colour\", expected \"name\", \"product\", \"faces\", \"bond\", \"corners\", \"joint\", \"through\", \"limits\", \"wants\" or \"order\".")]
+    [InlineData("\"foot\": 2400", "\"foot\": 2400, \"foot\": 2500", "job.json:14: faces[0].readings.width.foot: found this field a second time, the first is in line 14, expected every field once.")]
+    [InlineData("\"foot\": 2400", "\"foot\": null", "job.json:14: faces[0].readings.width.foot: found nothing, expected a length such as \"40 1/2\".")]
+    [InlineData("\"foot\": 2400", "\"foot\": \"3' 14\\\"\"", "job.json:14: faces[0].readings.width.foot: found \"3' 14\\\"\", expected less than 12 in after the ft. Nearest: 4' 2\".")]
+    [InlineData("\"foot\": 2400", "\"foot\": \"1,028\"", "job.json:14: faces[0].readings.width.foot: found \"1,028\", expected 1,028 written so that its comma can be read one way only. Nearest: 1.028 mm or 1028 mm.")]
+    [InlineData("\"foot\": 2400", "\"foot\": [2400]", "job.json:14: faces[0].readings.width.foot: found a list [ ], expected a length such as 1028.")]
+    [InlineData("\"foot\": 2400", "\"foot\": 0", "job.json:14: faces[0].readings.width.foot: found 0, expected a size of more than 0, at most 100 m.")]
+    [InlineData("\"joint\": 3,", "\"joint\": -3,", "job.json:25: runs[0].joint: found -3, expected a joint from 0 to 25 mm. Nearest: 3 mm.")]
+    [InlineData("\"joint\": 3,", "\"joint\": 300,", "job.json:25: runs[0].joint: found 300, expected a joint from 0 to 25 mm. Nearest: 25 mm.")]
+    [InlineData("\"edgeJoint\": 3", "\"edgeJoint\": 26", "job.json:6: edgeJoint: found 26, expected a joint from 0 to 25 mm. Nearest: 25 mm.")]
+    [InlineData("\"product\": \"tile\",", "", "job.json:20: runs[0].product: found nothing, expected a product's name.")]
+    [InlineData("\"product\": \"tile\"", "\"product\": \"tiel\"", "job.json:22: runs[0].product: found \"tiel\", expected a product of this job: \"tile\". Nearest: \"tile\".")]
+    [InlineData("\"faces\": [\"wall\"]", "\"faces\": [\"walls\"]", "job.json:23: runs[0].faces[0]: found \"walls\", expected a face of this job: \"wall\". Nearest: \"wall\".")]
+    [InlineData("\"faces\": [\"wall\"]", "\"faces\": [\"wall\", \"wall\"]", "job.json:23: runs[0].faces[1]: found \"wall\" a second time, expected every face once in a run.")]
+    [InlineData("\"faces\": [\"wall\"]", "\"faces\": [\"wall\"], \"through\": \"well\"", "job.json:23: runs[0].through: found \"well\", expected a face of this run: \"wall\". Nearest: \"wall\".")]
+    [InlineData("\"kind\": \"grid\"", "\"kind\": \"gird\"", "job.json:24: runs[0].bond.kind: found \"gird\", expected \"grid\" or \"running\". Nearest: \"grid\".")]
+    [InlineData("\"kind\": \"grid\"", "\"kind\": \"running\", \"offset\": \"3/2\"", "job.json:24: runs[0].bond.offset: found \"3/2\", expected a part of a tile such as \"1/2\" or \"1/3\", more than 0 and less than 1, its lower figure at most 64.")]
+    [InlineData("\"kind\": \"grid\"", "\"kind\": \"running\", \"offset\": \"33%\"", "job.json:24: runs[0].bond.offset: found \"33%\", expected a part of a tile such as \"1/2\" or \"1/3\", more than 0 and less than 1, its lower figure at most 64. Nearest: \"1/3\".")]
+    [InlineData("\"perBox\": 10", "\"perBox\": 0", "job.json:8: products[0].perBox: found 0, expected a whole number from 1 to 100000. Nearest: 1.")]
+    [InlineData("\"perBox\": 10", "\"perBox\": \"10\"", "job.json:8: products[0].perBox: found \"10\", expected a whole number from 1 to 100000. Nearest: 10.")]
+    [InlineData("\"perBox\": 10", "\"perBox\": 10, \"kerf\": 11", "job.json:8: products[0].kerf: found 11, expected a kerf from 0 to 10 mm. Nearest: 10 mm.")]
+    [InlineData("\"width\": 300", "\"width\": 4.9", "job.json:8: products[0].width: found 4.9, expected a tile's side from 5 mm to 4 m. Nearest: 5 mm.")]
+    [InlineData("\"width\": 300", "\"width\": \"4001 mm\"", "job.json:8: products[0].width: found \"4001 mm\", expected a tile's side from 5 mm to 4 m. Nearest: 4000 mm.")]
+    [InlineData("{ \"name\": \"tile\",", "{ \"name\": \" \",", "job.json:8: products[0].name: found \" \", expected a name of 1 to 60 printable characters.")]
+    [InlineData("{ \"name\": \"tile\",", "{ \"name\": \"tile \",", "job.json:8: products[0].name: found \"tile \", expected a name without blanks before or after it. Nearest: \"tile\".")]
+    [InlineData("\"units\": \"mm\"", "\"units\": \"inch\"", "job.json:5: units: found \"inch\", expected \"in\" or \"mm\". Nearest: \"in\".")]
+    [InlineData("gaugerod-job/1", "gaugerod-job/2", "job.json:2: format: found \"gaugerod-job/2\", expected \"gaugerod-job/1\", the only version that is read here.")]
+    [InlineData("gaugerod-job/1", "gaugerod-plan/1", "job.json:2: format: found \"gaugerod-plan/1\", expected \"gaugerod-job/1\". Nearest: the job that this plan was made from.")]
+    public void A_slip_in_the_plain_wall(string old, string changed, string message) => Assert.Equal([message], Samples.Messages(Samples.With("plain-wall", old, changed)));
+
+    [Theory]
+    [InlineData("{ \"name\": \"right\", \"kind\": \"inside corner\" },", "", "job.json:25: faces[0].edges: found 3 edges, expected one for each of the outline's 4 sides.")]
+    [InlineData("[0, 0], [1486, 4], [1486, 1204], [0, 1204]", "[0, 0], [0, 1204], [1486, 1204], [1486, 4]", "job.json:24: faces[0].outline: found corners that run clockwise, expected corners counter-clockwise as seen from the room. Nearest: the same corners and edges in the opposite order.")]
+    [InlineData("[0, 0], [1486, 4], [1486, 1204], [0, 1204]", "[0, 0], [1486, 4]", "job.json:24: faces[0].outline: found 2 corners, expected an outline of 3 to 1000 corners.")]
+    [InlineData("[1486, 4]", "[1486]", "job.json:24: faces[0].outline[1]: found a list [ ], expected a corner [x, y]: so far from the left, so far up.")]
+    [InlineData("\"kind\": \"floor\"", "\"kind\": \"flor\"", "job.json:26: faces[0].edges[0].kind: found \"flor\", expected \"inside corner\", \"outside corner\", \"free\", \"floor\", \"ceiling\", \"fixture\" or \"threshold\". Nearest: \"floor\".")]
+    [InlineData("\"kind\": \"floor\"", "\"kind\": \"outside corner\"", "job.json:26: faces[0].edges[0].finish: found nothing, expected \"bullnose over\", \"bullnose under\", \"mitre\" or \"profile\", which an outside corner needs.")]
+    [InlineData("\"kind\": \"free\", \"trim\": 10", "\"kind\": \"free\", \"lap\": \"laps\"", "job.json:28: faces[0].edges[2].lap: found \"lap\" at an edge of kind \"free\", expected it only at kind \"inside corner\". Nearest: leave it out, or change the kind.")]
+    [InlineData("\"width\": 250,", "\"width\": -250,", "job.json:32: faces[0].openings[0].width: found -250, expected a size of more than 0, at most 100 m. Nearest: 250 mm.")]
+    [InlineData("\"diameter\": 40,", "\"diameter\": 0,", "job.json:35: faces[0].holes[0].diameter: found 0, expected a diameter of more than 0, at most 4 m.")]
+    [InlineData("{ \"name\": \"tap\"", "{ \"name\": \"waste\"", "job.json:36: faces[0].holes[1].name: found \"waste\", which is taken, expected a name of its own among the face's edges, fixtures, openings and holes. Nearest: \"waste 2\".")]
+    [InlineData("\"opening\": \"hatch\"", "\"opening\": \"hacth\"", "job.json:50: runs[0].wants[2].opening: found \"hacth\", expected an opening of basin wall: \"hatch\". Nearest: \"hatch\".")]
+    [InlineData("\"want\": \"full course\"", "\"want\": \"full corse\"", "job.json:48: runs[0].wants[0].want: found \"full corse\", expected \"joint\", \"at least\", \"centred\", \"equal\" or \"full course\". Nearest: \"full course\".")]
+    [InlineData("\"must\": true }", "\"must\": true, \"weight\": 2 }", "job.json:48: runs[0].wants[0].weight: found a weight on a must, expected a must, which counts before all wishes, or a wish with a weight. Nearest: leave \"weight\" out.")]
+    [InlineData("{ \"edge\": \"right\" }", "{ \"edge\": \"left\" }", "job.json:49: runs[0].wants[1].and: found the same edge twice, expected two edges.")]
+    public void A_slip_in_the_cloakroom(string old, string changed, string message) => Assert.Equal([message], Samples.Messages(Samples.With("cloakroom", old, changed)));
+
+    [Theory]
+    [InlineData("\"perBox\": 24", "\"per_box\": 24", "products[0].per_box", "\"perBox\"")]
+    [InlineData("\"niche.bottom\"", "\"niche.botom\"", "runs[0].wants[1].edge", "\"niche.bottom\"")]
+    [InlineData("\"wanted\": \"1/8\"", "\"wanted\": \"3\"", "runs[0].joint.wanted", "15/16 in")]
+    [InlineData("\"least\": \"1/16\"", "\"least\": \"1/4\"", "runs[0].joint", null)]
+    [InlineData("\"width\": \"11 15/16\"", "\"width\": \"1/8\"", "products[0].width", "1/4 in")]
+    [InlineData("\"faces\": [\"west\", \"north\", \"east\"]", "\"faces\": [\"west\", \"norht\", \"east\"]", "runs[0].faces[1]", "\"north\"")]
+    [InlineData("\"from\": \"45\"", "\"from\": \"45\", \"to\": \"44\"", "faces[1].fixtures[1].to", null)]
+    [InlineData("\"heightLeft\": \"17 13/16\", ", "", "faces[1].fixtures[1].heightLeft", null)]
+    [InlineData("\"part\": \"1/2\"", "\"part\": \"1/2\", \"size\": \"2\"", "runs[0].wants[2]", null)]
+    [InlineData("\"name\": \"north\",", "\"name\": \"north\", \"outline\": [],", "faces[1]", null)]
+    public void A_slip_in_the_guest_shower(string old, string changed, string path, string? nearest)
+    {
+        var fault = Samples.Faults(Samples.With("guest-shower", old, changed))[0];
+        Assert.Equal((path, nearest), (fault.Path, fault.Nearest));
+    }
+}
