@@ -14,17 +14,17 @@ internal sealed record ReadJob(Job? Job, Sequence<string> Faults);
 
 /// <summary>The one place where the command line touches the rooms below. Tests put others in its place.</summary>
 /// <param name="Read">Reads and checks a job; the flag lifts the limit on how many pieces a job may have.</param>
-/// <param name="Plan">Plans it.</param>
+/// <param name="Plan">Plans it step by step; the last step carries the plan.</param>
 /// <param name="PlanFile">The plan as plan.json.</param>
 /// <param name="Sheets">Everything else that goes into the folder.</param>
 internal sealed record Works(
     Func<ReadOnlyMemory<byte>, string, bool, ReadJob> Read,
-    Func<Job, Plan> Plan,
+    Func<Job, IEnumerable<PlanStep>> Plan,
     Func<Plan, byte[]> PlanFile,
     Func<Plan, Sequence<OutputFile>> Sheets)
 {
     /// <summary>The real ones.</summary>
-    public static Works Real { get; } = new(ReadAndCheck, Planner.Plan, PlanWriter.Write, Draw);
+    public static Works Real { get; } = new(ReadAndCheck, Planner.Steps, PlanWriter.Write, Draw);
 
     private static ReadJob ReadAndCheck(ReadOnlyMemory<byte> bytes, string name, bool large)
     {

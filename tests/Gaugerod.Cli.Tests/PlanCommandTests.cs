@@ -1,4 +1,5 @@
 using Gaugerod.Engine;
+using Gaugerod.Testing;
 
 namespace Gaugerod.Cli.Tests;
 
@@ -109,8 +110,8 @@ public sealed class PlanCommandTests
         using var piped = new Bench();
         await watched.Run("plan", watched.Put("job.json", "{}"), "--json");
         await piped.Run("plan", piped.Put("job.json", "{}"), "--json");
-        Assert.Contains("Planning Stub job", watched.Words, StringComparison.Ordinal);
-        Assert.DoesNotContain("Planning", piped.Words, StringComparison.Ordinal);
+        Assert.Contains("Walls: looking", watched.Words, StringComparison.Ordinal);
+        Assert.DoesNotContain("looking", piped.Words, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -134,6 +135,17 @@ public sealed class PlanCommandTests
         await bench.Run("plan", bench.Put("job.json", "{}"), "--json");
         await bench.Run("plan", bench.Put("job.json", "{}"), "--json", "--large");
         Assert.Equal([false, true], lifted);
+    }
+
+    [Fact]
+    public async Task A_job_of_too_many_pieces_is_refused_unless_it_is_said_to_be_large()
+    {
+        using var bench = new Bench();
+        // The plain wall in tiles of 6 by 6 mm: by area 2400 x 1200 / 9 / 9, about 35,600 pieces.
+        var sample = await File.ReadAllTextAsync(Path.Combine(Repo.Root, "samples/plain-wall.json"));
+        var vast = System.Text.Encoding.UTF8.GetBytes(sample.Replace(": 300", ": 6", StringComparison.Ordinal));
+        Assert.Contains("--large", Assert.Single(Works.Real.Read(vast, "vast.json", false).Faults), StringComparison.Ordinal);
+        Assert.Empty(Works.Real.Read(vast, "vast.json", true).Faults);
     }
 
     [Fact]

@@ -1,0 +1,135 @@
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
+using Gaugerod.Sheets.Drawings;
+
+namespace Gaugerod.Sheets.Sheets;
+
+/// <summary>Draws a face to scale: the bare wall, what stands before it, its openings, its pieces and the lines to snap.</summary>
+internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
+{
+    public FaceMap Map => map;
+
+    public FacePlan Plan => plan;
+
+    /// <summary>What the face covers on the paper.</summary>
+    public Frame Bounds => map.Frame(plan.Face.Outline.Bounds);
+
+    public void Draw()
+    {
+        pen.Area(map.Ring(plan.Face.Outline), Fill.Wall, Stroke.Outline, plan.Face.Name);
+        Fixtures();
+        foreach (var piece in plan.Pieces.OrderBy(p => p.Kind == PieceKind.Full ? 0 : 1)) Tile(piece);
+        foreach (var opening in plan.Face.Openings) Opening(opening);
+        foreach (var hole in plan.Face.Holes) Hole(hole);
+    }
+
+    /// <summary>Draws the lines to snap, a little past the face's sides.</summary>
+    public void Lines(IEnumerable<SnapLine> lines, double past)
+    {
+        foreach (var line in lines.Where(l => string.Equals(l.Face, plan.Face.Name, StringComparison.Ordinal)))
+        {
+            var (from, to) = Ends(line, past);
+            pen.Line(from, to, Stroke.SnapLine);
+        }
+    }
+
+    /// <summary>Where a line to snap begins and ends on the paper: left to right, or top to bottom.</summary>
+    public (Spot From, Spot To) Ends(SnapLine line, double past)
+    {
+        var bounds = Bounds;
+        var at = map.At(new(line.At, line.At));
+        return line.Axis == Axis.Level
+            ? (new(bounds.X - past, at.Y), new(bounds.Right + past, at.Y))
+            : (new(at.X, bounds.Y - past), new(at.X, bounds.Bottom + past));
+    }
+
+    public Sequence<Sequence<Spot>> Rings(Piece piece) => RingsOf(piece).Select(map.Ring).ToSequence();
+
+    public static Fill FillOf(PieceKind kind) => kind switch
+    {
+        PieceKind.Full => Fill.Full,
+        PieceKind.Straight => Fill.Straight,
+        PieceKind.Corner => Fill.Corner,
+        PieceKind.Notch => Fill.Notch,
+        PieceKind.Slot => Fill.Slot,
+        PieceKind.Hole => Fill.Hole,
+        PieceKind.Taper => Fill.Taper,
+        _ => Fill.Shaped,
+    };
+
+    public static string NameOf(PieceKind kind) => kind switch
+    {
+        PieceKind.Full => "full",
+        PieceKind.Straight => "straight",
+        PieceKind.Corner => "corner",
+        PieceKind.Notch => "notch",
+        PieceKind.Slot => "slot",
+        PieceKind.Hole => "hole",
+        PieceKind.Taper => "taper",
+        _ => "shaped",
+    };
+
+    private static IEnumerable<Ring> RingsOf(Piece piece) => [piece.Outline, .. piece.Inner];
+
+    private void Tile(Piece piece) => pen.Area(
+        Rings(piece), FillOf(piece.Kind), piece.Kind == PieceKind.Full ? Stroke.TileEdge : Stroke.CutEdge, piece.Id);
+
+    /// <summary>What stands at the foot or hangs at the head: from its edge to the lowest or the highest of the face.</summary>
+    private void Fixtures()
+    {
+        var box = plan.Face.Outline.Bounds;
+        foreach (var edge in plan.Face.Edges.Where(e => e.Kind == EdgeKind.Fixture && OnOuter(e)))
+        {
+            var right = edge.To.X - edge.From.X;
+            var rest = right > Length.Zero ? box.Bottom : box.Top;
+            var tall = Length.Max((edge.From.Y - rest).Abs(), (edge.To.Y - rest).Abs());
+            if (right == Length.Zero || map.Across(tall) < 1) continue;
+            pen.Area(map.Ring(new([edge.From, edge.To, new(edge.To.X, rest), new(edge.From.X, rest)])), Fill.Fixture, Stroke.FixtureEdge, edge.Name);
+            var frame = Frame.Around(map.Ring(new([edge.From, edge.To, new(edge.To.X, rest), new(edge.From.X, rest)])));
+            Name(frame, edge.Name);
+        }
+    }
+
+    private bool OnOuter(FieldEdge edge) => plan.Face.Field.Outer.Points.Contains(edge.From);
+
+    private void Opening(NamedRing opening)
+    {
+        var ring = map.Ring(opening.Ring);
+        pen.Area(ring, Fill.Opening, Stroke.FixtureEdge, opening.Name);
+        if (ring.Count == 4)
+        {
+            pen.Line(ring[0], ring[2], Stroke.Leader);
+            pen.Line(ring[1], ring[3], Stroke.Leader);
+        }
+
+        Name(Frame.Around(ring), opening.Name, onPaper: true);
+    }
+
+    private void Hole(Hole hole)
+    {
+        var middle = map.At(hole.Centre);
+        var radius = map.Across(hole.Diameter) / 2;
+        pen.Area(Pen.Circle(middle, radius), Fill.Opening, Stroke.FixtureEdge, hole.Name);
+        var reach = radius + 1;
+        pen.Line(middle.X - reach, middle.Y, middle.X + reach, middle.Y, Stroke.Leader);
+        pen.Line(middle.X, middle.Y - reach, middle.X, middle.Y + reach, Stroke.Leader);
+    }
+
+    private void Name(Frame frame, string name, bool onPaper = false)
+    {
+        foreach (var size in new[] { 8.0, 7, 6.5 })
+        {
+            foreach (var upright in new[] { false, true })
+            {
+                if (!frame.Holds(Pen.BoxAround(frame.Middle, name, size, bold: false, upright))) continue;
+                pen.TextAround(frame.Middle, name, size, upright: upright, onPaper: onPaper);
+                return;
+            }
+        }
+    }
+}

@@ -1,0 +1,118 @@
+using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Plane.Measure;
+using Gaugerod.Sheets.Drawings;
+
+namespace Gaugerod.Sheets.Sheets;
+
+/// <summary>One sheet for one face: its pieces numbered, its dimensions, its lines, a key, and bars to check the print by.</summary>
+internal static class FaceSheet
+{
+    private const double Left = 24, Right = 25, Top = 9, Dims = 22, Key = 17;
+
+    public static void Add(SheetBook book, RunPlan run, FacePlan face)
+    {
+        var box = face.Face.Outline.Bounds;
+        var (tall, wide) = (ScaleOn(book.ContentOf(landscape: false), box.Width, box.Height), ScaleOn(book.ContentOf(landscape: true), box.Width, box.Height));
+        var page = book.Page("Face: " + face.Face.Name, landscape: wide < tall);
+        page.Scale = Math.Min(tall, wide);
+        page.Description = Describe(run, face, page.Scale.Value, book.Figures);
+        var content = page.Content;
+        var (width, height) = (FaceMap.OnPaper(box.Width, page.Scale.Value), FaceMap.OnPaper(box.Height, page.Scale.Value));
+        var corner = new Spot(
+            content.X + Left + ((content.Width - Left - Right - width) / 2),
+            content.Y + Top + ((content.Height - Top - Dims - Key - height) / 2));
+        Picture(page.Pen, run, face, Placed(face, page.Scale.Value, corner), content with { Height = content.Height - Key }, book.Figures);
+        Foot(page.Pen, face, page.Scale.Value, content, book.Figures);
+    }
+
+    /// <summary>The face's picture alone, as large as on its sheet.</summary>
+    public static Drawing Alone(Plan plan, RunPlan run, FacePlan face)
+    {
+        var figures = new Figures(plan.Job.Tape);
+        var book = new SheetBook(plan);
+        var box = face.Face.Outline.Bounds;
+        var scale = Math.Min(ScaleOn(book.ContentOf(landscape: false), box.Width, box.Height), ScaleOn(book.ContentOf(landscape: true), box.Width, box.Height));
+        var (width, height) = (FaceMap.OnPaper(box.Width, scale) + Left + Right, FaceMap.OnPaper(box.Height, scale) + Top + Dims + Key);
+        width = Math.Max(width, 175);
+        var pen = new Pen();
+        var across = FaceMap.OnPaper(box.Width, scale);
+        var room = new Frame(2, 0, width - 4, height - Key);
+        Picture(pen, run, face, Placed(face, scale, new(Left + ((width - Left - Right - across) / 2), Top)), room, figures);
+        Foot(pen, face, scale, new(2, 0, width - 4, height - 2), figures);
+        return new(width, height, $"{plan.Job.Name}: {face.Face.Name}, 1:{Figures.Number(scale)}", Describe(run, face, scale, figures), pen.Marks);
+    }
+
+    private static int ScaleOn(Frame content, Length width, Length height) =>
+        FaceMap.ScaleFor(width, height, content.Width - Left - Right, content.Height - Top - Dims - Key);
+
+    private static FaceMap Placed(FacePlan face, int scale, Spot upperLeft)
+    {
+        var box = face.Face.Outline.Bounds;
+        return new(scale, new(upperLeft.X - FaceMap.OnPaper(box.Left, scale), upperLeft.Y + FaceMap.OnPaper(box.Top, scale)));
+    }
+
+    private static void Picture(Pen pen, RunPlan run, FacePlan face, FaceMap map, Frame room, Figures figures)
+    {
+        var picture = new FacePicture(face, map, pen);
+        picture.Draw();
+        picture.Lines(run.Lines, 2.5);
+        var numbers = new PieceNumbers(picture, pen, room, figures);
+        foreach (var line in run.Lines.Where(l => string.Equals(l.Face, face.Face.Name, StringComparison.Ordinal)))
+        {
+            var (from, to) = picture.Ends(line, 2.5);
+            numbers.KeepLine(from, to);
+        }
+
+        new FaceDimensions(picture, pen, numbers, figures).Draw(run.Lines);
+        foreach (var opening in face.Face.Openings) numbers.Keep(Pen.BoxAround(Frame.Around(map.Ring(opening.Ring)).Middle, opening.Name, 8, bold: false, upright: false));
+        numbers.Draw(face.Pieces);
+    }
+
+    private static void Foot(Pen pen, FacePlan face, int scale, Frame content, Figures figures)
+    {
+        var y = content.Bottom - 12;
+        var x = content.X;
+        foreach (var kind in face.Pieces.Select(p => p.Kind).Distinct().Order())
+        {
+            pen.Area(new Frame(x, y - 3.2, 7, 4), FacePicture.FillOf(kind), kind == PieceKind.Full ? Stroke.TileEdge : Stroke.CutEdge);
+            pen.Text(x + 8.2, y, FacePicture.NameOf(kind), 8);
+            x += 8.2 + Lettering.Width(FacePicture.NameOf(kind), 8) + 4;
+        }
+
+        pen.Line(x, y - 1.2, x + 7, y - 1.2, Stroke.SnapLine);
+        pen.Text(x + 8.2, y, "line to snap", 8);
+        Bars(pen, scale, content, figures);
+    }
+
+    private static void Bars(Pen pen, int scale, Frame content, Figures figures)
+    {
+        var y = content.Bottom - 2;
+        if (figures.Tape.Unit == LengthUnit.Inch)
+        {
+            Measures.CheckBar(pen, content.X, y, 101.6, "4 in on paper");
+            ScaleBar(pen, content, y, Length.FromInches(12), scale, i => Figures.Number(i * 12) + (i == 3 ? " in" : ""));
+        }
+        else
+        {
+            Measures.CheckBar(pen, content.X, y, 100, "100 mm on paper");
+            ScaleBar(pen, content, y, Length.FromMillimetres(250), scale, i => Figures.Number(i * 250) + (i == 3 ? " mm" : ""));
+        }
+    }
+
+    private static void ScaleBar(Pen pen, Frame content, double y, Length part, int scale, Func<int, string> figure)
+    {
+        var size = FaceMap.OnPaper(part, scale);
+        var parts = 3;
+        Measures.ScaleBar(pen, content.Right - (size * parts) - 6, y, size, parts, figure);
+        pen.Text(content.Right - (size * parts) - 12, y + 1, $"1:{Figures.Number(scale)}", 9, bold: true, Anchor.End);
+    }
+
+    private static string Describe(RunPlan run, FacePlan face, int scale, Figures figures)
+    {
+        var kinds = face.Pieces.GroupBy(p => p.Kind).OrderBy(g => g.Key).Select(g => $"{Figures.Number(g.Count())} {FacePicture.NameOf(g.Key)}");
+        var lines = run.Lines.Where(l => string.Equals(l.Face, face.Face.Name, StringComparison.Ordinal))
+            .Select(l => $"{(l.Axis == Engine.Lines.Axis.Level ? "level line" : "plumb line")} at {figures.NearWithUnit(l.At)}");
+        return $"Face {face.Face.Name} at 1 to {Figures.Number(scale)}. Pieces: {string.Join(", ", kinds)}. Lines to snap: {string.Join(", ", lines)}.";
+    }
+}

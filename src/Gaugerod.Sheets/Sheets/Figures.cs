@@ -1,0 +1,30 @@
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Sheets.Sheets;
+
+/// <summary>Writes lengths as the job's tape shows them: cuts to the last mark below, everything else to the nearest.</summary>
+internal sealed record Figures(Tape Tape)
+{
+    public string Unit => Tape.Unit == LengthUnit.Inch ? "in" : "mm";
+
+    public string Near(Length length) => LengthText.NearestBare(length, Tape);
+
+    public string Cut(Length length) => LengthText.DownBare(length, Tape);
+
+    public string NearWithUnit(Length length) => LengthText.Nearest(length, Tape);
+
+    public string CutWithUnit(Length length) => LengthText.Down(length, Tape);
+
+    /// <summary>Whether two lengths are the same mark when they are cut.</summary>
+    public bool SameCut(Length one, Length other) => Tape.Down(one) == Tape.Down(other);
+
+    /// <summary>Nothing, one or many of something.</summary>
+    public static string Count(int number, string one, string many) => number switch
+    {
+        0 => "no " + many,
+        1 => "1 " + one,
+        _ => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{number} {many}"),
+    };
+
+    public static string Number(long number) => number.ToString(System.Globalization.CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,117 @@
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Engine.Takeoffs;
+using Gaugerod.Sheets.Drawings;
+
+namespace Gaugerod.Sheets.Sheets;
+
+/// <summary>What is needed first, on one sheet: the run in a picture, the lines to snap, the first tile, what to buy, how good it is and how sure that is.</summary>
+internal static class FirstSheet
+{
+    private const double Least = 52;
+
+    public static void Add(SheetBook book, RunPlan run, bool withOrder)
+    {
+        var before = book.Count;
+        var scales = Fitting(book, run);
+        foreach (var scale in scales)
+        {
+            book.KeepFirst(before);
+            Compose(book, run, scale, withOrder);
+            if (book.Count == before + 1) return;
+        }
+    }
+
+    /// <summary>The scales the picture could have, the largest first; when the words need more room the picture gives way first.</summary>
+    private static List<int> Fitting(SheetBook book, RunPlan run)
+    {
+        var content = book.ContentOf(landscape: false);
+        var scales = FaceMap.Ladder.Where(s => s >= 2 && RunPicture.WidthAt(run, s) <= content.Width && RunPicture.HeightAt(run, s) <= content.Height * 0.5).ToList();
+        var enough = scales.Where(s => RunPicture.HeightAt(run, s) >= Least).ToList();
+        return enough.Count > 0 ? enough : [scales.Count > 0 ? scales[0] : FaceMap.Ladder[^1]];
+    }
+
+    private static void Compose(SheetBook book, RunPlan run, int scale, bool withOrder)
+    {
+        var figures = book.Figures;
+        var name = withOrder ? "Start here" : "Run: " + run.Request.Name;
+        var first = FirstTile.Of(run, figures);
+        var page = book.Page(name);
+        page.Scale = scale;
+        page.Description = $"The run {run.Request.Name} unrolled at 1 to {Figures.Number(scale)}. {first.Words} {Score(run, figures)} {run.Proof.Words}";
+        var content = page.Content;
+        var y = content.Y;
+        y += page.Pen.Paragraph(content.X, y, content.Width, Title(book.Plan, run, withOrder), 16, bold: true) + 0.5;
+        y += page.Pen.Paragraph(content.X, y, content.Width, Subtitle(book.Plan, run), 9.5, ink: Ink.Quiet);
+        RunPicture.Draw(page.Pen, run, scale, content.X, y, content.Width, first, figures);
+        y += RunPicture.HeightAt(run, scale) + 3;
+        var columns = new Columns(page.Pen, new(content.X, y, content.Width, content.Bottom - y), 2, 8);
+        var flow = new Flow(columns, () =>
+        {
+            var more = book.Page(name + ", continued");
+            more.Description = page.Description;
+            return new(more.Pen, more.Content, 2, 8);
+        });
+        Words(flow, book, run, first, withOrder);
+    }
+
+    private static void Words(Flow flow, SheetBook book, RunPlan run, FirstTile first, bool withOrder)
+    {
+        var (figures, width) = (book.Figures, flow.Width);
+        flow.Add(Block.Together(Block.Heading("First tile", width), Block.Words(first.Words, width, 10.5, bold: true, after: 3)));
+        Lines(flow, run, figures, width);
+        if (withOrder)
+        {
+            var orders = book.Plan.Order.Select(o => Order(o, width)).ToList();
+            flow.Add(Block.Heading("Order", width), orders);
+        }
+
+        flow.Add(Block.Together(Block.Heading("How it comes out", width), Block.Words(Score(run, figures), width), Block.Words(run.Best.Why, width, ink: Ink.Quiet, after: 3)));
+        flow.Add(Block.Together(Block.Heading("How sure that is", width), Block.Words(run.Proof.Words, width, after: 3)));
+    }
+
+    private static void Lines(Flow flow, RunPlan run, Figures figures, double width)
+    {
+        if (run.Lines.Count == 0) return;
+        var rows = run.Lines.Select(l => (IReadOnlyList<string>)[l.Face, l.Axis == Axis.Level ? "level" : "plumb", figures.Near(l.At), l.Why]);
+        var (head, body) = Table.Of([new("Face", 17), new("Line", 13), new(figures.Unit, 17, Right: true, Bold: true), new("What for", 43)], rows, width);
+        flow.Add(Block.Together(Block.Heading("Lines to snap", width), head), body, head);
+        flow.Add(Block.Words("Level lines: height above the face's zero, the foot of its left corner. Plumb lines: distance from that corner.", width, 8, ink: Ink.Quiet, after: 3));
+    }
+
+    private static Block Order(OrderLine order, double width)
+    {
+        var packs = order.Pack > 1
+            ? $"{Figures.Count(order.Packs, "box", "boxes")} of {Figures.Number(order.Pack)}"
+            : Figures.Count(order.Packs, order.Unit, order.Unit + "s");
+        var parts = new List<string> { $"{Figures.Number(order.Planned)} for the cut plan", $"{Figures.Number(order.Breakage)} for breakage", $"{Figures.Number(order.Spares)} to leave with the client" };
+        if (order.Flat > 0) parts.Add($"{Figures.Number(order.Flat)} as a flat share you asked for");
+        var over = order.Over > 0 ? $" {Figures.Number(order.Over)} left over." : "";
+        return Block.Together(
+            Block.Words($"{order.Item}: {packs}", width, 10.5, bold: true, after: 0.4),
+            Block.Words($"{string.Join(" + ", parts)} = {Figures.Count(order.Need, order.Unit, order.Unit + "s")}.{over}", width, after: 0.4),
+            Block.Words(order.Basis, width, 8, ink: Ink.Quiet, after: 2.5));
+    }
+
+    private static string Title(Plan plan, RunPlan run, bool first) => first ? plan.Job.Name : $"{plan.Job.Name}: {run.Request.Name}";
+
+    private static string Subtitle(Plan plan, RunPlan run)
+    {
+        var figures = new Figures(plan.Job.Tape);
+        var product = plan.Job.Products.FirstOrDefault(p => string.Equals(p.Name, run.Request.Product, StringComparison.Ordinal));
+        var tile = product is null ? run.Request.Product : $"{product.Name}, {figures.Near(product.Width)} × {figures.Near(product.Height)} {figures.Unit}";
+        return $"Run {run.Request.Name}, unrolled left to right as seen from inside. Tile: {tile}. Joint: {figures.NearWithUnit(run.Best.Placing.Joint)}. Broken upright lines are corners; blue lines are snapped.";
+    }
+
+    internal static string Score(RunPlan run, Figures figures)
+    {
+        var score = run.Best.Score;
+        var missed = score.WantsMissed == 0
+            ? run.Best.Wants.Count == 0 ? "Nothing special was asked." : $"All {Figures.Number(run.Best.Wants.Count)} wants are met."
+            : $"{Figures.Count(score.WantsMissed, "want", "wants")} missed" + (score.MustsMissed > 0 ? $", {Figures.Count(score.MustsMissed, "must", "musts")} among them." : ", no must among them.");
+        var slivers = Figures.Count(score.Slivers, "sliver", "slivers");
+        return $"The smallest cut is {figures.CutWithUnit(score.SmallestCut)}; {slivers}. {Capital(Figures.Count(score.Cuts, "tile is", "tiles are"))} cut; the plan takes {Figures.Count(score.Tiles, "tile", "tiles")}. {missed}";
+    }
+
+    private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+}

@@ -1,0 +1,65 @@
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Sheets.Sheets;
+
+/// <summary>Where the first tile goes: the piece, the face, and the words.</summary>
+internal sealed record FirstTile(string Face, Piece? Piece, string Words)
+{
+    public static FirstTile Of(RunPlan run, Figures figures)
+    {
+        var faces = run.Faces.OrderByDescending(f => Score(run, f)).ToArray();
+        var face = faces[0];
+        var level = Nearest(run, face, Axis.Level);
+        var plumb = Nearest(run, face, Axis.Plumb);
+        var name = face.Face.Name;
+        if (level is null && plumb is null) return new(name, null, "No line is given for this run; set out from the placing on the sheet of proposals.");
+        var piece = face.Pieces
+            .OrderBy(p => p.Kind == PieceKind.Full ? 0 : 1)
+            .ThenBy(p => Away(level, p.Cell.Bottom) + Away(plumb, p.Cell.Left))
+            .ThenBy(p => p.Cell.Bottom.Steps).ThenBy(p => p.Cell.Left.Steps)
+            .FirstOrDefault();
+        if (piece is null) return new(name, null, "No tile lies on this face.");
+        var words = $"On {name}: the first tile {Stands(level, piece, figures)}{(level is not null && plumb is not null ? ", and " : "")}{Touches(plumb, piece, figures)}.";
+        if (piece.Kind != PieceKind.Full) words += $" It is piece {piece.Id}, cut.";
+        return new(name, piece, words + Onward(level, plumb));
+    }
+
+    private static string Onward(SnapLine? level, SnapLine? plumb) => (level, plumb) switch
+    {
+        (not null, not null) => " Set the course along the level line both ways from it, then go up.",
+        _ => "",
+    };
+
+    private static int Score(RunPlan run, FacePlan face) =>
+        (Nearest(run, face, Axis.Level) is null ? 0 : 4) + (Nearest(run, face, Axis.Plumb) is null ? 0 : 4)
+        + (string.Equals(run.Request.Through, face.Face.Name, StringComparison.Ordinal) ? 2 : 0) + (run.Faces.Count > 2 && run.Faces[run.Faces.Count / 2] == face ? 1 : 0);
+
+    private static SnapLine? Nearest(RunPlan run, FacePlan face, Axis axis) =>
+        run.Lines.FirstOrDefault(l => l.Axis == axis && string.Equals(l.Face, face.Face.Name, StringComparison.Ordinal));
+
+    private static long Away(SnapLine? line, Length side) => line is null ? 0 : Math.Abs((side - line.At).Steps);
+
+    private static string Stands(SnapLine? level, Piece piece, Figures figures)
+    {
+        if (level is null) return "";
+        var line = $"the level line at {figures.NearWithUnit(level.At)}";
+        var off = piece.Cell.Bottom - level.At;
+        var under = (level.At - piece.Cell.Top).Abs();
+        if (under < off.Abs()) return under == Length.Zero ? $"hangs with its top on {line}" : $"hangs {figures.NearWithUnit(under)} from {line}";
+        return off == Length.Zero ? $"stands on {line}"
+            : $"stands {figures.NearWithUnit(off.Abs())} {(off.IsNegative ? "below" : "above")} {line}";
+    }
+
+    private static string Touches(SnapLine? plumb, Piece piece, Figures figures)
+    {
+        if (plumb is null) return "";
+        var line = $"the plumb line {figures.NearWithUnit(plumb.At)} from the left";
+        var (left, right) = (piece.Cell.Left - plumb.At, piece.Cell.Right - plumb.At);
+        var (side, off) = left.Abs() <= right.Abs() ? ("left", left) : ("right", right);
+        return off == Length.Zero ? $"its {side} side touches {line}"
+            : $"its {side} side lies {figures.NearWithUnit(off.Abs())} {(off.IsNegative ? "left" : "right")} of {line}";
+    }
+}

@@ -1,0 +1,42 @@
+using Gaugerod.Engine.Planning;
+using Gaugerod.Plane;
+using Gaugerod.Sheets.Drawings;
+
+namespace Gaugerod.Sheets.Sheets;
+
+/// <summary>A plan as the sheets that are taped to the wall.</summary>
+public static class JobSheets
+{
+    /// <summary>
+    /// The sheets on the job's paper, upright or across as best suits each: what is needed first, each face to scale, the
+    /// cut list, pairs, rods, proposals, findings and cautions.
+    /// </summary>
+    public static Sequence<Drawing> Pages(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        var book = new SheetBook(plan);
+        for (var i = 0; i < plan.Runs.Count; i++) FirstSheet.Add(book, plan.Runs[i], withOrder: i == 0);
+        foreach (var run in plan.Runs)
+        {
+            foreach (var face in run.Faces) FaceSheet.Add(book, run, face);
+        }
+
+        Cutting(book);
+        foreach (var run in plan.Runs) RodSheets.Add(book, run);
+        foreach (var run in plan.Runs) ProposalSheets.Add(book, run);
+        FindingSheets.Add(book);
+        return book.Drawings();
+    }
+
+    private static void Cutting(SheetBook book)
+    {
+        var plan = book.Plan;
+        var pieces = plan.Runs.SelectMany(r => r.Faces).SelectMany(f => f.Pieces).ToDictionary(p => p.Id, StringComparer.Ordinal);
+        foreach (var cutting in plan.Cutting) CutSheets.Add(book, cutting, pieces);
+        foreach (var cutting in plan.Cutting)
+        {
+            var product = plan.Job.Products.FirstOrDefault(p => string.Equals(p.Name, cutting.Product, StringComparison.Ordinal));
+            if (product is not null) PairSheets.Add(book, cutting, product);
+        }
+    }
+}

@@ -1,0 +1,65 @@
+using Gaugerod.Engine.Cutting;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
+using Gaugerod.Sheets.Drawings;
+
+namespace Gaugerod.Sheets.Sheets;
+
+/// <summary>Which two pieces come from one tile, and where they lie in it.</summary>
+internal static class PairSheets
+{
+    private const int Across = 4;
+    private const double Gap = 5;
+
+    public static void Add(SheetBook book, ProductCutting cutting, Product product)
+    {
+        var pairs = cutting.Tiles.Where(t => t.Pieces.Count > 1).ToArray();
+        if (pairs.Length == 0) return;
+        var flow = book.Flow($"Pairs: {cutting.Product}", $"Tiles of {cutting.Product} that give two pieces each, and where the pieces lie in the tile.");
+        var width = (flow.Width - (Gap * (Across - 1))) / Across;
+        var tall = Math.Min(44, (width - 6) * product.Height.Steps / product.Width.Steps);
+        var rows = pairs.Chunk(Across).Select(four => new Block(tall + 17, (pen, x, y) =>
+        {
+            for (var i = 0; i < four.Length; i++) Card(pen, four[i], product, new(x + (i * (width + Gap)), y, width, tall + 17), tall);
+        })).ToList();
+        var words = Block.Words($"{Figures.Count(pairs.Length, "tile gives", "tiles give")} two pieces each. Broken hatch is waste. Every other cut piece takes a tile of its own. {Proof(cutting)}", flow.Width, after: 3);
+        flow.Add(Block.Together(Block.Heading("From which tile each pair comes", flow.Width), words), rows, Block.Heading("From which tile each pair comes, continued", flow.Width));
+    }
+
+    private static string Proof(ProductCutting cutting) => cutting.Proved
+        ? $"The cut plan takes {Figures.Count(cutting.Bought, "tile", "tiles")}; no plan under the same rules takes fewer."
+        : $"The cut plan takes {Figures.Count(cutting.Bought, "tile", "tiles")}; no plan under the same rules takes fewer than {Figures.Number(cutting.LowerBound)}.";
+
+    private static void Card(Pen pen, CutTile tile, Product product, Frame room, double tall)
+    {
+        Measures.TickBox(pen, room.X, room.Y + 1.4, 4);
+        pen.Text(room.X + 5.4, room.Y + 5, $"Tile {Figures.Number(tile.Number)}", 10, bold: true);
+        var perStep = Math.Min((room.Width - 6) / product.Width.Steps, tall / product.Height.Steps);
+        var frame = new Frame(room.X, room.Y + 7.5, product.Width.Steps * perStep, product.Height.Steps * perStep);
+        pen.Area(frame, Fill.Offcut, Stroke.Ghost);
+        foreach (var piece in tile.Pieces)
+        {
+            var ring = piece.At.Points.Select(p => new Spot(frame.X + (p.X.Steps * perStep), frame.Bottom - (p.Y.Steps * perStep))).ToSequence();
+            pen.Area(ring, Fill.Straight, Stroke.CutEdge, piece.Id);
+            Number(pen, piece.Id, ring);
+        }
+
+        pen.Text(room.X, frame.Bottom + 4.4, string.Join(" + ", tile.Pieces.Select(p => p.Id + Turn(p.Turned))), 9);
+    }
+
+    private static string Turn(int quarters) => quarters switch { 0 => "", 2 => " (half round)", _ => " (quarter)" };
+
+    private static void Number(Pen pen, string id, Sequence<Spot> ring)
+    {
+        var middle = Frame.Around(ring).Middle;
+        foreach (var size in new[] { 9.0, 8, 7, 6.5 })
+        {
+            foreach (var upright in new[] { false, true })
+            {
+                if (!Region.Holds([ring], Pen.BoxAround(middle, id, size, bold: true, upright))) continue;
+                pen.TextAround(middle, id, size, bold: true, upright, onPaper: true);
+                return;
+            }
+        }
+    }
+}

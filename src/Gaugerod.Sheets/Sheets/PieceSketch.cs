@@ -1,0 +1,99 @@
+using Gaugerod.Engine.Pieces;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
+using Gaugerod.Sheets.Drawings;
+
+namespace Gaugerod.Sheets.Sheets;
+
+/// <summary>A small picture of a piece in its tile, with the sizes that are marked on it. Not to a round scale.</summary>
+internal sealed class PieceSketch
+{
+    private const double Row = 4.2;
+
+    private readonly Pen _pen;
+    private readonly Piece _piece;
+    private readonly Figures _figures;
+    private readonly Frame _tile;
+    private readonly double _perStep;
+    private int _below, _above, _left, _right;
+
+    private PieceSketch(Pen pen, Piece piece, Frame room, Figures figures)
+    {
+        (_pen, _piece, _figures) = (pen, piece, figures);
+        var (needBelow, needAbove, needLeft, needRight) = Needs(piece, figures);
+        var (width, height) = (room.Width - ((needLeft + needRight) * Row) - 2, room.Height - ((needBelow + needAbove) * Row) - 2);
+        _perStep = Math.Min(width / piece.Cell.Width.Steps, height / piece.Cell.Height.Steps);
+        var (w, h) = (piece.Cell.Width.Steps * _perStep, piece.Cell.Height.Steps * _perStep);
+        _tile = new(room.X + 1 + (needLeft * Row) + ((width - w) / 2), room.Y + 1 + (needAbove * Row) + ((height - h) / 2), w, h);
+    }
+
+    public static void Draw(Pen pen, Piece piece, Frame room, Figures figures)
+    {
+        var sketch = new PieceSketch(pen, piece, room, figures);
+        pen.Area(sketch._tile, Fill.None, Stroke.Ghost);
+        pen.Area(new[] { piece.Outline }.Concat(piece.Inner).Select(sketch.Ring), FacePicture.FillOf(piece.Kind), Stroke.CutEdge, piece.Id);
+        foreach (var cut in piece.Cuts) sketch.Cut(cut);
+        foreach (var hole in piece.Inner) sketch.Hole(hole.Bounds);
+    }
+
+    /// <summary>How many rows of dimensions each side of the tile needs.</summary>
+    private static (int Below, int Above, int Left, int Right) Needs(Piece piece, Figures figures)
+    {
+        var (below, above, left, right) = (piece.Inner.Count, 0, piece.Inner.Count, 0);
+        foreach (var cut in piece.Cuts)
+        {
+            var (near, far) = Where(cut, figures);
+            var level = cut.Away is TileSide.Left or TileSide.Right;
+            if (level) (below, above) = (below + near, above + far);
+            else (left, right) = (left + near, right + far);
+        }
+
+        return (below, above, left, right);
+    }
+
+    /// <summary>Whether the size is written at the near end (foot, left), at the far end (top, right), or, of a taper, at both.</summary>
+    private static (int Near, int Far) Where(CutMark cut, Figures figures)
+    {
+        if (!figures.SameCut(cut.First, cut.Last)) return (1, 1);
+        return cut.From <= Length.Zero ? (1, 0) : (0, 1);
+    }
+
+    private Sequence<Spot> Ring(Ring ring) => ring.Points.Select(p => At(p.X - _piece.Cell.Left, p.Y - _piece.Cell.Bottom)).ToSequence();
+
+    private Spot At(Length right, Length up) => new(_tile.X + (right.Steps * _perStep), _tile.Bottom - (up.Steps * _perStep));
+
+    private void Cut(CutMark cut)
+    {
+        var (near, far) = Where(cut, _figures);
+        if (near > 0) Size(cut.Away, cut.First, far: false);
+        if (far > 0) Size(cut.Away, cut.Last, far: true);
+    }
+
+    private void Size(TileSide away, Length size, bool far)
+    {
+        var (words, on) = (_figures.Cut(size), size.Steps * _perStep);
+        if (away is TileSide.Left or TileSide.Right)
+        {
+            var y = far ? _tile.Y - (++_above * Row) + 1.6 : _tile.Bottom + (++_below * Row) - 0.4;
+            var (from, to) = away == TileSide.Left ? (_tile.Right - on, _tile.Right) : (_tile.X, _tile.X + on);
+            Measures.Level(_pen, from, to, y, words, away == TileSide.Left ? Measures.Spill.Before : Measures.Spill.After, 7.5);
+            return;
+        }
+
+        var x = far ? _tile.Right + (++_right * Row) - 0.4 : _tile.X - (++_left * Row) + 1.8;
+        var (top, bottom) = away == TileSide.Bottom ? (_tile.Y, _tile.Y + on) : (_tile.Bottom - on, _tile.Bottom);
+        Measures.Upright(_pen, x, top, bottom, words, away == TileSide.Bottom ? Measures.Spill.Before : Measures.Spill.After, 7.5);
+    }
+
+    private void Hole(Box box)
+    {
+        var middle = Length.FromSteps(((box.Left + box.Right).Steps / 2) - _piece.Cell.Left.Steps);
+        var up = Length.FromSteps(((box.Bottom + box.Top).Steps / 2) - _piece.Cell.Bottom.Steps);
+        var at = At(middle, up);
+        Measures.Level(_pen, _tile.X, at.X, _tile.Bottom + (++_below * Row) - 0.4, _figures.Near(middle), size: 7.5);
+        Measures.Upright(_pen, _tile.X - (++_left * Row) + 1.8, at.Y, _tile.Bottom, _figures.Near(up), size: 7.5);
+        _pen.Line(at.X, at.Y, at.X, _tile.Bottom, Stroke.Ghost);
+        _pen.Line(at.X, at.Y, _tile.X, at.Y, Stroke.Ghost);
+    }
+}

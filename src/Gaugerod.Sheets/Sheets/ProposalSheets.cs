@@ -1,0 +1,54 @@
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Sheets.Drawings;
+
+namespace Gaugerod.Sheets.Sheets;
+
+/// <summary>The placing chosen, the others that were worth a look, and why.</summary>
+internal static class ProposalSheets
+{
+    public static void Add(SheetBook book, RunPlan run)
+    {
+        var figures = book.Figures;
+        var flow = book.Flow($"Proposals: {run.Request.Name}", $"The best placing of the run {run.Request.Name}, {Figures.Count(run.Alternatives.Count, "alternative", "alternatives")}, and why.");
+        var rows = new[] { run.Best }.Concat(run.Alternatives).Select((p, i) => Row(p, i, figures));
+        var (head, body) = Table.Of(
+            [new("", 11, Bold: true), new("Smallest cut", 17, Right: true, Bold: true), new("Slivers", 14, Right: true), new("Cut tiles", 13, Right: true), new("Tiles", 12, Right: true), new("Wants missed", 15, Right: true), new("Joint", 13, Right: true), new("A tile's corner at, right × up", 34), new("Why", 70)],
+            rows, flow.Width);
+        flow.Add(Block.Together(Block.Heading("Best and others", flow.Width), Block.Words("Compared in this order: " + string.Join(", ", run.Request.Order.Select(Name)) + ".", flow.Width, ink: Ink.Quiet, after: 1.5), head), body, head);
+        flow.Add(Block.Gap(5));
+        if (run.Best.Wants.Count > 0)
+        {
+            var wants = run.Best.Wants.Select(w => (IReadOnlyList<string>)[w.Held ? "met" : "MISSED", w.Want.Must ? "must" : "wish", w.Text]);
+            var (wantHead, wantRows) = Table.Of([new("", 18, Bold: true), new("", 16), new("What was asked, and how it came out", 150)], wants, flow.Width);
+            flow.Add(Block.Together(Block.Heading("Wants of the best", flow.Width), wantHead), wantRows, wantHead);
+            flow.Add(Block.Gap(5));
+        }
+
+        flow.Add(Block.Together(Block.Heading("Proof", flow.Width), Block.Words(run.Proof.Words, flow.Width), Block.Words($"{Figures.Number(run.Proof.Examined)} placings were reckoned out in full.", flow.Width, ink: Ink.Quiet)));
+    }
+
+    private static IReadOnlyList<string> Row(Proposal p, int place, Figures figures) =>
+    [
+        place == 0 ? "Best" : Figures.Number(place + 1),
+        figures.Cut(p.Score.SmallestCut),
+        Figures.Number(p.Score.Slivers),
+        Figures.Number(p.Score.Cuts),
+        Figures.Number(p.Score.Tiles),
+        Figures.Number(p.Score.WantsMissed),
+        figures.Near(p.Placing.Joint),
+        $"{figures.Near(p.Placing.X)} × {figures.Near(p.Placing.Y)}",
+        p.Why,
+    ];
+
+    private static string Name(Criterion criterion) => criterion switch
+    {
+        Criterion.Musts => "musts missed",
+        Criterion.Wishes => "wishes missed",
+        Criterion.Slivers => "slivers",
+        Criterion.Smallest => "smallest cut",
+        Criterion.Mirror => "unequal mirrored cuts",
+        Criterion.Cuts => "cut tiles",
+        _ => "tiles to buy",
+    };
+}

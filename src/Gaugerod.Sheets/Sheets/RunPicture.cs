@@ -1,0 +1,77 @@
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Plane.Shapes;
+using Gaugerod.Sheets.Drawings;
+
+namespace Gaugerod.Sheets.Sheets;
+
+/// <summary>A run unrolled: its faces side by side, corners as fold lines, the lines to snap with their heights, the first tile marked.</summary>
+internal static class RunPicture
+{
+    private const double Above = 9, Below = 6, Beside = 9;
+
+    public static Box BoundsOf(RunPlan run) => Box.Around(run.Faces.SelectMany(f =>
+        f.Face.Outline.Points.Select(p => p.Moved(f.Face.Unrolled, f.Face.Raised))));
+
+    public static double HeightAt(RunPlan run, int scale) => FaceMap.OnPaper(BoundsOf(run).Height, scale) + Above + Below;
+
+    public static double WidthAt(RunPlan run, int scale) => FaceMap.OnPaper(BoundsOf(run).Width, scale) + (2 * Beside);
+
+    public static void Draw(Pen pen, RunPlan run, int scale, double x, double y, double width, FirstTile first, Figures figures)
+    {
+        var bounds = BoundsOf(run);
+        var left = x + ((width - FaceMap.OnPaper(bounds.Width, scale)) / 2);
+        var map = new FaceMap(scale, new(left - FaceMap.OnPaper(bounds.Left, scale), y + Above + FaceMap.OnPaper(bounds.Top, scale)));
+        var pictures = run.Faces.Select(f => new FacePicture(f, map.Moved(f.Face.Unrolled, f.Face.Raised), pen)).ToArray();
+        foreach (var picture in pictures) picture.Draw();
+        for (var i = 0; i < pictures.Length; i++)
+        {
+            var frame = pictures[i].Bounds;
+            pen.Text(frame.Middle.X, y + Above + FaceMap.OnPaper(bounds.Height, scale) + 4.4, pictures[i].Plan.Face.Name, 9.5, bold: true, Anchor.Middle);
+            if (i > 0) pen.Line(frame.X, frame.Y - 3, frame.X, frame.Bottom + 3, Stroke.FoldLine);
+        }
+
+        foreach (var picture in pictures) picture.Lines(run.Lines, 0);
+        Mark(pen, pictures, first);
+        Heights(pen, run, pictures, figures);
+    }
+
+    private static void Mark(Pen pen, FacePicture[] pictures, FirstTile first)
+    {
+        if (first.Piece is null) return;
+        var picture = Array.Find(pictures, p => string.Equals(p.Plan.Face.Name, first.Face, StringComparison.Ordinal))!;
+        var frame = picture.Map.Frame(first.Piece.Outline.Bounds);
+        pen.Area(frame, Fill.None, Stroke.Outline);
+        foreach (var (words, size) in new[] { ("first tile", 8.0), ("first", 8), ("1st", 7), ("1", 6.5) })
+        {
+            if (!frame.Holds(Pen.BoxAround(frame.Middle, words, size, bold: true, upright: false))) continue;
+            pen.TextAround(frame.Middle, words, size, bold: true, onPaper: true);
+            return;
+        }
+    }
+
+    /// <summary>A height is written once on the left of the run and again where it changes; a plumb line's distance above it.</summary>
+    private static void Heights(Pen pen, RunPlan run, FacePicture[] pictures, Figures figures)
+    {
+        var taken = new List<Frame>();
+        foreach (var picture in pictures)
+        {
+            foreach (var line in run.Lines.Where(l => string.Equals(l.Face, picture.Plan.Face.Name, StringComparison.Ordinal)))
+            {
+                var (from, _) = picture.Ends(line, 0);
+                var words = figures.Near(line.At);
+                var box = Pen.BoxAround(default, words, 8.5, bold: true, upright: false);
+                var at = line.Axis == Axis.Level
+                    ? new Spot(from.X + (box.Width / 2) + 0.6, from.Y - (box.Height / 2) - 0.2)
+                    : new Spot(from.X, from.Y - (box.Height / 2) - 0.8);
+                for (var tries = 0; tries < 6 && taken.Exists(Pen.BoxAround(at, words, 8.5, bold: true, upright: false).Meets); tries++)
+                {
+                    at = line.Axis == Axis.Level ? new(at.X, at.Y - box.Height) : new(at.X, at.Y - box.Height + 0.4);
+                }
+
+                pen.TextAround(at, words, 8.5, bold: true, ink: Ink.SnapLine, onPaper: line.Axis == Axis.Level);
+                taken.Add(Pen.BoxAround(at, words, 8.5, bold: true, upright: false));
+            }
+        }
+    }
+}
