@@ -51,7 +51,7 @@ public sealed class RingChecksTests
     [InlineData(5, 3, 2)]
     [InlineData(-5, 3, -2)]
     public void What_falls_between_two_steps_goes_to_the_nearest_and_from_the_middle_up(long numerator, long denominator, long steps) =>
-        Assert.Equal(steps, OntoGrid.Nearest(numerator, denominator).Steps);
+        Assert.Equal(steps, Grid.Nearest(numerator, denominator).Steps);
 
     private static LinearRing Shell(Ring ring) => new([.. ring.Points.Append(ring.Points[0]).Select(At)]);
 
