@@ -1,9 +1,12 @@
+using System.Text;
 using Gaugerod.Cli.Writing;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Files;
 using Gaugerod.Files.Jobs;
 using Gaugerod.Files.Plans;
 using Gaugerod.Plane;
+using Gaugerod.Sheets.Formats;
+using Gaugerod.Sheets.Sheets;
 
 namespace Gaugerod.Cli;
 
@@ -44,6 +47,13 @@ internal sealed record Works(
 
     private static ReadJob Refused(IEnumerable<FileFault> faults) => new(null, faults.Select(f => f.Say()).ToSequence());
 
-    // SEAM: JobSheets.Pages(plan) through PdfWriter as sheets.pdf; each face and each run through SvgWriter, named by FileNames.
-    private static Sequence<OutputFile> Draw(Plan plan) => throw new NotSupportedException($"The sheets of {plan.Job.Name} cannot be drawn yet.");
+    private static Sequence<OutputFile> Draw(Plan plan)
+    {
+        var names = new FileNames();
+        return
+        [
+            new("sheets.pdf", PdfWriter.Write(JobSheets.Pages(plan), plan.Job.Name)),
+            .. FaceDrawings.Of(plan).Select(face => new OutputFile(names.Make("face-", face.Face, ".svg"), Encoding.UTF8.GetBytes(SvgWriter.Write(face.Drawing)))),
+        ];
+    }
 }
