@@ -49,12 +49,11 @@ internal sealed record Works(
 
     private static Sequence<OutputFile> Draw(Plan plan)
     {
-        var faces = FaceDrawings.Of(plan);
         var names = new FileNames();
         return
         [
-            new("sheets.pdf", SheetWriter.Pdf(plan)),
-            .. faces.Select(face => new OutputFile(names.Make("face-", face.Face, ".svg"), Encoding.UTF8.GetBytes(SvgWriter.Write(face.Drawing)))),
+            new("sheets.pdf", PdfWriter.Write(JobSheets.Pages(plan), plan.Job.Name)),
+            .. FaceDrawings.Of(plan).Select(face => new OutputFile(names.Make("face-", face.Face, ".svg"), Encoding.UTF8.GetBytes(SvgWriter.Write(face.Drawing)))),
         ];
     }
 }
