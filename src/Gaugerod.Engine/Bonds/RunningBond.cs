@@ -17,7 +17,8 @@ internal static class RunningBond
         // thirty courses the bond is then at most 0.005 mm from the true third.
         var offset = Length.FromSteps(Grid.NearestStep((Int128)along.Steps * request.Numerator, request.Denominator));
         var tile = new Box(Length.Zero, Length.Zero, product.Width, product.Height);
-        return request.Stepping == Stepping.OneWay
+        // There and back by half a tile is the same as one way by half a tile.
+        return request.Stepping == Stepping.OneWay || request.Numerator * 2 == request.Denominator
             ? new(new(new(along, Length.Zero), new(offset, across)), [tile], request.Lay)
             : new(
                 new(new(along, Length.Zero), new(Length.Zero, across * 2)),

@@ -17,14 +17,14 @@ internal static class Alternatives
         var courses = search.Model.Courses;
         var candidates = new List<RunPlacing>();
         var whole = courses.Rise * courses.Repeat;
-        var starts = search.AllStarts.ToArray();
+        var starts = search.Starts;
         for (var part = 0; part < Parts; part++)
         {
             var (from, to) = (whole * part / Parts, whole * (part + 1) / Parts);
             RunPlacing? inPart = null;
             foreach (var v in search.MostPromising(starts.Where(v => v >= from && v < to), 2))
             {
-                inPart = search.BestAt(v, inPart) ?? inPart;
+                inPart = search.BestAt(v, inPart?.Score) ?? inPart;
             }
 
             if (inPart is not null) candidates.Add(inPart);

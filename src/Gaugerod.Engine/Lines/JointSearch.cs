@@ -1,263 +1,178 @@
-using Gaugerod.Plane.Shapes;
-
 namespace Gaugerod.Engine.Lines;
 
 /// <summary>
-/// The search over all placings of a run with one joint width. For every v that may be best it looks at every u that may
-/// be best, passing over what the quick bounds rule out. docs/lines.md argues why nothing better is passed over.
+/// The search over all placings of a run with one joint width. For every start across that may be best it looks at every
+/// move along that may be best, passing over what the quick bounds rule out. docs/lines.md argues why nothing better is
+/// passed over.
 /// </summary>
 internal sealed class JointSearch
 {
-    private readonly RunModel _model;
     private readonly RunBounds _bounds;
-    private readonly ScoreOrder _order;
+    private readonly Candidates _candidates;
     private readonly Sawtooth _along;
-    private readonly long[] _sizes;
-    private readonly long? _equal;
     private readonly long[] _u;
     private readonly long[] _v;
-    private readonly long[] _starts;
 
     public JointSearch(RunModel model)
     {
-        _model = model;
+        Model = model;
+        Order = new(model.Problem.Order);
         _bounds = new(model);
-        _order = new(model.Problem.Order);
-        _along = new(model.Courses.Length, model.Courses.Period, model.Relax);
-        _sizes = [.. Sizes(model)];
-        _equal = model.Checks.OfType<Check.Equal>().FirstOrDefault()?.Mark;
+        _candidates = new(model);
+        _along = new(model.Courses.Length, model.Courses.Period, model.Frames.Length, model.Relax);
         _u = new long[model.Frames.Length];
         _v = new long[model.Frames.Length];
-        _starts = Starts();
+        Starts = _candidates.Starts(_bounds.Across(), 0);
     }
 
-    public RunModel Model => _model;
+    public RunModel Model { get; }
 
-    public ScoreOrder Order => _order;
+    public ScoreOrder Order { get; }
 
-    /// <summary>Every v that may be best, on the run.</summary>
-    public ReadOnlySpan<long> AllStarts => _starts;
+    /// <summary>Every start across that may be best, on the run.</summary>
+    public long[] Starts { get; }
+
+    /// <summary>Ever better placings; the last is the best there is.</summary>
+    /// <param name="toBeat">A score to beat from the start; null for none.</param>
+    public IEnumerable<RunPlacing> Improve(Score? toBeat = null)
+    {
+        var best = toBeat;
+        foreach (var (v, promise) in ByPromise(Starts))
+        {
+            if (best is { } beaten && Order.Compare(promise, beaten) >= 0) continue;
+            if (BestAt(v, best) is not { } found) continue;
+            best = found.Score;
+            yield return found;
+        }
+    }
+
+    /// <summary>The best placing with a start across, when it beats a score; null when none does.</summary>
+    /// <param name="v">The start, on the run.</param>
+    /// <param name="toBeat">What to beat; null for anything.</param>
+    /// <param name="allowed">Which moves along are allowed; null for all.</param>
+    public RunPlacing? BestAt(long v, Score? toBeat, Func<long, bool>? allowed = null)
+    {
+        Place(v);
+        _bounds.AcrossOnly(_v, 0, _v.Length);
+        return Model.Problem.Restart ? FaceByFace(toBeat, allowed) : Together(toBeat, allowed);
+    }
+
+    /// <summary>All placings with a start across that are no worse than a score; for runs with one move for all faces.</summary>
+    /// <param name="v">The start, on the run.</param>
+    /// <param name="score">The score.</param>
+    /// <param name="more">Whether to look also where tiles could be saved and mirrored cuts be made alike.</param>
+    public List<RunPlacing> AsGood(long v, Score score, bool more)
+    {
+        Place(v);
+        if (Order.Compare(_bounds.AcrossOnly(_v, 0, _v.Length), score) > 0) return [];
+        _bounds.Along(_along, _v, 0, _v.Length, onRun: true);
+        var found = new List<RunPlacing>();
+        var moves = _candidates.Moves(_along, 0, _v.Length, onRun: true, score.SmallestCut.Steps, list =>
+        {
+            if (!more) return;
+            _candidates.Mirrored(_along, list);
+            _along.PairMoves(Model.Problem.Product.Kerf.Steps, list);
+        });
+        foreach (var move in moves)
+        {
+            Move(move, 0, _v.Length, onRun: true);
+            if (Order.Compare(_bounds.Both(_along, move, _u, _v, 0, _v.Length), score) > 0) continue;
+            var own = Model.Score(_u, _v);
+            if (Order.Compare(own, score) <= 0) found.Add(Found(own));
+        }
+
+        return found;
+    }
+
+    /// <summary>The starts across, with those added at which other legs reach a smallest cut or two pieces just make a tile.</summary>
+    public long[] FinerStarts(long smallest)
+    {
+        var across = _bounds.Across();
+        return _candidates.Starts(across, smallest, moves => across.PairMoves(Model.Problem.Product.Kerf.Steps, moves));
+    }
+
+    /// <summary>The few of some starts whose promise is best.</summary>
+    public IEnumerable<long> MostPromising(IEnumerable<long> starts, int few) => ByPromise(starts).Take(few).Select(start => start.V);
+
+    /// <summary>Where course 0 of a placing begins across, on the run.</summary>
+    public long StartOf(RunPlacing placing) => placing.V[0] + Model.Frames[0].RunAcross;
 
     /// <summary>The widest step between two neighbouring starts.</summary>
     public long WidestStep()
     {
-        var sorted = _starts.Order().ToArray();
-        var widest = sorted[0] + (_model.Courses.Rise * _model.Courses.Repeat) - sorted[^1];
-        for (var i = 1; i < sorted.Length; i++) widest = Math.Max(widest, sorted[i] - sorted[i - 1]);
+        var widest = Starts[0] + (Model.Courses.Rise * Model.Courses.Repeat) - Starts[^1];
+        for (var i = 1; i < Starts.Length; i++) widest = Math.Max(widest, Starts[i] - Starts[i - 1]);
         return widest;
     }
 
-    /// <summary>Ever better placings; the last is the best there is.</summary>
-    public IEnumerable<RunPlacing> Improve()
-    {
-        RunPlacing? best = null;
-        foreach (var v in ByPromise(_starts))
-        {
-            Place(v);
-            var promise = _bounds.AcrossOnly(_v, 0, _v.Length);
-            if (best is not null && _order.Compare(promise, best.Score) >= 0) continue;
-            if (BestAt(v, best) is not { } found) continue;
-            best = found;
-            yield return best;
-        }
-    }
-
-    /// <summary>The best placing at v when it beats another; null when it does not.</summary>
-    /// <param name="v">Where course 0 begins, on the run.</param>
-    /// <param name="toBeat">What to beat; null for anything.</param>
-    /// <param name="allowed">Which moves along are allowed; null for all.</param>
-    public RunPlacing? BestAt(long v, RunPlacing? toBeat, Func<long, bool>? allowed = null)
-    {
-        Place(v);
-        _bounds.AcrossOnly(_v, 0, _v.Length);
-        return _model.Problem.Restart ? FaceByFace(toBeat, allowed) : AllFaces(toBeat, allowed);
-    }
-
-    /// <summary>The moves along that may be best at v, one u for all faces.</summary>
-    public Sawtooth TeethAt(long v)
-    {
-        Place(v);
-        _bounds.Along(_along, _v, 0, _v.Length, onRun: true);
-        return _along;
-    }
-
-    /// <summary>Of some moves along at v, those that the quick bounds do not put behind a placing.</summary>
-    public IReadOnlyList<long> MovesThatTie(long v, RunPlacing best, SortedSet<long> also)
-    {
-        Place(v);
-        if (_order.Compare(_bounds.AcrossOnly(_v, 0, _v.Length), best.Score) > 0) return [];
-        _bounds.Along(_along, _v, 0, _v.Length, onRun: true);
-        also.UnionWith(Moves(0, _v.Length, onRun: true));
-        var tie = new List<long>();
-        foreach (var move in also)
-        {
-            Move(move, 0, _v.Length, onRun: true);
-            if (_order.Compare(_bounds.Both(_along, move, _u, _v, 0, _v.Length), best.Score) <= 0) tie.Add(move);
-        }
-
-        return tie;
-    }
-
-    /// <summary>The teeth across.</summary>
-    public Sawtooth TeethAcross() => _bounds.Across();
-
-    /// <summary>Scores the placing with one u and one v for the whole run.</summary>
-    public RunPlacing At(long u, long v)
-    {
-        Place(v);
-        for (var f = 0; f < _u.Length; f++) _u[f] = u - _model.Frames[f].RunAlong;
-        return Found(_model.Score(_u, _v));
-    }
-
-    private RunPlacing? AllFaces(RunPlacing? toBeat, Func<long, bool>? allowed)
+    private RunPlacing? Together(Score? toBeat, Func<long, bool>? allowed)
     {
         _bounds.Along(_along, _v, 0, _v.Length, onRun: true);
         RunPlacing? best = null;
-        foreach (var move in Moves(0, _v.Length, onRun: true))
+        foreach (var move in _candidates.Moves(_along, 0, _v.Length, onRun: true))
         {
             if (allowed is not null && !allowed(move)) continue;
             Move(move, 0, _v.Length, onRun: true);
-            var beat = best ?? toBeat;
-            if (beat is not null && _order.Compare(_bounds.Both(_along, move, _u, _v, 0, _v.Length), beat.Score) >= 0) continue;
-            var score = _model.Score(_u, _v);
-            if (beat is null || _order.Compare(score, beat.Score) < 0) best = Found(score);
+            var beat = best?.Score ?? toBeat;
+            if (beat is { } known && Order.Compare(_bounds.Both(_along, move, _u, _v, 0, _v.Length), known) >= 0) continue;
+            var score = Model.Score(_u, _v);
+            if (beat is null || Order.Compare(score, beat.Value) < 0) best = Found(score);
         }
 
         return best;
     }
 
-    /// <summary>Where each face has its own u, each takes what is best for itself at this v; then the run is scored as a whole.</summary>
-    private RunPlacing? FaceByFace(RunPlacing? toBeat, Func<long, bool>? allowed)
+    /// <summary>Where each face has its own move, each takes what is best for itself at this start; then the run is scored as a whole.</summary>
+    private RunPlacing? FaceByFace(Score? toBeat, Func<long, bool>? allowed)
     {
         for (var f = 0; f < _v.Length; f++)
         {
             _bounds.Along(_along, _v, f, f + 1, onRun: false);
             Score? best = null;
             var chosen = 0L;
-            var moves = Moves(f, f + 1, onRun: false);
-            moves.UnionWith(_along.EqualMoves(0));
-            foreach (var move in moves)
+            foreach (var move in _candidates.Moves(_along, f, f + 1, onRun: false, 0, list => _candidates.Mirrored(_along, list)))
             {
                 if (allowed is not null && !allowed(move)) continue;
                 _u[f] = move;
-                if (best is { } beat && _order.Compare(_bounds.Both(_along, move, _u, _v, f, f + 1), beat) >= 0) continue;
-                var score = _model.ScoreFace(_u, _v, f);
-                if (best is { } known && _order.Compare(score, known) >= 0) continue;
+                if (best is { } beat && Order.Compare(_bounds.Both(_along, move, _u, _v, f, f + 1), beat) >= 0) continue;
+                var score = Model.ScoreFace(_u, _v, f);
+                if (best is { } known && Order.Compare(score, known) >= 0) continue;
                 (best, chosen) = (score, move);
             }
 
             _u[f] = chosen;
         }
 
-        var whole = _model.Score(_u, _v);
-        return toBeat is null || _order.Compare(whole, toBeat.Score) < 0 ? Found(whole) : null;
-    }
-
-    /// <summary>The moves along that may be best for some faces, from the teeth as they stand.</summary>
-    private SortedSet<long> Moves(int first, int end, bool onRun)
-    {
-        var moves = _along.Moves(_sizes);
-        if (_equal is { } difference) moves.UnionWith(_along.EqualMoves(difference));
-        moves.UnionWith(Wanted(first, end, onRun));
-        return moves;
+        var whole = Model.Score(_u, _v);
+        return toBeat is null || Order.Compare(whole, toBeat.Value) < 0 ? Found(whole) : null;
     }
 
     private RunPlacing Found(Score score) => new([.. _u], [.. _v], score);
 
     private void Place(long v)
     {
-        for (var f = 0; f < _v.Length; f++) _v[f] = v - _model.Frames[f].RunAcross;
+        for (var f = 0; f < _v.Length; f++) _v[f] = v - Model.Frames[f].RunAcross;
     }
 
     private void Move(long move, int from, int to, bool onRun)
     {
-        for (var f = from; f < to; f++) _u[f] = move - (onRun ? _model.Frames[f].RunAlong : 0);
+        for (var f = from; f < to; f++) _u[f] = move - (onRun ? Model.Frames[f].RunAlong : 0);
     }
 
-    /// <summary>The few of some starts whose promise is best.</summary>
-    public IEnumerable<long> MostPromising(IEnumerable<long> starts, int few) => ByPromise(starts).Take(few);
-
-    /// <summary>Where course 0 of a placing begins across, on the run.</summary>
-    public long StartOf(RunPlacing placing) => placing.V[0] + _model.Frames[0].RunAcross;
-
-    private IEnumerable<long> ByPromise(IEnumerable<long> starts) => starts
-        .Select(v =>
+    private List<(long V, Score Promise)> ByPromise(IEnumerable<long> starts)
+    {
+        var promises = new List<(long V, Score Promise)>();
+        foreach (var v in starts)
         {
             Place(v);
-            return (V: v, Promise: _bounds.AcrossOnly(_v, 0, _v.Length));
-        })
-        .ToList()
-        .Order(Comparer<(long V, Score Promise)>.Create((one, other) =>
+            promises.Add((v, _bounds.AcrossOnly(_v, 0, _v.Length)));
+        }
+
+        promises.Sort((one, other) =>
         {
-            var by = _order.Compare(one.Promise, other.Promise);
+            var by = Order.Compare(one.Promise, other.Promise);
             return by != 0 ? by : one.V.CompareTo(other.V);
-        }))
-        .Select(start => start.V);
-
-    private long[] Starts()
-    {
-        var (rise, repeat) = (_model.Courses.Rise, _model.Courses.Repeat);
-        var teeth = _bounds.Across();
-        var starts = teeth.Moves(_sizes);
-        if (_equal is { } difference) starts.UnionWith(teeth.EqualMoves(difference));
-        foreach (var frame in _model.Frames)
-        {
-            // A row comes to an edge, or leaves it, where a row's side passes the edge's end.
-            foreach (var edge in frame.Sides.Concat(frame.Raking))
-            {
-                foreach (var end in new[] { edge.B0, edge.B1 })
-                {
-                    for (var off = -1; off <= 1; off++)
-                    {
-                        starts.Add(Grid.Mod(end + frame.RunAcross + off, rise));
-                        starts.Add(Grid.Mod(end + frame.RunAcross - _model.Courses.Depth + off, rise));
-                    }
-                }
-            }
-        }
-
-        foreach (var check in _model.Checks.OfType<Check.Stands>().Where(check => check.Axis == CheckAxis.Across))
-        {
-            foreach (var target in check.Targets)
-            {
-                foreach (var off in new[] { -Check.Tolerance, 0, Check.Tolerance })
-                {
-                    starts.Add(Grid.Mod(target + _model.Frames[check.Face].RunAcross + off, rise));
-                }
-            }
-        }
-
-        return [.. Enumerable.Range(0, repeat).SelectMany(i => starts.Select(start => start + (i * rise)))];
-    }
-
-    private IEnumerable<long> Wanted(int first, int end, bool onRun)
-    {
-        foreach (var check in _model.Checks.OfType<Check.Stands>())
-        {
-            if (check.Axis != CheckAxis.Along || check.Face < first || check.Face >= end) continue;
-            var shift = onRun ? _model.Frames[check.Face].RunAlong : 0;
-            foreach (var target in check.Targets)
-            {
-                foreach (var offset in _model.Offsets)
-                {
-                    foreach (var off in new[] { -Check.Tolerance, 0, Check.Tolerance })
-                    {
-                        yield return Grid.Mod(target - offset + off + shift, _model.Courses.Period);
-                    }
-                }
-            }
-        }
-    }
-
-    private static IEnumerable<long> Sizes(RunModel model)
-    {
-        yield return model.Problem.Limits.Sliver.Steps - model.Relax;
-        if (model.Relax > 0) yield return model.Relax;
-        if (model.Relax > 0) yield return model.Relax + 1;
-        foreach (var check in model.Checks.OfType<Check.AtLeast>())
-        {
-            yield return check.SideSize;
-            yield return check.LevelSize;
-        }
+        });
+        return promises;
     }
 }

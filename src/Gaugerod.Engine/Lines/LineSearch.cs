@@ -24,18 +24,15 @@ internal static class LineSearch
         foreach (var joint in JointWidths.Of(problem))
         {
             // Another joint is taken only for what the setter asked for, never to win a hair on a cut.
-            if (best is { } enough && enough.Placing.Score is { MustsMissed: 0, WishesMissed: 0 }) break;
             var search = new JointSearch(new(problem, joint));
-            RunPlacing? last = null;
+            if (best is { } known && !search.Improve(AllElsePerfect(known.Placing.Score)).Any()) continue;
             foreach (var placing in search.Improve())
             {
-                last = placing;
-                if (best is null) yield return new(search.Model, placing, NoProof(search.Model), []);
+                best = (search, placing);
+                yield return new(search.Model, placing, NoProof(search.Model), []);
             }
 
             examined += search.Model.Examined;
-            if (last is null) continue;
-            if (best is null || AsksBetterMet(last.Score, best.Value.Placing.Score)) best = (search, last);
         }
 
         if (best is not { } found) throw new InvalidOperationException("A run without a placing.");
@@ -47,8 +44,9 @@ internal static class LineSearch
         var proof = ProofMaker.Prove(found.Search, refined, refiner.Complete, examined + found.Search.Model.Examined);
         yield return new(found.Search.Model, refined, proof, alternatives);
 
-        static bool AsksBetterMet(in Score one, in Score other) =>
-            (one.MustsMissed, one.WishesMissed).CompareTo((other.MustsMissed, other.WishesMissed)) < 0;
+        // Only a placing that meets more of what was asked for beats this.
+        static Score AllElsePerfect(Score score) =>
+            score with { Slivers = 0, SmallestCut = Length.FromSteps(long.MaxValue), Mirror = Length.Zero, Cuts = 0, Tiles = 0 };
 
         static Proof NoProof(RunModel model) => new(ProofKind.None, Length.Zero, model.Examined, "Still looking.");
     }

@@ -4,23 +4,15 @@ namespace Gaugerod.Engine.Lines;
 /// Settles what is left open when the smallest cut is known: among all placings that do as well, the one whose mirrored
 /// cuts are most alike, with the fewest cuts, and then with the fewest tiles.
 /// </summary>
-internal sealed class Refiner
+internal sealed class Refiner(JointSearch search, RunPlacing found)
 {
     /// <summary>How many equal placings have their tiles counted; with more the last criterion is not proved.</summary>
-    private const int MostCounted = 48;
+    private const int MostCounted = 32;
 
-    private readonly JointSearch _search;
-    private readonly RunModel _model;
-    private readonly TileCounter _tiles;
-    private readonly List<RunPlacing> _equal = [];
-    private RunPlacing _best;
-
-    public Refiner(JointSearch search, RunPlacing best)
-    {
-        (_search, _model, _best) = (search, search.Model, best);
-        _tiles = new(_model);
-        _equal.Add(best);
-    }
+    private readonly RunModel _model = search.Model;
+    private readonly TileCounter _tiles = new(search.Model);
+    private readonly List<RunPlacing> _equal = [found];
+    private RunPlacing _best = found;
 
     /// <summary>Whether every placing that ties had its tiles counted.</summary>
     public bool Complete { get; private set; } = true;
@@ -28,53 +20,29 @@ internal sealed class Refiner
     /// <summary>The best placing, its tiles counted.</summary>
     public RunPlacing Refine()
     {
-        if (_model.Problem.Restart) RefineByFace();
-        else RefineTogether();
+        for (RunPlacing? before = null; !ReferenceEquals(before, _best);)
+        {
+            before = _best;
+            foreach (var v in search.FinerStarts(_best.Score.SmallestCut.Steps)) Look(v);
+        }
+
         return FewestTiles();
     }
 
-    private void RefineTogether()
+    private void Look(long v)
     {
-        var starts = Starts();
-        for (RunPlacing? before = null; before is null || !ReferenceEquals(before, _best);)
+        if (_model.Problem.Restart)
         {
-            before = _best;
-            foreach (var v in starts)
-            {
-                foreach (var u in _search.MovesThatTie(v, _best, Moves(v))) Consider(_search.At(u, v));
-            }
+            if (search.BestAt(v, _best.Score) is { } better) Consider(better);
+            return;
         }
-    }
 
-    private void RefineByFace()
-    {
-        foreach (var v in Starts())
-        {
-            if (_search.BestAt(v, _best) is { } better) Consider(better);
-        }
-    }
-
-    private IEnumerable<long> Starts()
-    {
-        var teeth = _search.TeethAcross();
-        var extra = teeth.Moves([_best.Score.SmallestCut.Steps]);
-        extra.UnionWith(teeth.PairMoves(_model.Problem.Product.Kerf.Steps));
-        var rise = _model.Courses.Rise;
-        return [.. Enumerable.Range(0, _model.Courses.Repeat).SelectMany(i => extra.Select(v => v + (i * rise))), .. _search.AllStarts];
-    }
-
-    private SortedSet<long> Moves(long v)
-    {
-        var teeth = _search.TeethAt(v);
-        var moves = teeth.Moves([_best.Score.SmallestCut.Steps]);
-        moves.UnionWith(teeth.EqualMoves(0));
-        moves.UnionWith(teeth.PairMoves(_model.Problem.Product.Kerf.Steps));
-        return moves;
+        foreach (var placing in search.AsGood(v, _best.Score, more: false)) Consider(placing);
     }
 
     private void Consider(RunPlacing placing)
     {
-        var by = _search.Order.Compare(placing.Score, _best.Score);
+        var by = search.Order.Compare(placing.Score, _best.Score);
         if (by < 0)
         {
             _best = placing;
@@ -86,9 +54,16 @@ internal sealed class Refiner
 
     private RunPlacing FewestTiles()
     {
-        var distinct = _equal
-            .DistinctBy(placing => (string.Join(' ', placing.U), string.Join(' ', placing.V)))
-            .ToList();
+        if (!_model.Problem.Restart)
+        {
+            // Where the start is settled the move may still be free: there the finer moves count.
+            foreach (var v in _equal.Select(search.StartOf).Distinct().ToList())
+            {
+                foreach (var placing in search.AsGood(v, _best.Score, more: true)) Consider(placing);
+            }
+        }
+
+        var distinct = _equal.DistinctBy(placing => (string.Join(' ', placing.U), string.Join(' ', placing.V))).ToList();
         if (distinct.Count > MostCounted)
         {
             Complete = false;

@@ -10,30 +10,31 @@ namespace Gaugerod.Engine.Lines;
 internal sealed class RunBounds
 {
     private readonly RunModel _model;
-    private readonly long[] _levelLeast;
-    private readonly long[] _sideLeast;
+    private readonly FaceLeast[] _level;
+    private readonly FaceLeast[] _side;
 
     public RunBounds(RunModel model)
     {
         _model = model;
-        _levelLeast = new long[model.Frames.Length];
-        _sideLeast = new long[model.Frames.Length];
+        _level = new FaceLeast[model.Frames.Length];
+        _side = new FaceLeast[model.Frames.Length];
     }
 
     /// <summary>The teeth across: every edge that lies along courses, at both its ends.</summary>
     public Sawtooth Across()
     {
-        var teeth = new Sawtooth(_model.Courses.Depth, _model.Courses.Rise, _model.Relax);
+        var teeth = new Sawtooth(_model.Courses.Depth, _model.Courses.Rise, _model.Frames.Length, _model.Relax);
         for (var f = 0; f < _model.Frames.Length; f++)
         {
             var frame = _model.Frames[f];
             foreach (var edge in frame.Levels)
             {
-                teeth.Add(edge.B0 + frame.RunAcross, edge.TileAfter, f);
-                teeth.Add(edge.B1 + frame.RunAcross, edge.TileAfter, f);
+                teeth.Add(edge.B0 + frame.RunAcross, edge.TileAfter, f, edge.Edge, 1);
+                if (edge.B1 != edge.B0) teeth.Add(edge.B1 + frame.RunAcross, edge.TileAfter, f, edge.Edge, 1);
             }
         }
 
+        teeth.Sort();
         return teeth;
     }
 
@@ -48,14 +49,14 @@ internal sealed class RunBounds
         teeth.Clear();
         var courses = _model.Courses;
         var phases = _model.Offsets.Length;
-        Span<(long Least, long Most)> extremes = stackalloc (long, long)[phases];
+        Span<(long Least, long Most, int Rows)> extremes = stackalloc (long, long, int)[phases];
         for (var f = from; f < to; f++)
         {
             var frame = _model.Frames[f];
             var (start, shift) = (v[f], onRun ? frame.RunAlong : 0);
             foreach (ref readonly var edge in frame.Sides.AsSpan())
             {
-                extremes.Fill((long.MaxValue, long.MinValue));
+                extremes.Fill((long.MaxValue, long.MinValue, 0));
                 for (var k = Grid.FloorDiv(edge.B0 - start - courses.Depth, courses.Rise) + 1; start + (k * courses.Rise) < edge.B1; k++)
                 {
                     var bottom = start + (k * courses.Rise);
@@ -64,31 +65,33 @@ internal sealed class RunBounds
                     ref var seen = ref extremes[(int)Grid.Mod(k, phases)];
                     // Kept near each other, not within one repeat: the offsets of like courses differ by whole repeats.
                     at = seen.Most == long.MinValue ? Grid.Mod(at, courses.Period) : Nearby(at, seen.Most, courses.Period);
-                    seen = (Math.Min(seen.Least, at), Math.Max(seen.Most, at));
+                    seen = (Math.Min(seen.Least, at), Math.Max(seen.Most, at), seen.Rows + 1);
                 }
 
-                foreach (var (least, most) in extremes)
+                foreach (var (least, most, rows) in extremes)
                 {
-                    if (most == long.MinValue) continue;
-                    teeth.Add(least + shift, edge.TileAfter, f);
-                    teeth.Add(most + shift, edge.TileAfter, f);
+                    if (rows == 0) continue;
+                    // Where the wall leans, only the outermost rows are surely cut as the extremes say.
+                    var tiles = least == most ? rows : 1;
+                    teeth.Add(least + shift, edge.TileAfter, f, edge.Edge, tiles);
+                    if (most != least) teeth.Add(most + shift, edge.TileAfter, f, edge.Edge, tiles);
                 }
             }
         }
+
+        teeth.Sort();
     }
 
     /// <summary>The best score that any u could give at v, as far as v alone tells; also readies the levels of these faces for <see cref="Both"/>.</summary>
     public Score AcrossOnly(ReadOnlySpan<long> v, int from, int to)
     {
-        var least = Math.Min(_model.Courses.Length, _model.Courses.Depth);
         for (var f = from; f < to; f++)
         {
-            _levelLeast[f] = LevelLeast(_model.Frames[f], v[f]);
-            _sideLeast[f] = long.MaxValue;
-            least = Math.Min(least, _levelLeast[f]);
+            _level[f] = LevelLeast(_model.Frames[f], v[f]);
+            _side[f] = new(long.MaxValue, 0);
         }
 
-        return Optimistic([], v, from, to, least, checkAlong: false);
+        return Optimistic([], v, from, to, checkAlong: false);
     }
 
     /// <summary>The best score a placing could have, from the teeth; v must be the one last given to <see cref="AcrossOnly"/>.</summary>
@@ -100,14 +103,21 @@ internal sealed class RunBounds
     /// <param name="to">One past the last.</param>
     public Score Both(Sawtooth teeth, long move, ReadOnlySpan<long> u, ReadOnlySpan<long> v, int from, int to)
     {
-        teeth.Least(move, _sideLeast);
-        var least = Math.Min(_model.Courses.Length, _model.Courses.Depth);
-        for (var f = from; f < to; f++) least = Math.Min(least, Math.Min(_sideLeast[f], _levelLeast[f]));
-        return Optimistic(u, v, from, to, least, checkAlong: true);
+        var sliver = _model.Problem.Limits.Sliver.Steps - _model.Relax;
+        for (var f = from; f < to; f++) _side[f] = teeth.Least(f, move, sliver);
+        return Optimistic(u, v, from, to, checkAlong: true);
     }
 
-    private Score Optimistic(ReadOnlySpan<long> u, ReadOnlySpan<long> v, int from, int to, long least, bool checkAlong)
+    private Score Optimistic(ReadOnlySpan<long> u, ReadOnlySpan<long> v, int from, int to, bool checkAlong)
     {
+        var (least, slivers) = (Math.Min(_model.Courses.Length, _model.Courses.Depth), 0);
+        for (var f = from; f < to; f++)
+        {
+            least = Math.Min(least, Math.Min(_side[f].Leg, _level[f].Leg));
+            // A tile may be a sliver both ways, so the two are not added up.
+            slivers += Math.Max(_side[f].Slivers, _level[f].Slivers);
+        }
+
         var (musts, wishes) = (0, 0);
         foreach (var check in _model.Checks)
         {
@@ -117,7 +127,7 @@ internal sealed class RunBounds
                 Check.Stands { Axis: CheckAxis.Across } => _model.IsHeld(check, u, v),
                 Check.Stands => !checkAlong || _model.IsHeld(check, u, v),
                 // Only a limit on all edges can be judged from the smallest legs.
-                Check.AtLeast all when check.Want < 0 => _sideLeast[check.Face] >= all.SideSize && _levelLeast[check.Face] >= all.LevelSize,
+                Check.AtLeast all when check.Want < 0 => _side[check.Face].Leg >= all.SideSize && _level[check.Face].Leg >= all.LevelSize,
                 _ => true,
             };
             if (held) continue;
@@ -125,15 +135,18 @@ internal sealed class RunBounds
             else wishes += check.Weight;
         }
 
-        var slivers = least < _model.Problem.Limits.Sliver.Steps - _model.Relax ? 1 : 0;
         return new(musts, wishes, slivers, Length.FromSteps(least), Length.Zero, 0, 0, 0);
     }
 
-    /// <summary>At least the narrowest leg at any edge that lies along courses, and no more than it by what a joint can hide.</summary>
-    private long LevelLeast(FaceFrame frame, long start)
+    /// <summary>
+    /// At least the narrowest leg at any edge that lies along courses, and no more than it by what a joint can hide; and how
+    /// many tiles are surely slivers there.
+    /// </summary>
+    private FaceLeast LevelLeast(FaceFrame frame, long start)
     {
         var (courses, joint) = (_model.Courses, _model.Joint.Steps);
-        var least = long.MaxValue;
+        var sliver = _model.Problem.Limits.Sliver.Steps - _model.Relax;
+        var (least, slivers) = (long.MaxValue, 0);
         foreach (ref readonly var edge in frame.Levels.AsSpan())
         {
             // An edge no longer than a joint may fall into one and cut nothing.
@@ -144,10 +157,12 @@ internal sealed class RunBounds
             if (leg <= _model.Relax) continue;
             // Where the edge is out of line its worst end may stand in a joint.
             var hidden = edge.B0 == edge.B1 ? 0 : (((edge.MostAcross - edge.LeastAcross) * joint) / (edge.A1 - edge.A0)) + 2;
-            least = Math.Min(least, leg + hidden);
+            leg += hidden;
+            least = Math.Min(least, leg);
+            if (leg < sliver) slivers = Math.Max(slivers, edge.B0 == edge.B1 ? Math.Max(1, (int)((edge.A1 - edge.A0 - joint) / courses.Period)) : 1);
         }
 
-        return least;
+        return new(least, slivers);
     }
 
     private static long Nearby(long at, long to, long period) => to + Grid.Mod(at - to + (period / 2), period) - (period / 2);

@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Lines;
@@ -9,140 +10,201 @@ namespace Gaugerod.Engine.Lines;
 /// <param name="At">Where the edge is, less what the course adds to u.</param>
 /// <param name="TileAfter">Whether tile lies on the side of the larger numbers.</param>
 /// <param name="Face">The face's place on the run.</param>
-internal readonly record struct Tooth(long At, bool TileAfter, int Face);
+/// <param name="Edge">The edge's place on the face.</param>
+/// <param name="Tiles">At least so many tiles are cut there at once.</param>
+internal readonly record struct Tooth(long At, bool TileAfter, int Face, int Edge, int Tiles);
+
+/// <summary>The least of a face's legs at a move, and at least how many tiles are slivers.</summary>
+/// <param name="Leg">The leg; <see cref="long.MaxValue"/> for none.</param>
+/// <param name="Slivers">At least so many tiles have a leg under the limit.</param>
+internal readonly record struct FaceLeast(long Leg, int Slivers);
 
 /// <summary>The teeth along one axis, and the moves at which something happens to them.</summary>
 /// <param name="size">A tile's size along the axis.</param>
 /// <param name="period">A tile and its joint.</param>
+/// <param name="faces">How many faces the run has.</param>
 /// <param name="relax">Legs up to this are taken for none; see <see cref="RunModel.Relax"/>.</param>
-internal sealed class Sawtooth(long size, long period, long relax)
+internal sealed class Sawtooth(long size, long period, int faces, long relax)
 {
     private readonly List<Tooth> _teeth = [];
+    private readonly List<long> _moves = [];
+    private readonly ToothRow[] _grow = Rows(faces);
+    private readonly ToothRow[] _shrink = Rows(faces);
 
     public IReadOnlyList<Tooth> Teeth => _teeth;
 
-    public void Clear() => _teeth.Clear();
-
-    /// <summary>Adds a tooth unless the same one is there.</summary>
-    public void Add(long at, bool tileAfter, int face)
+    public void Clear()
     {
-        var tooth = new Tooth(Grid.Mod(at, period), tileAfter, face);
-        if (!_teeth.Contains(tooth)) _teeth.Add(tooth);
-    }
-
-    /// <summary>The leg at a tooth when the tiling is moved by u; <see cref="long.MaxValue"/> when nothing is cut there.</summary>
-    public long Leg(Tooth tooth, long u)
-    {
-        var into = tooth.At - u;
-        if (into < 0) into += period;
-        if (into <= 0 || into >= size) return long.MaxValue;
-        var leg = tooth.TileAfter ? size - into : into;
-        return leg <= relax ? long.MaxValue : leg;
-    }
-
-    /// <summary>The narrowest leg by face at a move; u is zero or more and less than the period.</summary>
-    public void Least(long u, Span<long> byFace)
-    {
-        byFace.Fill(long.MaxValue);
-        foreach (var tooth in System.Runtime.InteropServices.CollectionsMarshal.AsSpan(_teeth))
+        _teeth.Clear();
+        for (var f = 0; f < faces; f++)
         {
-            var leg = Leg(tooth, u);
-            if (leg < byFace[tooth.Face]) byFace[tooth.Face] = leg;
+            _grow[f].Clear();
+            _shrink[f].Clear();
+        }
+    }
+
+    /// <summary>Adds a tooth.</summary>
+    public void Add(long at, bool tileAfter, int face, int edge, int tiles)
+    {
+        var tooth = new Tooth(Grid.Mod(at, period), tileAfter, face, edge, tiles);
+        _teeth.Add(tooth);
+        // A growing tooth is known by where it starts, a shrinking one by where it ends: there its leg is nothing.
+        if (tileAfter) _grow[face].Add(Grid.Mod(tooth.At - size, period), tiles);
+        else _shrink[face].Add(tooth.At, tiles);
+    }
+
+    /// <summary>Makes the teeth ready to be asked.</summary>
+    public void Sort()
+    {
+        for (var f = 0; f < faces; f++)
+        {
+            _grow[f].Sort();
+            _shrink[f].Sort();
         }
     }
 
     /// <summary>
-    /// Moves that may be best: where a tile's side meets an edge and a step to either side of it; between two such, where the
-    /// smallest growing leg equals the smallest shrinking one; and where a leg is just one of some sizes.
+    /// The narrowest leg on a face at a move, and what is surely a sliver. All teeth are one tile long and steep alike, so
+    /// the smallest growing leg is that of the tooth which started last, the smallest shrinking one that of the tooth
+    /// which ends next.
+    /// </summary>
+    public FaceLeast Least(int face, long u, long sliver)
+    {
+        var (least, slivers) = (long.MaxValue, 0);
+        if (_grow[face].Before(u - relax, period) is { } grown)
+        {
+            var leg = grown.Distance + relax;
+            if (leg < size) (least, slivers) = (leg, leg < sliver ? grown.Tiles : 0);
+        }
+
+        if (_shrink[face].After(u + relax, period) is { } shrunk)
+        {
+            var leg = shrunk.Distance + relax;
+            if (leg < size && leg < sliver) slivers = Math.Max(slivers, shrunk.Tiles);
+            if (leg < size && leg < least) least = leg;
+        }
+
+        return new(least, slivers);
+    }
+
+    /// <summary>
+    /// Moves that may be best, in order: where a tile's side meets an edge and a step to either side of it; between two such,
+    /// where the smallest growing leg equals the smallest shrinking one; and where a leg is just one of some sizes.
     /// </summary>
     /// <remarks>
     /// Between two neighbouring breaks every leg is a straight line of slope one or minus one, so the smallest of them is
     /// largest where the two kinds meet, or at an end. A count changes only at a break or where a leg passes a size.
     /// </remarks>
-    public SortedSet<long> Moves(IEnumerable<long> sizes)
+    public long[] Moves(ReadOnlySpan<long> sizes, Action<List<long>>? more = null)
     {
-        var breaks = new SortedSet<long>();
-        foreach (var tooth in _teeth)
+        _moves.Clear();
+        foreach (ref readonly var tooth in CollectionsMarshal.AsSpan(_teeth))
         {
-            breaks.Add(tooth.At);
-            breaks.Add(Grid.Mod(tooth.At - size, period));
+            _moves.Add(tooth.At);
+            _moves.Add(Grid.Mod(tooth.At - size, period));
         }
 
-        var moves = new SortedSet<long> { 0 };
-        var sorted = breaks.ToArray();
-        for (var i = 0; i < sorted.Length; i++)
+        var breaks = Distinct();
+        _moves.Add(0);
+        for (var i = 0; i < breaks.Length; i++)
         {
-            var (from, to) = (sorted[i], i + 1 < sorted.Length ? sorted[i + 1] : sorted[0] + period);
-            for (var off = -1; off <= 1; off++) Add(moves, from + off);
-            if (to - from < 2) continue;
-            var (grows, shrinks) = (long.MaxValue, long.MaxValue);
-            foreach (var tooth in _teeth)
-            {
-                var leg = Leg(tooth, Grid.Mod(from + 1, period));
-                if (tooth.TileAfter) grows = Math.Min(grows, leg);
-                else shrinks = Math.Min(shrinks, leg);
-            }
-
-            if (grows == long.MaxValue || shrinks == long.MaxValue || shrinks <= grows) continue;
-            var meet = from + 1 + ((shrinks - grows) / 2);
-            if (meet >= to) continue;
-            Add(moves, meet);
-            if (meet + 1 < to) Add(moves, meet + 1);
+            var (from, to) = (breaks[i], i + 1 < breaks.Length ? breaks[i + 1] : breaks[0] + period);
+            for (var off = -1; off <= 1; off++) Add(from + off);
+            if (to - from >= 2) Meet(from, to);
         }
 
-        foreach (var wanted in sizes.Distinct())
+        foreach (var wanted in sizes)
         {
             if (wanted <= 0 || wanted > size) continue;
-            foreach (var tooth in _teeth) Add(moves, tooth.TileAfter ? tooth.At - size + wanted : tooth.At - wanted);
+            foreach (ref readonly var tooth in CollectionsMarshal.AsSpan(_teeth))
+            {
+                Add(tooth.TileAfter ? tooth.At - size + wanted : tooth.At - wanted);
+            }
         }
 
-        return moves;
+        more?.Invoke(_moves);
+        return Distinct();
     }
 
-    /// <summary>Moves at which two legs and a saw's kerf just make a tile, and a step beyond.</summary>
-    public SortedSet<long> PairMoves(long kerf)
+    /// <summary>Moves at which two legs and a saw's kerf just make a tile, and a step to either side.</summary>
+    public void PairMoves(long kerf, List<long> moves)
     {
-        var moves = new SortedSet<long>();
         for (var i = 0; i < _teeth.Count; i++)
         {
             for (var j = i; j < _teeth.Count; j++)
             {
                 if (_teeth[i].TileAfter != _teeth[j].TileAfter) continue;
                 var twice = _teeth[i].At + _teeth[j].At - size + (_teeth[i].TileAfter ? -kerf : kerf);
-                foreach (var start in new[] { twice, twice + period })
-                {
-                    for (var off = -1; off <= 1; off++) Add(moves, Grid.FloorDiv(start, 2) + off);
-                }
+                for (var off = -2; off <= 2; off += 2) Halves(twice + off, moves);
             }
         }
-
-        return moves;
     }
 
     /// <summary>Moves at which the leg at one tooth equals the leg at another that runs the other way, or differs from it by just so much.</summary>
+    /// <param name="one">Which teeth; only growing ones count.</param>
+    /// <param name="other">Which others; only shrinking ones count.</param>
     /// <param name="difference">The difference; zero for equal legs only.</param>
-    public SortedSet<long> EqualMoves(long difference)
+    /// <param name="moves">Where to put them.</param>
+    public void EqualMoves(Func<Tooth, bool> one, Func<Tooth, bool> other, long difference, List<long> moves)
     {
-        var moves = new SortedSet<long>();
-        long[] apart = difference == 0 ? [0] : [-difference, 0, difference];
-        foreach (var one in _teeth.Where(tooth => tooth.TileAfter))
+        foreach (var grows in _teeth.Where(tooth => tooth.TileAfter && one(tooth)))
         {
-            foreach (var other in _teeth.Where(tooth => !tooth.TileAfter))
+            foreach (var shrinks in _teeth.Where(tooth => !tooth.TileAfter && other(tooth)))
             {
-                foreach (var off in apart)
-                {
-                    var twice = one.At + other.At - size + off;
-                    for (var half = 0; half <= 1; half++)
-                    {
-                        Add(moves, Grid.FloorDiv(twice + (half * period), 2));
-                        Add(moves, Grid.FloorDiv(twice + (half * period) + 1, 2));
-                    }
-                }
+                var twice = grows.At + shrinks.At - size;
+                Halves(twice, moves);
+                if (difference == 0) continue;
+                Halves(twice - difference, moves);
+                Halves(twice + difference, moves);
             }
         }
-
-        return moves;
     }
 
-    private void Add(SortedSet<long> moves, long move) => moves.Add(Grid.Mod(move, period));
+    private void Meet(long from, long to)
+    {
+        var (grown, shrunk) = (long.MaxValue, long.MaxValue);
+        for (var f = 0; f < faces; f++)
+        {
+            if (_grow[f].Before(from + 1, period) is { } last) grown = Math.Min(grown, last.Distance);
+            if (_shrink[f].After(from + 1, period) is { } next) shrunk = Math.Min(shrunk, next.Distance);
+        }
+
+        if (grown >= size || shrunk >= size || shrunk <= grown) return;
+        var meet = from + 1 + ((shrunk - grown) / 2);
+        if (meet < to) Add(meet);
+        if (meet + 1 < to) Add(meet + 1);
+    }
+
+    /// <summary>Both moves that are half of a sum, a half step to either side.</summary>
+    private void Halves(long twice, List<long> moves)
+    {
+        for (var half = 0; half <= 1; half++)
+        {
+            moves.Add(Grid.Mod(Grid.FloorDiv(twice + (half * period), 2), period));
+            moves.Add(Grid.Mod(Grid.FloorDiv(twice + (half * period) + 1, 2), period));
+        }
+    }
+
+    private void Add(long move) => _moves.Add(Grid.Mod(move, period));
+
+    /// <summary>The moves gathered, in order and each once; the list is left empty.</summary>
+    private long[] Distinct()
+    {
+        _moves.Sort();
+        var kept = new List<long>(_moves.Count);
+        foreach (var move in _moves)
+        {
+            if (kept.Count == 0 || kept[^1] != move) kept.Add(move);
+        }
+
+        _moves.Clear();
+        return [.. kept];
+    }
+
+    private static ToothRow[] Rows(int faces)
+    {
+        var rows = new ToothRow[faces];
+        for (var f = 0; f < faces; f++) rows[f] = new();
+        return rows;
+    }
 }

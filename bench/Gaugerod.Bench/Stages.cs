@@ -1,0 +1,48 @@
+using System.Diagnostics;
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Files.Jobs;
+
+namespace Gaugerod.Bench;
+
+/// <summary>Where the time of one plan goes, warm: for a look while working, not for the record.</summary>
+internal static class Stages
+{
+    public static Job Load(string sample) =>
+        JobReader.Read(File.ReadAllBytes(sample), sample) is JobReading.Understood read ? read.Job : throw new ArgumentException("Not a job: " + sample);
+
+    public static void Print(string sample)
+    {
+        var job = Load(sample);
+        for (var round = 0; round < 6; round++)
+        {
+            var watch = Stopwatch.StartNew();
+            void Lap(string what, object? more = null)
+            {
+                if (round == 5) Console.WriteLine($"{watch.Elapsed.TotalMilliseconds,9:0.00} ms  {what} {more}");
+                watch.Restart();
+            }
+
+            var finished = JobRuns.Finish(job, 0);
+            Lap("finish");
+            var problem = JobRuns.Problem(job, job.Runs[0], finished);
+            var joints = JointWidths.Of(problem);
+            Lap("joints", joints.Count);
+            var search = new JointSearch(new(problem, joints[0]));
+            Lap("model", $"{search.Starts.Length} starts");
+            var best = search.Improve().Last();
+            Lap("improve", $"{search.Model.Examined} examined {best.Score}");
+            var refiner = new Refiner(search, best);
+            best = refiner.Refine();
+            Lap("refine", search.Model.Examined);
+            var alternatives = Alternatives.Of(search, best);
+            Lap("alternatives", search.Model.Examined);
+            var proof = ProofMaker.Prove(search, best, refiner.Complete, 0);
+            Lap("proof", proof);
+            _ = new TileCounter(search.Model).Tiles(best);
+            Lap("tiles");
+            _ = Planner.Plan(job);
+            Lap("whole plan");
+        }
+    }
+}
