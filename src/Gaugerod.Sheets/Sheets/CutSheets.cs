@@ -33,12 +33,12 @@ internal static class CutSheets
         const int rows = 8;
         foreach (var (part, i) in setting.Pieces.Chunk(columns * rows).Select((p, i) => (p, i)))
         {
-            var height = Math.Max(15, (((part.Length + columns - 1) / columns) * Row) + 5);
+            var height = Math.Max(18, (((part.Length + columns - 1) / columns) * Row) + 5);
             yield return new(height, (pen, x, y) =>
             {
-                pen.Text(x + 1, y + 9.2, figures.Cut(setting.Fence), 24, bold: true);
+                pen.Text(x + 1, y + 9.6, figures.Cut(setting.Fence), 24, bold: true);
                 var words = $"{figures.Unit}, along the {(setting.Across ? "width" : "height")}{(i > 0 ? ", continued" : "")}";
-                pen.Text(x + 1, y + 13.2, words, 8, ink: Ink.Quiet);
+                pen.Text(x + 1, y + 15.6, words, 8, ink: Ink.Quiet);
                 for (var n = 0; n < part.Length; n++) Tick(pen, x + FenceWidth + (n % columns * Cell), y + 2.6 + (n / columns * Row), part[n]);
                 pen.Line(x, y + height, x + width, y + height, Stroke.Rule);
             });
@@ -91,11 +91,11 @@ internal static class CutSheets
     private const double SketchWidth = 46;
 
     private static double CardHeight(Piece piece, double width, Figures figures) =>
-        Math.Max(48, 12 + Pen.ParagraphHeight(CutWords.Of(piece, figures), 9.5, bold: false, width - SketchWidth - 2));
+        Math.Max(3 + PieceSketch.HeightOf(piece, SketchWidth, 45, figures), 14 + Pen.ParagraphHeight(CutWords.Of(piece, figures), 9.5, bold: false, width - SketchWidth - 2));
 
     private static void Card(Pen pen, Piece piece, Frame room, Figures figures)
     {
-        PieceSketch.Draw(pen, piece, new(room.X, room.Y + 1.5, SketchWidth, Math.Min(room.Height, 48) - 3), figures);
+        PieceSketch.Draw(pen, piece, new(room.X, room.Y + 1.5, SketchWidth, PieceSketch.HeightOf(piece, SketchWidth, 45, figures)), figures);
         var x = room.X + SketchWidth + 2;
         Tick(pen, x, room.Y + 3, piece.Id);
         pen.Text(x + 5.4, room.Y + 10.4, $"{FacePicture.NameOf(piece.Kind)}, {piece.Face}", 8, ink: Ink.Quiet);

@@ -76,6 +76,7 @@ internal static class FirstSheet
         var rows = run.Lines.Select(l => (IReadOnlyList<string>)[l.Face, l.Axis == Axis.Level ? "level" : "plumb", figures.Near(l.At), l.Why]);
         var (head, body) = Table.Of([new("Face", 17), new("Line", 13), new(figures.Unit, 17, Right: true, Bold: true), new("What for", 43)], rows, width);
         flow.Add(Block.Together(Block.Heading("Lines to snap", width), head), body, head);
+        flow.Add(Block.Gap(1.2));
         flow.Add(Block.Words("Level lines: height above the face's zero, the foot of its left corner. Plumb lines: distance from that corner.", width, 8, ink: Ink.Quiet, after: 3));
     }
 

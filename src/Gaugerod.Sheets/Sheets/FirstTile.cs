@@ -48,7 +48,7 @@ internal sealed record FirstTile(string Face, Piece? Piece, string Words)
         var line = $"the level line at {figures.NearWithUnit(level.At)}";
         var off = piece.Cell.Bottom - level.At;
         var under = (level.At - piece.Cell.Top).Abs();
-        if (under < off.Abs()) return under == Length.Zero ? $"hangs with its top on {line}" : $"hangs {figures.NearWithUnit(under)} from {line}";
+        if (under < off.Abs()) return under == Length.Zero ? $"hangs with its top on {line}" : $"hangs with its top {figures.NearWithUnit(under)} {(piece.Cell.Top < level.At ? "below" : "above")} {line}";
         return off == Length.Zero ? $"stands on {line}"
             : $"stands {figures.NearWithUnit(off.Abs())} {(off.IsNegative ? "below" : "above")} {line}";
     }

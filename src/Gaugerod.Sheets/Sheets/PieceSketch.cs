@@ -37,6 +37,14 @@ internal sealed class PieceSketch
         foreach (var hole in piece.Inner) sketch.Hole(hole.Bounds);
     }
 
+    /// <summary>How high a sketch of a width is, so that nothing is left over above and below.</summary>
+    public static double HeightOf(Piece piece, double width, double most, Figures figures)
+    {
+        var (below, above, left, right) = Needs(piece, figures);
+        var tile = (width - ((left + right) * Row) - 2) * piece.Cell.Height.Steps / piece.Cell.Width.Steps;
+        return Math.Min(most, tile + ((below + above) * Row) + 2);
+    }
+
     /// <summary>How many rows of dimensions each side of the tile needs.</summary>
     private static (int Below, int Above, int Left, int Right) Needs(Piece piece, Figures figures)
     {
@@ -47,6 +55,14 @@ internal sealed class PieceSketch
             var level = cut.Away is TileSide.Left or TileSide.Right;
             if (level) (below, above) = (below + near, above + far);
             else (left, right) = (left + near, right + far);
+            if (!Between(cut, piece.Cell)) continue;
+            switch (cut.Away)
+            {
+                case TileSide.Left: left++; break;
+                case TileSide.Right: right++; break;
+                case TileSide.Bottom: below++; break;
+                default: above++; break;
+            }
         }
 
         return (below, above, left, right);
@@ -59,6 +75,10 @@ internal sealed class PieceSketch
         return cut.From <= Length.Zero ? (1, 0) : (0, 1);
     }
 
+    /// <summary>Whether a cut ends short of the tile on both ends, so that its place along the side must be marked too.</summary>
+    private static bool Between(CutMark cut, Box cell) =>
+        cut.From > Length.Zero && cut.To < (cut.Away is TileSide.Left or TileSide.Right ? cell.Height : cell.Width);
+
     private Sequence<Spot> Ring(Ring ring) => ring.Points.Select(p => At(p.X - _piece.Cell.Left, p.Y - _piece.Cell.Bottom)).ToSequence();
 
     private Spot At(Length right, Length up) => new(_tile.X + (right.Steps * _perStep), _tile.Bottom - (up.Steps * _perStep));
@@ -68,6 +88,7 @@ internal sealed class PieceSketch
         var (near, far) = Where(cut, _figures);
         if (near > 0) Size(cut.Away, cut.First, far: false);
         if (far > 0) Size(cut.Away, cut.Last, far: true);
+        if (Between(cut, _piece.Cell)) Place(cut);
     }
 
     private void Size(TileSide away, Length size, bool far)
@@ -84,6 +105,24 @@ internal sealed class PieceSketch
         var x = far ? _tile.Right + (++_right * Row) - 0.4 : _tile.X - (++_left * Row) + 1.8;
         var (top, bottom) = away == TileSide.Bottom ? (_tile.Y, _tile.Y + on) : (_tile.Bottom - on, _tile.Bottom);
         Measures.Upright(_pen, x, top, bottom, words, away == TileSide.Bottom ? Measures.Spill.Before : Measures.Spill.After, 7.5);
+    }
+
+    /// <summary>Where a cut begins and how long it is, along the side it is cut into.</summary>
+    private void Place(CutMark cut)
+    {
+        var (from, to) = (cut.From.Steps * _perStep, cut.To.Steps * _perStep);
+        var (begins, runs) = (_figures.Near(cut.From), _figures.Near(cut.To - cut.From));
+        if (cut.Away is TileSide.Bottom or TileSide.Top)
+        {
+            var y = cut.Away == TileSide.Bottom ? _tile.Bottom + (++_below * Row) - 0.4 : _tile.Y - (++_above * Row) + 1.6;
+            Measures.Level(_pen, _tile.X, _tile.X + from, y, begins, Measures.Spill.Before, 7.5);
+            Measures.Level(_pen, _tile.X + from, _tile.X + to, y, runs, Measures.Spill.After, 7.5);
+            return;
+        }
+
+        var x = cut.Away == TileSide.Left ? _tile.X - (++_left * Row) + 1.8 : _tile.Right + (++_right * Row) - 0.4;
+        Measures.Upright(_pen, x, _tile.Bottom - from, _tile.Bottom, begins, Measures.Spill.Before, 7.5);
+        Measures.Upright(_pen, x, _tile.Bottom - to, _tile.Bottom - from, runs, Measures.Spill.After, 7.5);
     }
 
     private void Hole(Box box)

@@ -8,33 +8,36 @@ namespace Gaugerod.Sheets.Sheets;
 /// <summary>A run unrolled: its faces side by side, corners as fold lines, the lines to snap with their heights, the first tile marked.</summary>
 internal static class RunPicture
 {
-    private const double Above = 9, Below = 6, Beside = 9;
+    private const double Above = 9, Below = 6, Beside = 9, Fold = 5;
 
     public static Box BoundsOf(RunPlan run) => Box.Around(run.Faces.SelectMany(f =>
         f.Face.Outline.Points.Select(p => p.Moved(f.Face.Unrolled, f.Face.Raised))));
 
     public static double HeightAt(RunPlan run, int scale) => FaceMap.OnPaper(BoundsOf(run).Height, scale) + Above + Below;
 
-    public static double WidthAt(RunPlan run, int scale) => FaceMap.OnPaper(BoundsOf(run).Width, scale) + (2 * Beside);
+    public static double WidthAt(RunPlan run, int scale) => FaceMap.OnPaper(BoundsOf(run).Width, scale) + (Fold * (run.Faces.Count - 1)) + (2 * Beside);
 
     public static void Draw(Pen pen, RunPlan run, int scale, double x, double y, double width, FirstTile first, Figures figures)
     {
         var bounds = BoundsOf(run);
-        var left = x + ((width - FaceMap.OnPaper(bounds.Width, scale)) / 2);
+        var left = x + ((width - FaceMap.OnPaper(bounds.Width, scale) - (Fold * (run.Faces.Count - 1))) / 2);
         var map = new FaceMap(scale, new(left - FaceMap.OnPaper(bounds.Left, scale), y + Above + FaceMap.OnPaper(bounds.Top, scale)));
-        var pictures = run.Faces.Select(f => new FacePicture(f, map.Moved(f.Face.Unrolled, f.Face.Raised), pen)).ToArray();
+        var pictures = run.Faces.Select((f, i) => new FacePicture(f, Folded(map, i).Moved(f.Face.Unrolled, f.Face.Raised), pen)).ToArray();
         foreach (var picture in pictures) picture.Draw();
         for (var i = 0; i < pictures.Length; i++)
         {
             var frame = pictures[i].Bounds;
             pen.Text(frame.Middle.X, y + Above + FaceMap.OnPaper(bounds.Height, scale) + 4.4, pictures[i].Plan.Face.Name, 9.5, bold: true, Anchor.Middle);
-            if (i > 0) pen.Line(frame.X, frame.Y - 3, frame.X, frame.Bottom + 3, Stroke.FoldLine);
+            if (i > 0) pen.Line(frame.X - (Fold / 2), frame.Y - 3, frame.X - (Fold / 2), frame.Bottom + 3, Stroke.FoldLine);
         }
 
         foreach (var picture in pictures) picture.Lines(run.Lines, 0);
         Mark(pen, pictures, first);
         Heights(pen, run, pictures, figures);
     }
+
+    /// <summary>Every corner of the room opens a little gap, so that the fold line is seen and each wall's end cuts stand free.</summary>
+    private static FaceMap Folded(FaceMap map, int corners) => map with { Origin = new(map.Origin.X + (Fold * corners), map.Origin.Y) };
 
     private static void Mark(Pen pen, FacePicture[] pictures, FirstTile first)
     {

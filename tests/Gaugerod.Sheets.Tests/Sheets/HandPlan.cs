@@ -20,7 +20,7 @@ internal static class HandPlan
         var (tileWidth, tileHeight) = (In(23, 7, 8), In(11, 7, 8));
         var count = 0;
         var tape = metric ? Tape.Millimetres : Tape.Sixteenths;
-        var window = ("window", new Box(In(19), In(51), In(41), In(79)), false);
+        var window = ("window", new Box(In(18, 1, 4), In(54), In(42), In(79)), false);
         var niche = ("niche", new Box(In(46), In(39), In(58), In(51)), false);
         var bench = ("bench", new Box(In(19), In(0), In(34, 3, 8), In(18)), true);
         var valve = new Hole("valve", new(In(17), In(43)), In(2, 1, 2));
