@@ -8,7 +8,7 @@ namespace Gaugerod.Sheets.Sheets;
 /// <summary>One sheet for one face: its pieces numbered, its dimensions, its lines, a key, and bars to check the print by.</summary>
 internal static class FaceSheet
 {
-    private const double Left = 24, Right = 25, Top = 9, Dims = 22, Key = 21;
+    private const double Left = 24, Right = 25, Top = 7.5, Dims = 20, Key = 19.5;
 
     public static void Add(SheetBook book, RunPlan run, FacePlan face)
     {

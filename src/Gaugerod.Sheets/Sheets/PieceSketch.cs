@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
@@ -18,37 +19,39 @@ internal sealed class PieceSketch
     private readonly double _perStep;
     private int _below, _above, _left, _right;
 
-    private PieceSketch(Pen pen, Piece piece, Frame room, Figures figures)
+    private PieceSketch(Pen pen, PieceOnFace of, Frame room, Figures figures)
     {
+        var piece = of.Piece;
         (_pen, _piece, _figures) = (pen, piece, figures);
-        var (needBelow, needAbove, needLeft, needRight) = Needs(piece, figures);
+        var (needBelow, needAbove, needLeft, needRight) = Needs(of, figures);
         var (width, height) = (room.Width - ((needLeft + needRight) * Row) - 2, room.Height - ((needBelow + needAbove) * Row) - 2);
         _perStep = Math.Min(width / piece.Cell.Width.Steps, height / piece.Cell.Height.Steps);
         var (w, h) = (piece.Cell.Width.Steps * _perStep, piece.Cell.Height.Steps * _perStep);
         _tile = new(room.X + 1 + (needLeft * Row) + ((width - w) / 2), room.Y + 1 + (needAbove * Row) + ((height - h) / 2), w, h);
     }
 
-    public static void Draw(Pen pen, Piece piece, Frame room, Figures figures)
+    public static void Draw(Pen pen, PieceOnFace of, Frame room, Figures figures)
     {
-        var sketch = new PieceSketch(pen, piece, room, figures);
+        var (sketch, piece) = (new PieceSketch(pen, of, room, figures), of.Piece);
         pen.Area(sketch._tile, Fill.None, Stroke.Ghost);
         pen.Area(new[] { piece.Outline }.Concat(piece.Inner).Select(sketch.Ring), FacePicture.FillOf(piece.Kind), Stroke.CutEdge, piece.Id);
         foreach (var cut in piece.Cuts) sketch.Cut(cut);
-        foreach (var hole in piece.Inner) sketch.Hole(hole.Bounds);
+        foreach (var hole in of.Holes.Where(of.Within)) sketch.Hole(hole);
     }
 
     /// <summary>How high a sketch of a width is, so that nothing is left over above and below.</summary>
-    public static double HeightOf(Piece piece, double width, double most, Figures figures)
+    public static double HeightOf(PieceOnFace of, double width, double most, Figures figures)
     {
-        var (below, above, left, right) = Needs(piece, figures);
-        var tile = (width - ((left + right) * Row) - 2) * piece.Cell.Height.Steps / piece.Cell.Width.Steps;
+        var (below, above, left, right) = Needs(of, figures);
+        var tile = (width - ((left + right) * Row) - 2) * of.Piece.Cell.Height.Steps / of.Piece.Cell.Width.Steps;
         return Math.Min(most, tile + ((below + above) * Row) + 2);
     }
 
     /// <summary>How many rows of dimensions each side of the tile needs.</summary>
-    private static (int Below, int Above, int Left, int Right) Needs(Piece piece, Figures figures)
+    private static (int Below, int Above, int Left, int Right) Needs(PieceOnFace of, Figures figures)
     {
-        var (below, above, left, right) = (piece.Inner.Count, 0, piece.Inner.Count, 0);
+        var (piece, holes) = (of.Piece, of.Holes.Count(of.Within));
+        var (below, above, left, right) = (holes, 0, holes, 0);
         foreach (var cut in piece.Cuts)
         {
             var (near, far) = Where(cut, figures);
@@ -125,10 +128,9 @@ internal sealed class PieceSketch
         Measures.Upright(_pen, x, _tile.Bottom - to, _tile.Bottom - from, runs, Measures.Spill.After, 7.5);
     }
 
-    private void Hole(Box box)
+    private void Hole(Hole hole)
     {
-        var middle = Length.FromSteps(((box.Left + box.Right).Steps / 2) - _piece.Cell.Left.Steps);
-        var up = Length.FromSteps(((box.Bottom + box.Top).Steps / 2) - _piece.Cell.Bottom.Steps);
+        var (middle, up) = (hole.Centre.X - _piece.Cell.Left, hole.Centre.Y - _piece.Cell.Bottom);
         var at = At(middle, up);
         Measures.Level(_pen, _tile.X, at.X, _tile.Bottom + (++_below * Row) - 0.4, _figures.Near(middle), size: 7.5);
         Measures.Upright(_pen, _tile.X - (++_left * Row) + 1.8, at.Y, _tile.Bottom, _figures.Near(up), size: 7.5);

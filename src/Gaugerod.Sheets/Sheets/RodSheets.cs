@@ -23,7 +23,7 @@ internal static class RodSheets
             var head = Block.Together(
                 Block.Words(title, flow.Width, 11, bold: true, after: 0.4),
                 Block.Words($"From {From(rod)} at {book.Figures.NearWithUnit(rod.Start)}", flow.Width, 8.5, ink: Ink.Quiet, after: 1.4));
-            flow.Add(head, Rows(rod, flow.Width, book.Figures), Block.Words(title + ", continued", flow.Width, 9, bold: true, after: 1.4));
+            flow.Add(head, Rows(rod, flow.Width, book.Figures), Block.Words(title + ", continued", flow.Width, 9, bold: true, after: 1.4), whole: true);
             flow.Add(Block.Gap(6));
         }
     }
