@@ -46,10 +46,11 @@ internal static class FirstSheet
         y += page.Pen.Paragraph(content.X, y, content.Width, Subtitle(book.Plan, run), 9.5, ink: Ink.Quiet);
         foreach (var stop in withOrder ? book.Plan.Findings.Where(f => f.Level == FindingLevel.Stop) : [])
         {
-            y += page.Pen.Paragraph(content.X, y + 1, content.Width, $"■ STOP, {stop.Where}: {stop.Text} See the last sheet.", 10, bold: true) + 0.6;
+            y += page.Pen.Paragraph(content.X, y + 1, content.Width, $"■ STOP, {stop.Where}: {stop.Text} See the findings.", 10, bold: true) + 0.6;
         }
 
-        RunPicture.Draw(page.Pen, run, scale, content.X, y, content.Width, first, figures);
+        var named = RunPicture.Draw(page.Pen, run, scale, content.X, y, content.Width, first, figures);
+        if (!named) first = first with { Words = first.Words + " It is solid black in the picture." };
         y += RunPicture.HeightAt(run, scale) + 3;
         Words(book, run, first, withOrder, new(page.Pen, new(content.X, y, content.Width, content.Bottom - y), 1, 0), name, page.Description);
     }
@@ -68,10 +69,11 @@ internal static class FirstSheet
             flow.Add(Block.Heading("Order", width), orders);
         }
 
-        var how = Block.Together(Block.Heading("How it comes out", width), Block.Words(Score(run, figures), width), Block.Words(run.Best.Why, width, ink: Ink.Quiet, after: 2.5));
+        var sure = Block.Together(Block.Heading("How sure that is", width), Block.Words(run.Proof.Words, width, after: 1));
+        if (withOrder) flow.Add(sure);
         if (withOrder) flow.Break();
-        flow.Add(how);
-        flow.Add(Block.Together(Block.Heading("How sure that is", width), Block.Words(run.Proof.Words, width, after: 1)));
+        flow.Add(Block.Together(Block.Heading("How it comes out", width), Block.Words(Score(run, figures), width), Block.Words(run.Best.Why, width, 9, ink: Ink.Quiet)));
+        if (!withOrder) flow.Add(sure);
 
         Columns Next(int columns)
         {

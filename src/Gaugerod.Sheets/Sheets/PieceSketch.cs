@@ -59,6 +59,10 @@ internal sealed class PieceSketch
             if (level) (below, above) = (below + near, above + far);
             else (left, right) = (left + near, right + far);
             if (!Between(cut, piece.Cell)) continue;
+
+            // The size of what comes before the cut may have to stand outside, beyond the tile's lower or left end.
+            if (level) below += 2;
+            else left += 2;
             switch (cut.Away)
             {
                 case TileSide.Left: left++; break;

@@ -17,7 +17,8 @@ internal static class RunPicture
 
     public static double WidthAt(RunPlan run, int scale) => FaceMap.OnPaper(BoundsOf(run).Width, scale) + (Fold * (run.Faces.Count - 1)) + (2 * Beside);
 
-    public static void Draw(Pen pen, RunPlan run, int scale, double x, double y, double width, FirstTile first, Figures figures)
+    /// <summary>Draws it; false when the first tile is too small for its name and was made solid instead.</summary>
+    public static bool Draw(Pen pen, RunPlan run, int scale, double x, double y, double width, FirstTile first, Figures figures)
     {
         var bounds = BoundsOf(run);
         var left = x + ((width - FaceMap.OnPaper(bounds.Width, scale) - (Fold * (run.Faces.Count - 1))) / 2);
@@ -32,25 +33,29 @@ internal static class RunPicture
         }
 
         foreach (var picture in pictures) picture.Lines(run.Lines, 0);
-        Mark(pen, pictures, first);
+        var named = Mark(pen, pictures, first);
         Heights(pen, run, pictures, figures);
+        return named;
     }
 
     /// <summary>Every corner of the room opens a little gap, so that the fold line is seen and each wall's end cuts stand free.</summary>
     private static FaceMap Folded(FaceMap map, int corners) => map with { Origin = new(map.Origin.X + (Fold * corners), map.Origin.Y) };
 
-    private static void Mark(Pen pen, FacePicture[] pictures, FirstTile first)
+    private static bool Mark(Pen pen, FacePicture[] pictures, FirstTile first)
     {
-        if (first.Piece is null) return;
+        if (first.Piece is null) return true;
         var picture = Array.Find(pictures, p => string.Equals(p.Plan.Face.Name, first.Face, StringComparison.Ordinal))!;
         var frame = picture.Map.Frame(first.Piece.Outline.Bounds);
         pen.Area(frame, Fill.None, Stroke.Outline);
-        foreach (var (words, size) in new[] { ("first tile", 8.0), ("first", 8), ("1st", 7), ("1", 6.5) })
+        foreach (var (words, size) in new[] { ("first tile", 8.0), ("first", 7.5) })
         {
             if (!frame.Holds(Pen.BoxAround(frame.Middle, words, size, bold: true, upright: false))) continue;
             pen.TextAround(frame.Middle, words, size, bold: true, onPaper: true);
-            return;
+            return true;
         }
+
+        pen.Area(frame, Fill.Ink, Stroke.Outline, "first tile");
+        return false;
     }
 
     /// <summary>A height is written once on the left of the run and again where it changes; a plumb line's distance above it.</summary>

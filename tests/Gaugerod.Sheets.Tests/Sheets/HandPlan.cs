@@ -70,6 +70,28 @@ internal static class HandPlan
             ]);
     }
 
+    /// <summary>The same shower with a second run, so that the sheets have two runs to keep apart.</summary>
+    public static Plan TwoRuns()
+    {
+        var plan = Shower();
+        var run = plan.Runs[0];
+        FacePlan[] faces = [Renamed(run.Faces[2], "side", "B")];
+        var second = run with
+        {
+            Request = run.Request with { Name = "side wall", Faces = ["side"], Through = null },
+            Lines = [new(Axis.Level, "side", In(41, 3, 8), "First course stands on it")],
+            Rods = [],
+            Faces = faces.ToSequence(),
+        };
+        return plan with { Runs = [run, second] };
+    }
+
+    private static FacePlan Renamed(FacePlan face, string name, string letter) => face with
+    {
+        Face = face.Face with { Name = name, Unrolled = Length.Zero },
+        Pieces = face.Pieces.Select(p => p with { Face = name, Id = letter + p.Id[1..] }).ToSequence(),
+    };
+
     private static Length In(long whole, long part = 0, long of = 1) => whole < 0 ? -Length.FromInches(-whole, part, of) : Length.FromInches(whole, part, of);
 
     private static Proposal Other(Proposal best, Length smallest, int slivers, int tiles, string why) => best with
