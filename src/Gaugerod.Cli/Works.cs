@@ -1,11 +1,12 @@
-using Gaugerod.Cli.Reading;
+using System.Text;
 using Gaugerod.Cli.Writing;
-using Gaugerod.Engine;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Files;
 using Gaugerod.Files.Jobs;
 using Gaugerod.Files.Plans;
 using Gaugerod.Plane;
+using Gaugerod.Sheets.Formats;
+using Gaugerod.Sheets.Sheets;
 
 namespace Gaugerod.Cli;
 
@@ -16,17 +17,17 @@ internal sealed record ReadJob(Job? Job, Sequence<string> Faults);
 
 /// <summary>The one place where the command line touches the rooms below. Tests put others in its place.</summary>
 /// <param name="Read">Reads and checks a job; the flag lifts the limit on how many pieces a job may have.</param>
-/// <param name="Plan">Plans it.</param>
+/// <param name="Plan">Plans it step by step; the last step carries the plan.</param>
 /// <param name="PlanFile">The plan as plan.json.</param>
 /// <param name="Sheets">Everything else that goes into the folder.</param>
 internal sealed record Works(
     Func<ReadOnlyMemory<byte>, string, bool, ReadJob> Read,
-    Func<Job, Plan> Plan,
+    Func<Job, IEnumerable<PlanStep>> Plan,
     Func<Plan, byte[]> PlanFile,
     Func<Plan, Sequence<OutputFile>> Sheets)
 {
     /// <summary>The real ones.</summary>
-    public static Works Real { get; } = new(ReadAndCheck, Planner.Plan, PlanWriter.Write, Draw);
+    public static Works Real { get; } = new(ReadAndCheck, Planner.Steps, PlanWriter.Write, Draw);
 
     private static ReadJob ReadAndCheck(ReadOnlyMemory<byte> bytes, string name, bool large)
     {
@@ -40,13 +41,19 @@ internal sealed record Works(
 
     private static ReadJob Checked(JobReading.Understood read, bool large)
     {
-        // SEAM: JobCheck.Check(read.Job), when it is there, before the size.
-        Sequence<Fault> faults = [.. large ? [] : SizeLimit.Check(read.Job)];
+        var faults = JobCheck.Check(read.Job, large);
         return faults.Count == 0 ? new(read.Job, []) : Refused(faults.Select(read.Locate));
     }
 
     private static ReadJob Refused(IEnumerable<FileFault> faults) => new(null, faults.Select(f => f.Say()).ToSequence());
 
-    // SEAM: JobSheets.Pages(plan) through PdfWriter as sheets.pdf; each face and each run through SvgWriter, named by FileNames.
-    private static Sequence<OutputFile> Draw(Plan plan) => throw new NotSupportedException($"The sheets of {plan.Job.Name} cannot be drawn yet.");
+    private static Sequence<OutputFile> Draw(Plan plan)
+    {
+        var names = new FileNames();
+        return
+        [
+            new("sheets.pdf", PdfWriter.Write(JobSheets.Pages(plan), plan.Job.Name)),
+            .. FaceDrawings.Of(plan).Select(face => new OutputFile(names.Make("face-", face.Face, ".svg"), Encoding.UTF8.GetBytes(SvgWriter.Write(face.Drawing)))),
+        ];
+    }
 }

@@ -50,7 +50,7 @@ internal sealed class Bench : IDisposable
 
     public static Works Stub(int mustsMissed = 0, FindingLevel? finding = null, params string[] faults) => new(
         (_, _, _) => faults.Length > 0 ? new(null, [.. faults]) : new(Job(), []),
-        job => Plan(job, mustsMissed, finding),
+        job => [new("Walls: looking", null), new("done", Plan(job, mustsMissed, finding))],
         _ => "{\"format\":\"gaugerod-plan/1\"}"u8.ToArray(),
         _ => [new OutputFile("sheets.pdf", "sheets"u8.ToArray()), new OutputFile("face-back.svg", "<svg/>"u8.ToArray())]);
 

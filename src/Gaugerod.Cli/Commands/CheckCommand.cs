@@ -8,14 +8,7 @@ internal static class CheckCommand
     {
         if (await JobPlanning.Run(path, large, quiet: false, works, desk, token) is not { } plan) return Exit.Unusable;
 
-        string[] lines =
-        [
-            .. from run in plan.Runs
-               from want in run.Best.Wants
-               where !want.Held
-               select $"{(want.Want.Must ? "must broken" : "wish missed")}: {run.Request.Name}: {want.Text}",
-            .. plan.Findings.Select(JobPlanning.Say),
-        ];
+        var lines = plan.Findings.Select(JobPlanning.Say).ToArray();
         var said = await desk.Result(lines.Length == 0 ? "Nothing found.\n" : string.Join('\n', lines) + "\n");
         return said ? JobPlanning.ExitFor(plan) : Exit.Unusable;
     }

@@ -21,9 +21,23 @@ internal static class JobPlanning
         foreach (var fault in reading.Faults) await desk.Words.WriteLineAsync("error: " + fault);
         if (reading.Job is not { } job || reading.Faults.Count > 0) return null;
 
-        if (!quiet && desk.WordsAreSeen) await desk.Words.WriteLineAsync($"Planning {job.Name} ...");
+        var progress = new Progress(quiet || !desk.WordsAreSeen ? null : desk.Words);
         // Waiting heeds the token, so Ctrl-C is answered at once however deep the search is.
-        return await Task.Run(() => works.Plan(job), token).WaitAsync(token);
+        return await Task.Run(() => LastOf(works.Plan(job), progress, token), token).WaitAsync(token);
+    }
+
+    private static Plan LastOf(IEnumerable<PlanStep> steps, Progress progress, CancellationToken token)
+    {
+        Plan? plan = null;
+        foreach (var step in steps)
+        {
+            token.ThrowIfCancellationRequested();
+            progress.Say(step.Text);
+            plan = step.Plan;
+        }
+
+        progress.Clear();
+        return plan ?? throw new InvalidOperationException("The planner ended without a plan.");
     }
 
     /// <summary>Whether somebody has to decide: a must is broken, or something is not to be built as it stands.</summary>

@@ -71,14 +71,6 @@ internal static class PlanCommand
             await words.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"{line.Item}: {line.Packs} x {line.Pack} {line.Unit}. {line.Basis}"));
         }
 
-        foreach (var run in plan.Runs)
-        {
-            foreach (var missed in run.Best.Wants.Where(w => w.Want.Must && !w.Held))
-            {
-                await words.WriteLineAsync($"must broken: {run.Request.Name}: {missed.Text}");
-            }
-        }
-
         foreach (var finding in plan.Findings.Where(f => f.Level != FindingLevel.Note)) await words.WriteLineAsync(JobPlanning.Say(finding));
     }
 }

@@ -11,7 +11,7 @@ internal static class WriteTrouble
     public static string Say(Exception trouble) => trouble switch
     {
         UnauthorizedAccessException => "this may not be written to; choose another folder or ask for the right to write here",
-        DirectoryNotFoundException => "there is no such folder and it cannot be made",
+        DirectoryNotFoundException or FileNotFoundException => "there is no such folder and it cannot be made",
         PathTooLongException => "the name is too long for this disk",
         IOException when s_full.Contains(trouble.HResult) => "the disk is full; free some room or choose another disk",
         _ => trouble.Message.TrimEnd('.'),

@@ -15,7 +15,7 @@ internal static class RunningBond
         var (along, across) = (product.Width + joint, product.Height + joint);
         // A third of a tile and its joint seldom is a whole step. Rounded once here, every course steps alike; over
         // thirty courses the bond is then at most 0.005 mm from the true third.
-        var offset = Length.FromSteps(Grid.Nearest((Int128)along.Steps * request.Numerator, request.Denominator));
+        var offset = Length.FromSteps(Grid.NearestStep((Int128)along.Steps * request.Numerator, request.Denominator));
         var tile = new Box(Length.Zero, Length.Zero, product.Width, product.Height);
         return request.Stepping == Stepping.OneWay
             ? new(new(new(along, Length.Zero), new(offset, across)), [tile], request.Lay)

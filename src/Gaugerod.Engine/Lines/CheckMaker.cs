@@ -1,7 +1,5 @@
 using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Rooms;
-using Gaugerod.Plane;
-using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Lines;
 
@@ -9,26 +7,27 @@ namespace Gaugerod.Engine.Lines;
 internal static class CheckMaker
 {
     /// <summary>The checks of a run. Wants that name a face or an edge the run does not have are left out; the job check refuses them before.</summary>
-    public static Check[] Make(Sequence<Want> wants, Limits limits, IReadOnlyList<FaceFrame> frames, Courses courses, Length joint, Tape tape)
+    public static Check[] Make(RunModel model)
     {
+        var (wants, limits, frames, courses) = (model.Problem.Wants, model.Problem.Limits, model.Frames, model.Courses);
         var checks = new List<Check>();
         for (var i = 0; i < wants.Count; i++)
         {
-            if (Of(wants[i], i, frames, courses, joint, tape) is { } check) checks.Add(check);
+            if (Of(wants[i], i, model) is { } check) checks.Add(check);
         }
 
-        for (var f = 0; f < frames.Count; f++)
+        for (var f = 0; f < frames.Length; f++)
         {
-            if (limits.Smallest is { } smallest) checks.Add(new Check.AtLeast(-1, f, true, 1, AllEdges(frames[f]), smallest.Steps, smallest.Steps));
-            if (limits.HalfTile) checks.Add(HalfTile(f, frames[f], courses));
+            if (limits.Smallest is { } smallest) checks.Add(new Check.AtLeast(-1, f, true, 1, AllEdges(frames[f]), smallest.Steps - model.Relax, smallest.Steps - model.Relax));
+            if (limits.HalfTile) checks.Add(HalfTile(f, frames[f], courses, model.Relax));
         }
 
         return [.. checks];
     }
 
     /// <summary>The half-tile guidance as a wish on all edges of a face.</summary>
-    public static Check.AtLeast HalfTile(int face, FaceFrame frame, Courses courses) =>
-        new(-1, face, false, 1, AllEdges(frame), (courses.Length + 1) / 2, (courses.Depth + 1) / 2);
+    public static Check.AtLeast HalfTile(int face, FaceFrame frame, Courses courses, long relax) =>
+        new(-1, face, false, 1, AllEdges(frame), ((courses.Length + 1) / 2) - relax, ((courses.Depth + 1) / 2) - relax);
 
     private static int[] AllEdges(FaceFrame frame) => [.. Enumerable.Range(0, frame.Face.Edges.Count)];
 
@@ -36,8 +35,9 @@ internal static class CheckMaker
     public static int[] Edges(FinishedFace face, string name) =>
         [.. Enumerable.Range(0, face.Edges.Count).Where(i => string.Equals(face.Edges[i].Name, name, StringComparison.Ordinal))];
 
-    private static Check? Of(Want want, int index, IReadOnlyList<FaceFrame> frames, Courses courses, Length joint, Tape tape)
+    private static Check? Of(Want want, int index, RunModel model)
     {
+        var (frames, courses, joint) = (model.Frames, model.Courses, model.Joint);
         switch (want)
         {
             case Want.JointAtHeight at when Find(frames, at.Face) is { } f:
@@ -56,7 +56,8 @@ internal static class CheckMaker
                 var (side, level) = least.PartOfTile is { } part
                     ? (Part(courses.Length, part), Part(courses.Depth, part))
                     : (least.Size!.Value.Steps, least.Size.Value.Steps);
-                return new Check.AtLeast(index, f, want.Must, want.Weight, Edges(frames[f].Face, least.Edge.Edge), side, level);
+                return new Check.AtLeast(
+                    index, f, want.Must, want.Weight, Edges(frames[f].Face, least.Edge.Edge), side - model.Relax, level - model.Relax);
             }
 
             case Want.Centred centred when Find(frames, centred.Face) is { } f:
@@ -66,7 +67,7 @@ internal static class CheckMaker
                 var (one, other) = (Edges(frames[f].Face, equal.One.Edge), Edges(frames[g].Face, equal.Other.Edge));
                 return new Check.Equal(
                     index, f, want.Must, want.Weight, one, g, other,
-                    WholeSize(frames[f], one, courses), WholeSize(frames[g], other, courses), tape.Mark.Steps);
+                    WholeSize(frames[f], one, courses), WholeSize(frames[g], other, courses), model.Problem.Tape.Mark.Steps + (2 * model.Relax));
             }
 
             default:

@@ -20,6 +20,7 @@ internal sealed class FaceReckoner
     private readonly long[] _legs;
     private readonly long[] _leastAtEdge;
     private long _firstColumn;
+    private long _relax;
 
     public FaceReckoner(FaceFrame frame, Courses courses)
     {
@@ -37,8 +38,10 @@ internal sealed class FaceReckoner
     /// <param name="u">Where a tile of course 0 begins, along, on the face.</param>
     /// <param name="v">Where course 0 begins, across, on the face.</param>
     /// <param name="sliver">What is narrower counts as a sliver.</param>
-    public FaceCount Reckon(long u, long v, long sliver)
+    /// <param name="relax">Legs up to this are taken for none; zero for the true reckoning.</param>
+    public FaceCount Reckon(long u, long v, long sliver, long relax)
     {
+        _relax = relax;
         Array.Fill(_leastAtEdge, NotCut);
         var (cuts, slivers, least) = (0, 0, NotCut);
         var first = Grid.FloorDiv(_frame.LeastAcross - v - _courses.Depth, _courses.Rise) + 1;
@@ -145,6 +148,7 @@ internal sealed class FaceReckoner
 
     private void Note(long column, int edge, long leg)
     {
+        if (leg <= _relax && _relax > 0) return;
         ref var least = ref _legs[column - _firstColumn];
         if (leg < least) least = leg;
         if (leg < _leastAtEdge[edge]) _leastAtEdge[edge] = leg;
@@ -153,7 +157,7 @@ internal sealed class FaceReckoner
     private void Narrow(long column, int one, int other, long leg)
     {
         ref var least = ref _legs[column - _firstColumn];
-        if (least == NotCut) return;
+        if (least == NotCut || (leg <= _relax && _relax > 0)) return;
         if (leg < least) least = leg;
         if (leg < _leastAtEdge[one]) _leastAtEdge[one] = leg;
         if (leg < _leastAtEdge[other]) _leastAtEdge[other] = leg;

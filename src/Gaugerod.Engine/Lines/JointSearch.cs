@@ -13,6 +13,7 @@ internal sealed class JointSearch
     private readonly ScoreOrder _order;
     private readonly Sawtooth _along;
     private readonly long[] _sizes;
+    private readonly long? _equal;
     private readonly long[] _u;
     private readonly long[] _v;
     private readonly long[] _starts;
@@ -22,8 +23,9 @@ internal sealed class JointSearch
         _model = model;
         _bounds = new(model);
         _order = new(model.Problem.Order);
-        _along = new(model.Courses.Length, model.Courses.Period);
+        _along = new(model.Courses.Length, model.Courses.Period, model.Relax);
         _sizes = [.. Sizes(model)];
+        _equal = model.Checks.OfType<Check.Equal>().FirstOrDefault()?.Mark;
         _u = new long[model.Frames.Length];
         _v = new long[model.Frames.Length];
         _starts = Starts();
@@ -35,6 +37,15 @@ internal sealed class JointSearch
 
     /// <summary>Every v that may be best, on the run.</summary>
     public ReadOnlySpan<long> AllStarts => _starts;
+
+    /// <summary>The widest step between two neighbouring starts.</summary>
+    public long WidestStep()
+    {
+        var sorted = _starts.Order().ToArray();
+        var widest = sorted[0] + (_model.Courses.Rise * _model.Courses.Repeat) - sorted[^1];
+        for (var i = 1; i < sorted.Length; i++) widest = Math.Max(widest, sorted[i] - sorted[i - 1]);
+        return widest;
+    }
 
     /// <summary>Ever better placings; the last is the best there is.</summary>
     public IEnumerable<RunPlacing> Improve()
@@ -76,8 +87,7 @@ internal sealed class JointSearch
         Place(v);
         if (_order.Compare(_bounds.AcrossOnly(_v, 0, _v.Length), best.Score) > 0) return [];
         _bounds.Along(_along, _v, 0, _v.Length, onRun: true);
-        also.UnionWith(_along.Moves(_sizes));
-        also.UnionWith(Wanted(0, _v.Length, onRun: true));
+        also.UnionWith(Moves(0, _v.Length, onRun: true));
         var tie = new List<long>();
         foreach (var move in also)
         {
@@ -99,41 +109,11 @@ internal sealed class JointSearch
         return Found(_model.Score(_u, _v));
     }
 
-    /// <summary>The largest smallest cut that a placing at v could have when it does no worse than another in all that counts before; null when none can.</summary>
-    public long? SmallestAt(long v, in Score against)
-    {
-        Place(v);
-        var across = _bounds.AcrossOnly(_v, 0, _v.Length);
-        if (!_order.NoWorseBeforeSmallest(across, against)) return null;
-        if (across.SmallestCut <= against.SmallestCut) return across.SmallestCut.Steps;
-        long? most = null;
-        var groups = _model.Problem.Restart ? _v.Length : 1;
-        for (var g = 0; g < groups; g++)
-        {
-            var (from, to) = groups == 1 ? (0, _v.Length) : (g, g + 1);
-            _bounds.Along(_along, _v, from, to, onRun: groups == 1);
-            long least = 0;
-            foreach (var move in _along.Moves([]))
-            {
-                Move(move, from, to, groups == 1);
-                var both = _bounds.Both(_along, move, _u, _v, from, to);
-                if (groups == 1 && !_order.NoWorseBeforeSmallest(both, against)) continue;
-                least = Math.Max(least, both.SmallestCut.Steps);
-            }
-
-            most = Math.Min(most ?? long.MaxValue, least);
-        }
-
-        return most;
-    }
-
     private RunPlacing? AllFaces(RunPlacing? toBeat, Func<long, bool>? allowed)
     {
         _bounds.Along(_along, _v, 0, _v.Length, onRun: true);
         RunPlacing? best = null;
-        var moves = _along.Moves(_sizes);
-        moves.UnionWith(Wanted(0, _v.Length, onRun: true));
-        foreach (var move in moves)
+        foreach (var move in Moves(0, _v.Length, onRun: true))
         {
             if (allowed is not null && !allowed(move)) continue;
             Move(move, 0, _v.Length, onRun: true);
@@ -154,9 +134,8 @@ internal sealed class JointSearch
             _bounds.Along(_along, _v, f, f + 1, onRun: false);
             Score? best = null;
             var chosen = 0L;
-            var moves = _along.Moves(_sizes);
-            moves.UnionWith(_along.EqualMoves());
-            moves.UnionWith(Wanted(f, f + 1, onRun: false));
+            var moves = Moves(f, f + 1, onRun: false);
+            moves.UnionWith(_along.EqualMoves(0));
             foreach (var move in moves)
             {
                 if (allowed is not null && !allowed(move)) continue;
@@ -172,6 +151,15 @@ internal sealed class JointSearch
 
         var whole = _model.Score(_u, _v);
         return toBeat is null || _order.Compare(whole, toBeat.Score) < 0 ? Found(whole) : null;
+    }
+
+    /// <summary>The moves along that may be best for some faces, from the teeth as they stand.</summary>
+    private SortedSet<long> Moves(int first, int end, bool onRun)
+    {
+        var moves = _along.Moves(_sizes);
+        if (_equal is { } difference) moves.UnionWith(_along.EqualMoves(difference));
+        moves.UnionWith(Wanted(first, end, onRun));
+        return moves;
     }
 
     private RunPlacing Found(Score score) => new([.. _u], [.. _v], score);
@@ -211,6 +199,7 @@ internal sealed class JointSearch
         var (rise, repeat) = (_model.Courses.Rise, _model.Courses.Repeat);
         var teeth = _bounds.Across();
         var starts = teeth.Moves(_sizes);
+        if (_equal is { } difference) starts.UnionWith(teeth.EqualMoves(difference));
         foreach (var frame in _model.Frames)
         {
             // A row comes to an edge, or leaves it, where a row's side passes the edge's end.
@@ -262,7 +251,9 @@ internal sealed class JointSearch
 
     private static IEnumerable<long> Sizes(RunModel model)
     {
-        yield return model.Problem.Limits.Sliver.Steps;
+        yield return model.Problem.Limits.Sliver.Steps - model.Relax;
+        if (model.Relax > 0) yield return model.Relax;
+        if (model.Relax > 0) yield return model.Relax + 1;
         foreach (var check in model.Checks.OfType<Check.AtLeast>())
         {
             yield return check.SideSize;

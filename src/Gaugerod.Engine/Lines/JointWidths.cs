@@ -41,7 +41,7 @@ internal static class JointWidths
         {
             var (shortBy, over) = (near - (courses * (depth + least)), (courses * (depth + most)) - far);
             if (shortBy < 0 || over < 0 || shortBy + over == 0) continue;
-            widths.Add(least + Grid.Nearest((Int128)(most - least) * shortBy, shortBy + over));
+            widths.Add(least + Grid.NearestStep((Int128)(most - least) * shortBy, shortBy + over));
         }
     }
 }

@@ -19,49 +19,41 @@ internal static class ProofMaker
             return new(ProofKind.Exact, smallest, examined, "No better place exists for this tile and this joint.");
         }
 
-        var bound = square ? smallest : Bound(search, best.Score);
-        var gap = bound - smallest;
-        var words = square
-            ? "No place has a larger smallest cut; among places that tie, fewer tiles are not ruled out."
-            : gap <= Length.FromSteps(Hair)
-                ? "The walls are out of square. No place has a smallest cut more than 0.05 mm larger; that is less than any tape shows."
-                : "The walls are out of square. No place has a smallest cut more than the stated bound.";
-        return new(ProofKind.Bounded, bound, examined, words);
+        if (square)
+        {
+            return new(ProofKind.Bounded, smallest, examined, "No place has a larger smallest cut; among places that tie, fewer tiles are not ruled out.");
+        }
+
+        var (bound, looked) = Bound(search, best.Score);
+        var most = bound > smallest + Length.FromSteps(Hair)
+            ? "more than the stated bound"
+            : "larger by more than 0.05 mm, which no tape shows";
+        return new(
+            ProofKind.Bounded, bound, examined + looked,
+            $"The walls are out of square. No place that meets as much has a smallest cut {most}.");
     }
 
     /// <summary>0.05 mm.</summary>
     private const long Hair = 160;
 
     /// <summary>
-    /// At the starts looked at, the quick bound is a true one. Between two neighbouring starts no course comes to an edge or
-    /// leaves one, so the legs at the sides change by no more than the wall's slope times the way.
+    /// Between two neighbouring starts no course comes to an edge or leaves one, so a leg at a side changes by no more than
+    /// the wall's slope times the way. A search that lets every limit out by as much, at the starts alone, is thus never
+    /// behind a true placing between them by more than that.
     /// </summary>
-    private static Length Bound(JointSearch search, Score best)
+    private static (Length Bound, long Examined) Bound(JointSearch search, Score best)
     {
-        // Rounded up: the slope of the wall that is furthest out, per step, in millionths.
-        var slope = search.Model.Frames
+        var model = search.Model;
+        // Rounded up: the slope of the edge that is furthest out, per step, in millionths.
+        var slope = model.Frames
             .SelectMany(frame => frame.Sides)
-            .Select(edge => (((edge.MostAlong - edge.LeastAlong) * Millionths) / Math.Max(1, edge.B1 - edge.B0)) + 1)
+            .Select(edge => ((edge.MostAlong - edge.LeastAlong) * Millionths / Math.Max(1, edge.B1 - edge.B0)) + 1)
             .DefaultIfEmpty(0).Max();
-        var starts = search.AllStarts.ToArray();
-        Array.Sort(starts);
-        var whole = Math.Min(search.Model.Courses.Length, search.Model.Courses.Depth);
-        var most = best.SmallestCut.Steps;
-        (long V, long? Smallest)? before = null;
-        foreach (var v in starts)
-        {
-            var here = search.SmallestAt(v, best);
-            if (here is { } at) most = Math.Max(most, at);
-            if (before is { Smallest: { } low } left && here is { } high)
-            {
-                var slack = ((v - left.V) * slope / Millionths) + 2;
-                most = Math.Max(most, Math.Min(Math.Max(low, high) + slack, whole));
-            }
-
-            before = (v, here);
-        }
-
-        return Length.FromSteps(most);
+        var relax = (search.WidestStep() * slope / Millionths) + 2;
+        var relaxed = new JointSearch(new(model.Problem, model.Joint, relax));
+        var found = relaxed.Improve().LastOrDefault();
+        var most = found is not null && search.Order.NoWorseBeforeSmallest(found.Score, best) ? found.Score.SmallestCut.Steps + relax : 0;
+        return (Length.FromSteps(Math.Max(most, best.SmallestCut.Steps)), relaxed.Model.Examined);
     }
 
     private const long Millionths = 1_000_000;

@@ -67,7 +67,7 @@ internal sealed class Refiner
     {
         var teeth = _search.TeethAt(v);
         var moves = teeth.Moves([_best.Score.SmallestCut.Steps]);
-        moves.UnionWith(teeth.EqualMoves());
+        moves.UnionWith(teeth.EqualMoves(0));
         moves.UnionWith(teeth.PairMoves(_model.Problem.Product.Kerf.Steps));
         return moves;
     }

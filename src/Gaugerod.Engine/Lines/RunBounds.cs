@@ -23,7 +23,7 @@ internal sealed class RunBounds
     /// <summary>The teeth across: every edge that lies along courses, at both its ends.</summary>
     public Sawtooth Across()
     {
-        var teeth = new Sawtooth(_model.Courses.Depth, _model.Courses.Rise);
+        var teeth = new Sawtooth(_model.Courses.Depth, _model.Courses.Rise, _model.Relax);
         for (var f = 0; f < _model.Frames.Length; f++)
         {
             var frame = _model.Frames[f];
@@ -125,7 +125,7 @@ internal sealed class RunBounds
             else wishes += check.Weight;
         }
 
-        var slivers = least < _model.Problem.Limits.Sliver.Steps ? 1 : 0;
+        var slivers = least < _model.Problem.Limits.Sliver.Steps - _model.Relax ? 1 : 0;
         return new(musts, wishes, slivers, Length.FromSteps(least), Length.Zero, 0, 0, 0);
     }
 
@@ -141,6 +141,7 @@ internal sealed class RunBounds
             var into = Grid.Mod((edge.TileAfter ? edge.MostAcross : edge.LeastAcross) - start, courses.Rise);
             if (into == 0 || into >= courses.Depth) continue;
             var leg = edge.TileAfter ? courses.Depth - into : into;
+            if (leg <= _model.Relax) continue;
             // Where the edge is out of line its worst end may stand in a joint.
             var hidden = edge.B0 == edge.B1 ? 0 : (((edge.MostAcross - edge.LeastAcross) * joint) / (edge.A1 - edge.A0)) + 2;
             least = Math.Min(least, leg + hidden);

@@ -28,15 +28,16 @@ internal sealed class RunModel
     private readonly FaceReckoner[] _reckoners;
     private readonly FaceCount[] _counts;
 
-    public RunModel(RunProblem problem, Length joint)
+    public RunModel(RunProblem problem, Length joint, long relax = 0)
     {
         Problem = problem;
+        Relax = relax;
         Joint = joint;
         Bond = BondMaker.Make(problem.Bond, problem.Product, joint);
         Courses = Bond.Courses ?? throw new ArgumentException("Not a straight bond.", nameof(problem));
-        Frames = [.. problem.Faces.Select(face => FaceFrame.Of(face, Bond.Lay))];
-        Checks = CheckMaker.Make(problem.Wants, problem.Limits, Frames, Courses, joint, problem.Tape);
         Offsets = Check.Offsets(Courses);
+        Frames = [.. problem.Faces.Select(face => FaceFrame.Of(face, Bond.Lay))];
+        Checks = CheckMaker.Make(this);
         _reckoners = [.. Frames.Select(frame => new FaceReckoner(frame, Courses))];
         _counts = new FaceCount[Frames.Length];
     }
@@ -44,6 +45,12 @@ internal sealed class RunModel
     public RunProblem Problem { get; }
 
     public Length Joint { get; }
+
+    /// <summary>
+    /// By how many steps every limit is let out: legs up to it are taken for none, sizes asked for are less by it. Zero for
+    /// the true score; more gives a score that is no worse than that of any placing so near.
+    /// </summary>
+    public long Relax { get; }
 
     public Bond Bond { get; }
 
@@ -59,7 +66,7 @@ internal sealed class RunModel
     /// <summary>How many placings were scored.</summary>
     public long Examined { get; private set; }
 
-    private long Sliver => Problem.Limits.Sliver.Steps;
+    private long Sliver => Problem.Limits.Sliver.Steps - Relax;
 
     /// <summary>The shorter side of a tile: what the smallest cut is when nothing is cut.</summary>
     private long Whole => Math.Min(Courses.Length, Courses.Depth);
@@ -90,7 +97,7 @@ internal sealed class RunModel
     }
 
     /// <summary>The half-tile guidance as a check on all edges of a face.</summary>
-    public Check.AtLeast HalfTile(int face) => CheckMaker.HalfTile(face, Frames[face], Courses);
+    public Check.AtLeast HalfTile(int face) => CheckMaker.HalfTile(face, Frames[face], Courses, Relax);
 
     /// <summary>The edge, in words, at which a leg stands in the placing that was scored last.</summary>
     public string NarrowestEdge(long leg)
@@ -110,7 +117,7 @@ internal sealed class RunModel
         var (slivers, cuts, least, mirror) = (0, 0, Whole, 0L);
         for (var f = from; f < to; f++)
         {
-            var count = _counts[f] = _reckoners[f].Reckon(u[f], v[f], Sliver);
+            var count = _counts[f] = _reckoners[f].Reckon(u[f], v[f], Sliver, Relax);
             slivers += count.Slivers;
             cuts += count.Cuts;
             if (count.Least is { } leg) least = Math.Min(least, leg);

@@ -14,7 +14,8 @@ internal readonly record struct Tooth(long At, bool TileAfter, int Face);
 /// <summary>The teeth along one axis, and the moves at which something happens to them.</summary>
 /// <param name="size">A tile's size along the axis.</param>
 /// <param name="period">A tile and its joint.</param>
-internal sealed class Sawtooth(long size, long period)
+/// <param name="relax">Legs up to this are taken for none; see <see cref="RunModel.Relax"/>.</param>
+internal sealed class Sawtooth(long size, long period, long relax)
 {
     private readonly List<Tooth> _teeth = [];
 
@@ -34,7 +35,9 @@ internal sealed class Sawtooth(long size, long period)
     {
         var into = tooth.At - u;
         if (into < 0) into += period;
-        return into <= 0 || into >= size ? long.MaxValue : tooth.TileAfter ? size - into : into;
+        if (into <= 0 || into >= size) return long.MaxValue;
+        var leg = tooth.TileAfter ? size - into : into;
+        return leg <= relax ? long.MaxValue : leg;
     }
 
     /// <summary>The narrowest leg by face at a move; u is zero or more and less than the period.</summary>
@@ -70,9 +73,7 @@ internal sealed class Sawtooth(long size, long period)
         for (var i = 0; i < sorted.Length; i++)
         {
             var (from, to) = (sorted[i], i + 1 < sorted.Length ? sorted[i + 1] : sorted[0] + period);
-            Add(moves, from - 1);
-            Add(moves, from);
-            Add(moves, from + 1);
+            for (var off = -1; off <= 1; off++) Add(moves, from + off);
             if (to - from < 2) continue;
             var (grows, shrinks) = (long.MaxValue, long.MaxValue);
             foreach (var tooth in _teeth)
@@ -118,18 +119,24 @@ internal sealed class Sawtooth(long size, long period)
         return moves;
     }
 
-    /// <summary>Moves at which the leg at one tooth equals the leg at another that runs the other way.</summary>
-    public SortedSet<long> EqualMoves()
+    /// <summary>Moves at which the leg at one tooth equals the leg at another that runs the other way, or differs from it by just so much.</summary>
+    /// <param name="difference">The difference; zero for equal legs only.</param>
+    public SortedSet<long> EqualMoves(long difference)
     {
         var moves = new SortedSet<long>();
+        long[] apart = difference == 0 ? [0] : [-difference, 0, difference];
         foreach (var one in _teeth.Where(tooth => tooth.TileAfter))
         {
-            foreach (var other in _teeth.Where(tooth => !tooth.TileAfter && tooth.Face == one.Face))
+            foreach (var other in _teeth.Where(tooth => !tooth.TileAfter))
             {
-                foreach (var twice in new[] { one.At + other.At - size, one.At + other.At - size + period })
+                foreach (var off in apart)
                 {
-                    Add(moves, Grid.FloorDiv(twice, 2));
-                    Add(moves, Grid.FloorDiv(twice + 1, 2));
+                    var twice = one.At + other.At - size + off;
+                    for (var half = 0; half <= 1; half++)
+                    {
+                        Add(moves, Grid.FloorDiv(twice + (half * period), 2));
+                        Add(moves, Grid.FloorDiv(twice + (half * period) + 1, 2));
+                    }
                 }
             }
         }

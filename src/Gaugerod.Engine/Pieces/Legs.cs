@@ -80,6 +80,6 @@ internal static class Legs
 
         public Cut Transposed() => new(Class, LowY, LowX, HighY, HighX, TileToTheRight);
 
-        public long At(long y) => HighY == LowY ? LowX : LowX + Grid.Nearest((Int128)(HighX - LowX) * (y - LowY), HighY - LowY);
+        public long At(long y) => HighY == LowY ? LowX : LowX + Grid.NearestStep((Int128)(HighX - LowX) * (y - LowY), HighY - LowY);
     }
 }

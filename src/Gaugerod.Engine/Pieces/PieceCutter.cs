@@ -10,7 +10,10 @@ namespace Gaugerod.Engine.Pieces;
 /// <summary>Cuts the tiles of a layout to the field of a face.</summary>
 internal static class PieceCutter
 {
-    /// <summary>The pieces of one face, as one reads it: from the top down, each course from the left. Cut pieces are numbered first, whole tiles after them.</summary>
+    /// <summary>
+    /// The pieces of one face, as one reads it: from the top down, each course from the left. Cut pieces are numbered
+    /// first, whole tiles after them. Courses are counted as the layout counts them, from the one the placing names.
+    /// </summary>
     /// <param name="field">The face's field.</param>
     /// <param name="bond">The bond.</param>
     /// <param name="placing">Where it sits on the face.</param>
@@ -21,7 +24,6 @@ internal static class PieceCutter
     {
         var pieces = new List<Piece>();
         var bounds = field.Face.Field.Outer.Bounds;
-        var upright = bond.Lay == Lay.Upright;
         foreach (var tile in CourseLayout.Tiles(bond, placing, bounds))
         {
             foreach (var (outline, inner) in Parts(field, tile.Cell))
@@ -37,7 +39,7 @@ internal static class PieceCutter
             }
         }
 
-        return Numbered(pieces, letter, upright);
+        return Numbered(pieces, letter);
     }
 
     /// <summary>The parts of one tile that lie in the field, each with its holes.</summary>
@@ -83,19 +85,18 @@ internal static class PieceCutter
 
     private static Ring Ring(TaggedCorner[] nodes) => new(nodes.Select(node => node.Point).ToSequence());
 
-    private static Sequence<Piece> Numbered(List<Piece> pieces, string letter, bool upright)
+    private static Sequence<Piece> Numbered(List<Piece> pieces, string letter)
     {
         var ordered = pieces
             .OrderByDescending(piece => piece.Cell.Bottom).ThenBy(piece => piece.Cell.Left)
             .ThenByDescending(piece => piece.Outline.Bounds.Bottom).ThenBy(piece => piece.Outline.Bounds.Left)
             .ToList();
         if (ordered.Count == 0) return [];
-        var (firstCourse, firstColumn) = (ordered.Min(piece => piece.Course), ordered.Min(piece => piece.Column));
+        var firstColumn = ordered.Min(piece => piece.Column);
         var (cut, whole) = (0, ordered.Count(piece => piece.Kind != PieceKind.Full));
         return ordered.Select(piece => piece with
         {
             Id = letter + (piece.Kind == PieceKind.Full ? ++whole : ++cut).ToString(System.Globalization.CultureInfo.InvariantCulture),
-            Course = upright ? piece.Course - firstCourse + 1 : piece.Course,
             Column = piece.Column - firstColumn + 1,
         }).ToSequence();
     }

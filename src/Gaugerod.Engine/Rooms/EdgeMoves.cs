@@ -6,7 +6,7 @@ namespace Gaugerod.Engine.Rooms;
 
 /// <summary>
 /// Moves every side of a ring to its left by what it takes; neighbours meet where their moved lines cross. What falls
-/// between two steps comes back to the grid in <see cref="OntoGrid"/>.
+/// between two steps comes back to the grid in <see cref="Grid"/>.
 /// </summary>
 internal static class EdgeMoves
 {
@@ -80,8 +80,8 @@ internal static class EdgeMoves
         var (dx1, dy1) = ((corner.X - before.X).Steps, (corner.Y - before.Y).Steps);
         var (dx2, dy2) = ((after.X - corner.X).Steps, (after.Y - corner.Y).Steps);
         var point = corner.Moved(
-            OntoGrid.Nearest((one * dx2) - (other * dx1), cross * Finer),
-            OntoGrid.Nearest((one * dy2) - (other * dy1), cross * Finer));
+            Grid.Nearest((one * dx2) - (other * dx1), cross * Finer),
+            Grid.Nearest((one * dy2) - (other * dy1), cross * Finer));
         return new(point, point);
     }
 
@@ -90,7 +90,7 @@ internal static class EdgeMoves
     {
         var reach = Reach(a, b, by);
         var length = Segments.Dot(a, b, a, b) * Finer;
-        return point.Moved(OntoGrid.Nearest(-reach * (b.Y - a.Y).Steps, length), OntoGrid.Nearest(reach * (b.X - a.X).Steps, length));
+        return point.Moved(Grid.Nearest(-reach * (b.Y - a.Y).Steps, length), Grid.Nearest(reach * (b.X - a.X).Steps, length));
     }
 
     /// <summary>A distance times the length of the way from <paramref name="a"/> to <paramref name="b"/>, in parts of <see cref="Finer"/>.</summary>

@@ -29,13 +29,13 @@ internal static class Hands
     {
         var n = ring.Points.Count;
         var (a, b) = (ring.Points[index], ring.Points[(index + 1) % n]);
-        var height = OntoGrid.HalfDown(a.Y + b.Y);
-        var at = OntoGrid.Between(a.Y, a.X, b.Y, b.X, height);
+        var height = Grid.HalfDown(a.Y + b.Y);
+        var at = Grid.Between(a.Y, a.X, b.Y, b.X, height);
         for (var i = 0; i < n; i++)
         {
             var (c, d) = (ring.Points[i], ring.Points[(i + 1) % n]);
             if (i == index || c.Y > height == d.Y > height) continue;
-            var there = OntoGrid.Between(c.Y, c.X, d.Y, d.X, height);
+            var there = Grid.Between(c.Y, c.X, d.Y, d.X, height);
             if (hand == Hand.Right ? there > at : there < at) return true;
         }
 

@@ -20,18 +20,18 @@ internal sealed record CornerLine(Length Foot, Length Height, Length Lean, Lengt
 {
     public Length Top => Foot + Height;
 
-    public Length MiddleHeight => Foot + OntoGrid.HalfDown(Height);
+    public Length MiddleHeight => Foot + Grid.HalfDown(Height);
 
-    public Length MiddleInset => OntoGrid.HalfDown(Lean) + Bend;
+    public Length MiddleInset => Grid.HalfDown(Lean) + Bend;
 
     public bool IsBent => Bend != Length.Zero;
 
     /// <summary>How far in it stands at a height; beyond its ends it goes straight on.</summary>
     public Length InsetAt(Length height)
     {
-        if (!IsBent) return OntoGrid.Between(Foot, Length.Zero, Top, Lean, height);
+        if (!IsBent) return Grid.Between(Foot, Length.Zero, Top, Lean, height);
         return height <= MiddleHeight
-            ? OntoGrid.Between(Foot, Length.Zero, MiddleHeight, MiddleInset, height)
-            : OntoGrid.Between(MiddleHeight, MiddleInset, Top, Lean, height);
+            ? Grid.Between(Foot, Length.Zero, MiddleHeight, MiddleInset, height)
+            : Grid.Between(MiddleHeight, MiddleInset, Top, Lean, height);
     }
 }

@@ -21,11 +21,11 @@ internal static class CornerReadings
         var rightHeight = height.Right ?? height.Left - rightFoot;
         var (left, right) = Leans(readings, place, findings);
 
-        var straightMiddle = width.Foot - OntoGrid.HalfDown(left) - OntoGrid.HalfDown(right);
+        var straightMiddle = width.Foot - Grid.HalfDown(left) - Grid.HalfDown(right);
         var narrower = width.Middle is { } middle ? straightMiddle - middle : Length.Zero;
 
         // Half of an odd number of marks falls between two of them: that is the tape's, not the wall's.
-        var bend = narrower.Abs() * 2 > place.Tape.Mark ? OntoGrid.HalfDown(narrower) : Length.Zero;
+        var bend = narrower.Abs() * 2 > place.Tape.Mark ? Grid.HalfDown(narrower) : Length.Zero;
 
         NoteTapeAlong("left", left, height.Left, place, findings);
         NoteTapeAlong("right", right, rightHeight, place, findings);
@@ -50,7 +50,7 @@ internal static class CornerReadings
                         place.Say(limit), place.Say(apart.Abs()), ReadingPlace.NoSource));
                 }
 
-                var share = OntoGrid.HalfDown(apart);
+                var share = Grid.HalfDown(apart);
                 return (left + share, right + share);
 
             case (null, null):
@@ -63,7 +63,7 @@ internal static class CornerReadings
                 if (width.Foot == top) return default;
                 findings.Add(place.Note(
                     "plumb", $"The wall is {place.Say((width.Foot - top).Abs())} {(top < width.Foot ? "narrower" : "wider")} at the top: shared by both corners. Plumb one corner to settle it."));
-                var each = OntoGrid.HalfDown(width.Foot - top);
+                var each = Grid.HalfDown(width.Foot - top);
                 return (each, each);
 
             case ({ } left, null):

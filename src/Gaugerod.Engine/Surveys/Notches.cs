@@ -23,7 +23,7 @@ internal static class Notches
         Length RightAt(Length height) => width - corners.Right.InsetAt(height);
         var (leftEnd, rightEnd) = atHead ? (corners.Left.Top, corners.Right.Top) : (corners.Left.Foot, corners.Right.Foot);
         var (first, last) = (new Point(LeftAt(leftEnd), leftEnd), new Point(RightAt(rightEnd), rightEnd));
-        Point OnLine(Length x) => new(x, OntoGrid.Between(first.X, first.Y, last.X, last.Y, x));
+        Point OnLine(Length x) => new(x, Grid.Between(first.X, first.Y, last.X, last.Y, x));
 
         // What begins within a leaning corner's reach begins at the corner.
         var (nearLeft, nearRight) = (Length.Max(Length.Zero, first.X), Length.Min(width, last.X));

@@ -13,7 +13,7 @@ internal static class EdgeListReader
     {
         var values = owner.Values;
         var items = owner.Items("edges");
-        if (owner["edges"] is Node.List list && sides is { } count && count != items.Count)
+        if (owner["edges"] is Entry.List list && sides is { } count && count != items.Count)
         {
             values.Log.AddSaid(list, string.Create(CultureInfo.InvariantCulture, $"{items.Count} edges"), string.Create(CultureInfo.InvariantCulture, $"one for each of the outline's {count} sides"));
         }
@@ -21,7 +21,7 @@ internal static class EdgeListReader
         var edges = new List<Edge>();
         foreach (var item in items)
         {
-            var name = item is Node.Group group && group.Members.TryGetValue("name", out var member) ? names.Take(member.Value, values) : null;
+            var name = item is Entry.Group group && group.Members.TryGetValue("name", out var member) ? names.Take(member.Value, values) : null;
             edges.Add(EdgeReader.Read(item, form, usual with { Name = name ?? SideName(edges.Count) }, values));
         }
 

@@ -8,9 +8,9 @@ namespace Gaugerod.Files.Jobs;
 internal static class EdgeReader
 {
     /// <summary>The edge; an edge of another kind than the usual one starts afresh.</summary>
-    public static Edge Read(Node? node, Form form, Edge usual, Values values)
+    public static Edge Read(Entry? entry, Form form, Edge usual, Values values)
     {
-        if (Fields.Open(node, form, values) is not { } fields) return usual;
+        if (Fields.Open(entry, form, values) is not { } fields) return usual;
         var kind = fields.Word("kind", Words.EdgeKinds, usual.Kind);
         var basis = kind == usual.Kind ? usual : new Edge(usual.Name, kind);
         var edge = basis with
@@ -39,8 +39,8 @@ internal static class EdgeReader
 
     private static void Only(Fields fields, Edge edge, string name, params EdgeKind[] kinds)
     {
-        if (fields[name] is not { } node || kinds.Contains(edge.Kind)) return;
+        if (fields[name] is not { } entry || kinds.Contains(edge.Kind)) return;
         var where = string.Join(" or ", kinds.Select(k => $"\"{Words.EdgeKinds.Say(k)}\""));
-        fields.Values.Log.AddSaid(node, $"\"{name}\" at an edge of kind \"{Words.EdgeKinds.Say(edge.Kind)}\"", $"it only at kind {where}", "leave it out, or change the kind");
+        fields.Values.Log.AddSaid(entry, $"\"{name}\" at an edge of kind \"{Words.EdgeKinds.Say(edge.Kind)}\"", $"it only at kind {where}", "leave it out, or change the kind");
     }
 }

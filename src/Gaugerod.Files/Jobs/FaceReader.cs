@@ -13,9 +13,9 @@ internal sealed record FaceEntry(string? Name, Face? Face);
 /// <summary>Reads a face, given by its outline or by readings.</summary>
 internal static class FaceReader
 {
-    public static FaceEntry Read(Node node, Values values, Uniques faceNames)
+    public static FaceEntry Read(Entry entry, Values values, Uniques faceNames)
     {
-        if (Fields.Group(node, values) is not { } group) return new(null, null);
+        if (Fields.Group(entry, values) is not { } group) return new(null, null);
         if (group.Members.ContainsKey("outline") && group.Members.ContainsKey("readings"))
         {
             values.Log.AddSaid(group, "both \"outline\" and \"readings\"", "one of them");
@@ -58,9 +58,9 @@ internal static class FaceReader
         Edge Side(string name, EdgeKind usual) => EdgeReader.Read(sides?[name], Forms.Edge, new Edge(name, usual), values);
     }
 
-    private static FaceReadings? Readings(Node? node, Values values)
+    private static FaceReadings? Readings(Entry? entry, Values values)
     {
-        if (Fields.Open(node, Forms.Readings, values) is not { } fields) return null;
+        if (Fields.Open(entry, Forms.Readings, values) is not { } fields) return null;
         var width = Fields.Open(fields["width"], Forms.Width, values);
         var height = Fields.Open(fields["height"], Forms.Height, values);
         var line = Fields.Open(fields["levelLine"], Forms.LevelLine, values);
@@ -74,9 +74,9 @@ internal static class FaceReader
         return new FaceReadings(new(f, middle, top), new(l, right), struck, leans);
     }
 
-    private static Hole? Hole(Node node, Values values, Uniques names)
+    private static Hole? Hole(Entry entry, Values values, Uniques names)
     {
-        if (Fields.Open(node, Forms.Hole, values) is not { } fields) return null;
+        if (Fields.Open(entry, Forms.Hole, values) is not { } fields) return null;
         var name = names.Take(fields["name"], values);
         var (x, y) = (fields.Length("x", LengthRange.Position), fields.Length("y", LengthRange.Position));
         var diameter = fields.Length("diameter", LengthRange.Bore);

@@ -6,22 +6,22 @@ namespace Gaugerod.Files.Jobs;
 /// <summary>A group of the file, read by its form: unknown and missing fields are logged, the known ones handed out.</summary>
 internal sealed class Fields
 {
-    private readonly Node.Group _group;
+    private readonly Entry.Group _group;
 
-    private Fields(Node.Group group, Values values) => (_group, Values) = (group, values);
+    private Fields(Entry.Group group, Values values) => (_group, Values) = (group, values);
 
     public Values Values { get; }
 
-    public Node Node => _group;
+    public Entry Entry => _group;
 
     /// <summary>The field's value; null when it is not there or the file says null.</summary>
-    public Node? this[string name] => _group.Members.TryGetValue(name, out var member) && member.Value is not Node.Nothing ? member.Value : null;
+    public Entry? this[string name] => _group.Members.TryGetValue(name, out var member) && member.Value is not Entry.Nothing ? member.Value : null;
 
-    /// <summary>Opens a group and checks its fields' names against a form; null, and a fault, when the node is no group.</summary>
-    public static Fields? Open(Node? node, Form form, Values values)
+    /// <summary>Opens a group and checks its fields' names against a form; null, and a fault, when the entry is no group.</summary>
+    public static Fields? Open(Entry? entry, Form form, Values values)
     {
-        if (node is null) return null;
-        if (Group(node, values) is not { } group) return null;
+        if (entry is null) return null;
+        if (Group(entry, values) is not { } group) return null;
         var known = form.Names.ToList();
         var meant = new HashSet<string?>(StringComparer.Ordinal);
         foreach (var (name, member) in group.Members)
@@ -43,10 +43,10 @@ internal sealed class Fields
     }
 
     /// <summary>The group as it is, for a look at what kind it is before its form is known.</summary>
-    public static Node.Group? Group(Node node, Values values)
+    public static Entry.Group? Group(Entry entry, Values values)
     {
-        if (node is Node.Group group) return group;
-        values.Log.Add(node, "a group { }");
+        if (entry is Entry.Group group) return group;
+        values.Log.Add(entry, "a group { }");
         return null;
     }
 
@@ -62,21 +62,21 @@ internal sealed class Fields
         where T : struct => Values.Word(this[name], words) ?? otherwise;
 
     /// <summary>The items of a list; none when it is not there or no list, which is then logged.</summary>
-    public IReadOnlyList<Node> Items(string name, int atLeast = 0)
+    public IReadOnlyList<Entry> Items(string name, int atLeast = 0)
     {
-        var node = this[name];
-        if (node is null) return [];
-        if (node is not Node.List list)
+        var entry = this[name];
+        if (entry is null) return [];
+        if (entry is not Entry.List list)
         {
-            Values.Log.Add(node, "a list [ ]");
+            Values.Log.Add(entry, "a list [ ]");
             return [];
         }
 
-        if (list.Items.Count < atLeast) Values.Log.AddSaid(node, "an empty list", "at least one");
+        if (list.Items.Count < atLeast) Values.Log.AddSaid(entry, "an empty list", "at least one");
         return list.Items;
     }
 
-    private static int NameEnd(Node.Member member, Values values)
+    private static int NameEnd(Entry.Member member, Values values)
     {
         var between = values.Log.Source.Bytes[member.NameAt..member.Value.At];
         return member.NameAt + between.LastIndexOf((byte)'"') + 1;

@@ -7,14 +7,14 @@ namespace Gaugerod.Files.Jobs;
 /// <summary>Reads a fixture at a wall's foot or head.</summary>
 internal static class FixtureReader
 {
-    public static Fixture? Read(Node node, Values values, Uniques names)
+    public static Fixture? Read(Entry entry, Values values, Uniques names)
     {
-        if (Fields.Open(node, Forms.Fixture, values) is not { } fields) return null;
+        if (Fields.Open(entry, Forms.Fixture, values) is not { } fields) return null;
         var name = names.Take(fields["name"], values);
         var atHead = fields.Word("at", Words.FixtureEnds, false);
         var from = fields.Length("from", LengthRange.Position, Length.Zero);
         var to = fields.Length("to", LengthRange.Position);
-        if (to is { } end && end <= from && fields["to"] is { } toNode) values.Log.Add(toNode, "a distance from the left corner that is greater than \"from\"");
+        if (to is { } end && end <= from && fields["to"] is { } toEntry) values.Log.Add(toEntry, "a distance from the left corner that is greater than \"from\"");
 
         var (left, right) = Heights(fields);
         var usual = new Edge(name ?? "", EdgeKind.Fixture);
@@ -27,9 +27,9 @@ internal static class FixtureReader
     {
         var height = fields.Length("height", LengthRange.Position);
         var (left, right) = (fields.Length("heightLeft", LengthRange.Position), fields.Length("heightRight", LengthRange.Position));
-        if (fields["height"] is { } node && (fields["heightLeft"] ?? fields["heightRight"]) is not null)
+        if (fields["height"] is { } entry && (fields["heightLeft"] ?? fields["heightRight"]) is not null)
         {
-            fields.Values.Log.AddSaid(node, "\"height\" beside \"heightLeft\" or \"heightRight\"", "one height, or one at each end", "leave \"height\" out");
+            fields.Values.Log.AddSaid(entry, "\"height\" beside \"heightLeft\" or \"heightRight\"", "one height, or one at each end", "leave \"height\" out");
         }
         else if (fields["height"] is null)
         {

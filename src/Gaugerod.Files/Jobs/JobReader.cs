@@ -19,7 +19,7 @@ public static class JobReader
     {
         ArgumentNullException.ThrowIfNull(fileName);
         var log = EncodingCheck.Open(file, fileName);
-        if (log.Any || NodeReader.Read(log) is not { } root) return new JobReading.Refused(log.Faults);
+        if (log.Any || EntryReader.Read(log) is not { } root) return new JobReading.Refused(log.Faults);
         if (Fields.Group(root, new Values(log, null)) is not { } group || OfAnotherFormat(group, log)) return new JobReading.Refused(log.Faults);
 
         var unit = Unit(group);
@@ -27,10 +27,10 @@ public static class JobReader
         return log.Any || job is null ? new JobReading.Refused(log.Faults) : new JobReading.Understood(job, root, log);
     }
 
-    private static bool OfAnotherFormat(Node.Group root, FaultLog log)
+    private static bool OfAnotherFormat(Entry.Group root, FaultLog log)
     {
-        if (!root.Members.TryGetValue("format", out var member) || member.Value is Node.Nothing) return false;
-        var format = (member.Value as Node.Text)?.Value ?? "";
+        if (!root.Members.TryGetValue("format", out var member) || member.Value is Entry.Nothing) return false;
+        var format = (member.Value as Entry.Text)?.Value ?? "";
         if (string.Equals(format, Format, StringComparison.Ordinal)) return false;
         var nearest = format.StartsWith("gaugerod-plan/", StringComparison.Ordinal) ? "the job that this plan was made from" : Values.Quoted(Near.Of(format, [Format]));
         var newer = format.StartsWith("gaugerod-job/", StringComparison.Ordinal);
@@ -40,8 +40,8 @@ public static class JobReader
         return Near.Of(format, [Format]) is null || format.StartsWith("gaugerod-", StringComparison.Ordinal);
     }
 
-    private static LengthUnit? Unit(Node.Group root) =>
-        root.Members.TryGetValue("units", out var member) && member.Value is Node.Text text ? Words.Units.Read(text.Value) : null;
+    private static LengthUnit? Unit(Entry.Group root) =>
+        root.Members.TryGetValue("units", out var member) && member.Value is Entry.Text text ? Words.Units.Read(text.Value) : null;
 
     private static Job? Job(Fields fields)
     {

@@ -15,10 +15,10 @@ public abstract record JobReading
     /// <summary>It was read. The engine may still find faults with the job; <see cref="Locate"/> says where they stand in the file.</summary>
     public sealed record Understood : JobReading
     {
-        private readonly Node _root;
+        private readonly Entry _root;
         private readonly FaultLog _log;
 
-        internal Understood(Job job, Node root, FaultLog log) => (Job, _root, _log) = (job, root, log);
+        internal Understood(Job job, Entry root, FaultLog log) => (Job, _root, _log) = (job, root, log);
 
         /// <summary>The job.</summary>
         public Job Job { get; }
@@ -30,8 +30,8 @@ public abstract record JobReading
         public FileFault Locate(Fault fault)
         {
             ArgumentNullException.ThrowIfNull(fault);
-            var node = PathFinder.Nearest(_root, fault.Path);
-            return _log.Located(node.At, fault.Path, fault.Found, fault.Expected, fault.Nearest);
+            var entry = PathFinder.Nearest(_root, fault.Path);
+            return _log.Located(entry.At, fault.Path, fault.Found, fault.Expected, fault.Nearest);
         }
     }
 

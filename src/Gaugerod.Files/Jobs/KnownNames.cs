@@ -7,28 +7,28 @@ namespace Gaugerod.Files.Jobs;
 /// <summary>What runs and wants may refer to.</summary>
 internal sealed class KnownNames(IReadOnlyList<string?> products, IReadOnlyList<FaceEntry> faces)
 {
-    public string? Product(Node? node, Values values) => Known(node, values, "a product of this job", products);
+    public string? Product(Entry? entry, Values values) => Known(entry, values, "a product of this job", products);
 
-    public string? Face(Node? node, Values values) => Known(node, values, "a face of this job", faces.Select(f => f.Name));
+    public string? Face(Entry? entry, Values values) => Known(entry, values, "a face of this job", faces.Select(f => f.Name));
 
     /// <summary>A face among those of a run.</summary>
-    public static string? FaceOf(IReadOnlyList<string?> run, Node? node, Values values) => Known(node, values, "a face of this run", run);
+    public static string? FaceOf(IReadOnlyList<string?> run, Entry? entry, Values values) => Known(entry, values, "a face of this run", run);
 
-    public EdgeRef? Edge(string? face, Node? node, Values values)
+    public EdgeRef? Edge(string? face, Entry? entry, Values values)
     {
-        if (face is null || node is null) return null;
+        if (face is null || entry is null) return null;
         var name = faces.FirstOrDefault(f => string.Equals(f.Name, face, StringComparison.Ordinal))?.Face is { } known
-            ? Known(node, values, $"an edge of {face}", EdgesOf(known))
-            : values.Name(node);
+            ? Known(entry, values, $"an edge of {face}", EdgesOf(known))
+            : values.Name(entry);
         return name is null ? null : new EdgeRef(face, name);
     }
 
-    public string? Opening(string? face, Node? node, Values values)
+    public string? Opening(string? face, Entry? entry, Values values)
     {
-        if (face is null || node is null) return null;
+        if (face is null || entry is null) return null;
         return faces.FirstOrDefault(f => string.Equals(f.Name, face, StringComparison.Ordinal))?.Face is { } known
-            ? Known(node, values, $"an opening of {face}", known.Openings.Select(o => o.Name))
-            : values.Name(node);
+            ? Known(entry, values, $"an opening of {face}", known.Openings.Select(o => o.Name))
+            : values.Name(entry);
     }
 
     /// <summary>The names of a face's edges, as the engine gives them.</summary>
@@ -45,15 +45,15 @@ internal sealed class KnownNames(IReadOnlyList<string?> products, IReadOnlyList<
         return own.Concat(face.Openings.SelectMany(o => o.Edges.Select(e => $"{o.Name}.{e.Name}")));
     }
 
-    private static string? Known(Node? node, Values values, string what, IEnumerable<string?> names)
+    private static string? Known(Entry? entry, Values values, string what, IEnumerable<string?> names)
     {
-        if (values.Name(node) is not { } name) return null;
+        if (values.Name(entry) is not { } name) return null;
         var known = names.ToList();
 
         // One of the others has no readable name: it may be the one that is meant.
         if (known.Contains(name) || known.Contains(null)) return name;
         var all = known.OfType<string>().ToList();
-        values.Log.Add(node!, all.Count == 0 ? $"{what}, of which there is none" : $"{what}: {Values.OneOf(all)}", Values.Quoted(Near.Of(name, all)));
+        values.Log.Add(entry!, all.Count == 0 ? $"{what}, of which there is none" : $"{what}: {Values.OneOf(all)}", Values.Quoted(Near.Of(name, all)));
         return null;
     }
 }

@@ -10,9 +10,9 @@ internal static class OpeningReader
 {
     private static readonly string[] Sides = ["bottom", "right", "top", "left"];
 
-    public static Opening? Read(Node node, Values values, Uniques names)
+    public static Opening? Read(Entry entry, Values values, Uniques names)
     {
-        if (Fields.Group(node, values) is not { } group) return null;
+        if (Fields.Group(entry, values) is not { } group) return null;
         var outlined = group.Members.Keys.Any(k => string.Equals(Near.Of(k, [.. Forms.RectangleOpening.Names, "outline"]), "outline", StringComparison.Ordinal));
         var fields = Fields.Open(group, outlined ? Forms.OutlineOpening : Forms.RectangleOpening, values)!;
         var name = names.Take(fields["name"], values);

@@ -9,9 +9,9 @@ internal static class ProductReader
 {
     private const int MostTiles = 100_000;
 
-    public static (string? Name, Product? Product) Read(Node node, Values values, Uniques names)
+    public static (string? Name, Product? Product) Read(Entry entry, Values values, Uniques names)
     {
-        if (Fields.Open(node, Forms.Product, values) is not { } fields) return (null, null);
+        if (Fields.Open(entry, Forms.Product, values) is not { } fields) return (null, null);
         var name = names.Take(fields["name"], values);
         var (width, height) = (fields.Length("width", LengthRange.TileSide), fields.Length("height", LengthRange.TileSide));
 

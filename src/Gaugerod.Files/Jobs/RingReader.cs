@@ -11,12 +11,12 @@ internal static class RingReader
     private const int MostCorners = 1000;
 
     /// <summary>The ring, and how many corners the file gives even when they cannot be used.</summary>
-    public static (Ring? Ring, int? Corners) Read(Node? node, Values values)
+    public static (Ring? Ring, int? Corners) Read(Entry? entry, Values values)
     {
-        if (node is null) return (null, null);
-        if (node is not Node.List list)
+        if (entry is null) return (null, null);
+        if (entry is not Entry.List list)
         {
-            values.Log.Add(node, "a list of corners [[x, y], ...]");
+            values.Log.Add(entry, "a list of corners [[x, y], ...]");
             return (null, null);
         }
 
@@ -29,7 +29,7 @@ internal static class RingReader
         var points = new List<Point>();
         foreach (var item in list.Items)
         {
-            if (item is not Node.List { Items: [var x, var y] })
+            if (item is not Entry.List { Items: [var x, var y] })
             {
                 values.Log.Add(item, "a corner [x, y]: so far from the left, so far up");
                 continue;

@@ -14,9 +14,9 @@ internal sealed class RunReader(Values values, KnownNames names)
 
     public static IEnumerable<string> BondKinds => Bonds;
 
-    public RunRequest? Read(Node node, Uniques runNames)
+    public RunRequest? Read(Entry entry, Uniques runNames)
     {
-        if (Fields.Open(node, Forms.Run, values) is not { } fields) return null;
+        if (Fields.Open(entry, Forms.Run, values) is not { } fields) return null;
         var name = runNames.Take(fields["name"], values);
         var product = names.Product(fields["product"], values);
         var faces = Faces(fields);
@@ -45,11 +45,11 @@ internal sealed class RunReader(Values values, KnownNames names)
         return faces;
     }
 
-    private BondRequest? Bond(Node? node)
+    private BondRequest? Bond(Entry? entry)
     {
-        if (node is null || Fields.Group(node, values) is not { } group) return null;
+        if (entry is null || Fields.Group(entry, values) is not { } group) return null;
         var kind = group.Members.TryGetValue("kind", out var member) ? member.Value : null;
-        var word = (kind as Node.Text)?.Value;
+        var word = (kind as Entry.Text)?.Value;
         switch (word)
         {
             case "grid":
@@ -65,29 +65,29 @@ internal sealed class RunReader(Values values, KnownNames names)
         }
     }
 
-    private JointRange? Joint(Node? node)
+    private JointRange? Joint(Entry? entry)
     {
-        if (node is not Node.Group) return values.Length(node, LengthRange.Joint) is { } only ? JointRange.Only(only) : null;
-        var fields = Fields.Open(node, Forms.JointRange, values)!;
+        if (entry is not Entry.Group) return values.Length(entry, LengthRange.Joint) is { } only ? JointRange.Only(only) : null;
+        var fields = Fields.Open(entry, Forms.JointRange, values)!;
         var wanted = fields.Length("wanted", LengthRange.Joint);
         var (least, most) = (fields.Length("least", LengthRange.Joint) ?? wanted, fields.Length("most", LengthRange.Joint) ?? wanted);
         if (wanted is not { } w || least is not { } l || most is not { } m) return null;
         if (l <= w && w <= m) return new(l, w, m);
-        values.Log.AddSaid(node, "a joint wanted outside its range", "least, wanted and most, each no smaller than the one before");
+        values.Log.AddSaid(entry, "a joint wanted outside its range", "least, wanted and most, each no smaller than the one before");
         return null;
     }
 
-    private Limits Limits(Node? node)
+    private Limits Limits(Entry? entry)
     {
         var sliver = values.Unit == LengthUnit.Inch ? Length.FromInches(2) : Length.FromMillimetres(50);
-        if (Fields.Open(node, Forms.Limits, values) is not { } fields) return new(null, sliver, true);
+        if (Fields.Open(entry, Forms.Limits, values) is not { } fields) return new(null, sliver, true);
         return new(fields.Length("smallest", LengthRange.Cut), fields.Length("sliver", LengthRange.Cut, sliver), values.Truth(fields["halfTile"]) ?? true);
     }
 
     private Sequence<Criterion> Order(Fields fields)
     {
         var all = Enum.GetValues<Criterion>();
-        if (fields["order"] is not { } node) return all.ToSequence();
+        if (fields["order"] is not { } entry) return all.ToSequence();
         var order = new List<Criterion>();
         foreach (var item in fields.Items("order"))
         {
@@ -97,7 +97,7 @@ internal sealed class RunReader(Values values, KnownNames names)
         }
 
         var left = all.Except(order).Select(Words.Criteria.Say).ToList();
-        if (node is Node.List && left.Count > 0) values.Log.AddSaid(node, "an order without " + Values.OneOf(left), "all seven words, the most important first", $"add {Values.OneOf(left)} at the end");
+        if (entry is Entry.List && left.Count > 0) values.Log.AddSaid(entry, "an order without " + Values.OneOf(left), "all seven words, the most important first", $"add {Values.OneOf(left)} at the end");
         return order.ToSequence();
     }
 }

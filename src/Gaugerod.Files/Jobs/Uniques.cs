@@ -11,17 +11,17 @@ internal sealed class Uniques(string among, bool parts, params string[] taken)
     private readonly HashSet<string> _taken = new(taken, StringComparer.Ordinal);
 
     /// <summary>Reads a name and takes it; null, and a fault, when it is no name or is taken.</summary>
-    public string? Take(Node? node, Values values)
+    public string? Take(Entry? entry, Values values)
     {
-        if (values.Name(node) is not { } name) return null;
+        if (values.Name(entry) is not { } name) return null;
         if (parts && name.Contains('.', StringComparison.Ordinal))
         {
-            values.Log.Add(node!, "a name without a full stop, which stands before an edge's name", Values.Quoted(name.Replace(".", "", StringComparison.Ordinal)));
+            values.Log.Add(entry!, "a name without a full stop, which stands before an edge's name", Values.Quoted(name.Replace(".", "", StringComparison.Ordinal)));
             return null;
         }
 
         if (_taken.Add(name)) return name;
-        values.Log.AddSaid(node!, $"\"{name}\", which is taken", $"a name of its own among {among}", Values.Quoted(name + " 2"));
+        values.Log.AddSaid(entry!, $"\"{name}\", which is taken", $"a name of its own among {among}", Values.Quoted(name + " 2"));
         return name;
     }
 }

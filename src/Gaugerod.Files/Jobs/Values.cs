@@ -18,19 +18,19 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
 
     public Tape Tape => Unit == LengthUnit.Inch ? Tape.Sixteenths : Tape.Millimetres;
 
-    public Length? Length(Node? node, LengthRange range)
+    public Length? Length(Entry? entry, LengthRange range)
     {
-        var text = node switch
+        var text = entry switch
         {
             null => null,
-            Node.Text t => t.Value,
-            Node.Number n => n.Value,
+            Entry.Text t => t.Value,
+            Entry.Number n => n.Value,
             _ => "",
         };
         if (text is null) return null;
-        if (node is not (Node.Text or Node.Number))
+        if (entry is not (Entry.Text or Entry.Number))
         {
-            Log.Add(node!, unit == LengthUnit.Inch ? "a length such as \"40 1/2\"" : "a length such as 1028");
+            Log.Add(entry!, unit == LengthUnit.Inch ? "a length such as \"40 1/2\"" : "a length such as 1028");
             return null;
         }
 
@@ -39,72 +39,72 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
             case LengthReading.Understood { Value: var length } when unit is null || range.Holds(length):
                 return length;
             case LengthReading.Understood { Value: var length }:
-                Log.Add(node, range.Words, range.NearestTo(length, Tape));
+                Log.Add(entry, range.Words, range.NearestTo(length, Tape));
                 return null;
             case LengthReading.Refused refused:
-                Log.Add(node, refused.Expected, refused.Nearest);
+                Log.Add(entry, refused.Expected, refused.Nearest);
                 return null;
             default:
                 return null;
         }
     }
 
-    public int? Whole(Node? node, int least, int most)
+    public int? Whole(Entry? entry, int least, int most)
     {
-        if (node is null) return null;
-        var written = (node as Node.Number)?.Value;
+        if (entry is null) return null;
+        var written = (entry as Entry.Number)?.Value;
         if (written is not null && int.TryParse(written, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var whole) && whole >= least && whole <= most) return whole;
         var expected = string.Create(CultureInfo.InvariantCulture, $"a whole number from {least} to {most}");
-        Log.Add(node, expected, NearestWhole(written ?? (node as Node.Text)?.Value, least, most));
+        Log.Add(entry, expected, NearestWhole(written ?? (entry as Entry.Text)?.Value, least, most));
         return null;
     }
 
-    public bool? Truth(Node? node)
+    public bool? Truth(Entry? entry)
     {
-        if (node is Node.Truth truth) return truth.Value;
-        if (node is not null) Log.Add(node, "true or false", Near.Of((node as Node.Text)?.Value ?? "", ["true", "false"]));
+        if (entry is Entry.Truth truth) return truth.Value;
+        if (entry is not null) Log.Add(entry, "true or false", Near.Of((entry as Entry.Text)?.Value ?? "", ["true", "false"]));
         return null;
     }
 
-    public T? Word<T>(Node? node, Words<T> words)
+    public T? Word<T>(Entry? entry, Words<T> words)
         where T : struct
     {
-        if (node is null) return null;
-        var text = (node as Node.Text)?.Value;
+        if (entry is null) return null;
+        var text = (entry as Entry.Text)?.Value;
         if (text is not null && words.Read(text) is { } value) return value;
-        Log.Add(node, OneOf(words.All), Quoted(Near.Of(text ?? "", words.All)));
+        Log.Add(entry, OneOf(words.All), Quoted(Near.Of(text ?? "", words.All)));
         return null;
     }
 
     /// <summary>Text for people; anything printable, of any length.</summary>
-    public string? Note(Node? node)
+    public string? Note(Entry? entry)
     {
-        if (node is Node.Text { Value: var text } && !text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t'))) return text;
-        if (node is not null) Log.Add(node, "printable text in double quotes");
+        if (entry is Entry.Text { Value: var text } && !text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t'))) return text;
+        if (entry is not null) Log.Add(entry, "printable text in double quotes");
         return null;
     }
 
-    public string? Name(Node? node)
+    public string? Name(Entry? entry)
     {
-        if (node is null) return null;
-        if (node is not Node.Text { Value: var name })
+        if (entry is null) return null;
+        if (entry is not Entry.Text { Value: var name })
         {
-            Log.Add(node, "a name in double quotes");
+            Log.Add(entry, "a name in double quotes");
             return null;
         }
 
         var trimmed = name.Trim();
-        if (trimmed.Length == 0 || name.Length > LongestName || name.Any(char.IsControl)) Log.Add(node, "a name of 1 to 60 printable characters");
-        else if (trimmed.Length != name.Length) Log.Add(node, "a name without blanks before or after it", Quoted(trimmed));
+        if (trimmed.Length == 0 || name.Length > LongestName || name.Any(char.IsControl)) Log.Add(entry, "a name of 1 to 60 printable characters");
+        else if (trimmed.Length != name.Length) Log.Add(entry, "a name without blanks before or after it", Quoted(trimmed));
         else return name;
         return null;
     }
 
     /// <summary>A part of a tile: more than nothing, less than one.</summary>
-    public (int Numerator, int Denominator)? Part(Node? node)
+    public (int Numerator, int Denominator)? Part(Entry? entry)
     {
-        if (node is null) return null;
-        if (node is Node.Text { Value: var text } && text.Split('/') is [var over, var under]
+        if (entry is null) return null;
+        if (entry is Entry.Text { Value: var text } && text.Split('/') is [var over, var under]
             && int.TryParse(over, NumberStyles.None, CultureInfo.InvariantCulture, out var numerator)
             && int.TryParse(under, NumberStyles.None, CultureInfo.InvariantCulture, out var denominator)
             && numerator >= 1 && denominator > numerator && denominator <= LargestDenominator)
@@ -113,7 +113,7 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
             return (numerator / shared, denominator / shared);
         }
 
-        Log.Add(node, "a part of a tile such as \"1/2\" or \"1/3\", more than 0 and less than 1, its lower figure at most 64", NearestPart((node as Node.Text)?.Value ?? (node as Node.Number)?.Value));
+        Log.Add(entry, "a part of a tile such as \"1/2\" or \"1/3\", more than 0 and less than 1, its lower figure at most 64", NearestPart((entry as Entry.Text)?.Value ?? (entry as Entry.Number)?.Value));
         return null;
     }
 

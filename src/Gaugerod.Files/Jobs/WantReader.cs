@@ -15,11 +15,11 @@ internal sealed class WantReader(Values values, KnownNames names, IReadOnlyList<
 
     public static IEnumerable<string> Wants => Known.Select(k => k.Want);
 
-    public Want? Read(Node node)
+    public Want? Read(Entry entry)
     {
-        if (Fields.Group(node, values) is not { } group) return null;
+        if (Fields.Group(entry, values) is not { } group) return null;
         var want = group.Members.TryGetValue("want", out var member) ? member.Value : null;
-        var word = (want as Node.Text)?.Value;
+        var word = (want as Entry.Text)?.Value;
         var (_, form) = Array.Find(Known, k => string.Equals(k.Want, word, StringComparison.Ordinal));
         if (form is null)
         {
@@ -70,11 +70,11 @@ internal sealed class WantReader(Values values, KnownNames names, IReadOnlyList<
     {
         var one = names.Edge(face, fields["edge"], values);
         if (Fields.Open(fields["and"], Forms.EdgeRef, values) is not { } and) return null;
-        var otherFace = and["face"] is { } node ? KnownNames.FaceOf(faces, node, values) : face;
+        var otherFace = and["face"] is { } entry ? KnownNames.FaceOf(faces, entry, values) : face;
         var other = names.Edge(otherFace, and["edge"], values);
         if (one is null || other is null) return null;
         if (one != other) return new Want.EqualCuts(one, other, must, weight);
-        values.Log.AddSaid(and.Node, "the same edge twice", "two edges");
+        values.Log.AddSaid(and.Entry, "the same edge twice", "two edges");
         return null;
     }
 
@@ -82,7 +82,7 @@ internal sealed class WantReader(Values values, KnownNames names, IReadOnlyList<
     {
         if (fields[one] is null == fields[other] is null)
         {
-            values.Log.AddSaid(fields.Node, fields[one] is null ? $"neither \"{one}\" nor \"{other}\"" : $"both \"{one}\" and \"{other}\"", "one of them");
+            values.Log.AddSaid(fields.Entry, fields[one] is null ? $"neither \"{one}\" nor \"{other}\"" : $"both \"{one}\" and \"{other}\"", "one of them");
             return false;
         }
 

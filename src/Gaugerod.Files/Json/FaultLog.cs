@@ -26,10 +26,10 @@ internal sealed class FaultLog(string file, Source source)
     }
 
     /// <summary>A value that cannot stand where it does.</summary>
-    public void Add(Node node, string expected, string? nearest = null) => Add(node.At, node.Path, Shown(node), expected, nearest);
+    public void Add(Entry entry, string expected, string? nearest = null) => Add(entry.At, entry.Path, Shown(entry), expected, nearest);
 
     /// <summary>A value that cannot stand where it does, in other words than its own.</summary>
-    public void AddSaid(Node node, string found, string expected, string? nearest = null) => Add(node.At, node.Path, found, expected, nearest);
+    public void AddSaid(Entry entry, string found, string expected, string? nearest = null) => Add(entry.At, entry.Path, found, expected, nearest);
 
     public FileFault Located(int offset, string path, string found, string expected, string? nearest)
     {
@@ -37,11 +37,11 @@ internal sealed class FaultLog(string file, Source source)
         return new(file, place.Line, place.Column, OneLine(path), OneLine(found), OneLine(expected), nearest is null ? null : OneLine(nearest));
     }
 
-    public string Shown(Node node) => node switch
+    public string Shown(Entry entry) => entry switch
     {
-        Node.Group => "a group { }",
-        Node.List => "a list [ ]",
-        _ => Source.Shown(node.At, node.End),
+        Entry.Group => "a group { }",
+        Entry.List => "a list [ ]",
+        _ => Source.Shown(entry.At, entry.End),
     };
 
     // A message is one line, whatever names the file makes up.

@@ -5,22 +5,22 @@ namespace Gaugerod.Files.Json;
 /// <summary>Follows a path such as <c>faces[1].openings[0].width</c> as far as the file goes with it.</summary>
 internal static class PathFinder
 {
-    public static Node Nearest(Node root, string path)
+    public static Entry Nearest(Entry root, string path)
     {
-        var node = root;
+        var entry = root;
         foreach (var step in path.Replace("[", ".[", StringComparison.Ordinal).Split('.', StringSplitOptions.RemoveEmptyEntries))
         {
-            var next = node switch
+            var next = entry switch
             {
-                Node.Group group when group.Members.TryGetValue(step, out var member) => member.Value,
-                Node.List list when Index(step) is { } index && index < list.Items.Count => list.Items[index],
+                Entry.Group group when group.Members.TryGetValue(step, out var member) => member.Value,
+                Entry.List list when Index(step) is { } index && index < list.Items.Count => list.Items[index],
                 _ => null,
             };
             if (next is null) break;
-            node = next;
+            entry = next;
         }
 
-        return node;
+        return entry;
     }
 
     private static int? Index(string step) =>

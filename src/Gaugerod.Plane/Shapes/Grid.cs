@@ -1,15 +1,35 @@
+using Gaugerod.Plane.Measure;
+
 namespace Gaugerod.Plane.Shapes;
 
-/// <summary>The one place where something that falls between two steps is brought back to a whole one.</summary>
+/// <summary>The one place where what falls between two steps comes back to the grid of 1/3200 mm.</summary>
 public static class Grid
 {
-    /// <summary>The whole step nearest to a fraction; from the middle of two, the one above.</summary>
-    /// <param name="numerator">The fraction's numerator.</param>
-    /// <param name="denominator">Its denominator; not zero.</param>
-    public static long Nearest(Int128 numerator, Int128 denominator)
+    /// <summary>
+    /// The step nearest to a fraction of steps; from the middle of two, the upper. So a shape that is moved by whole
+    /// steps is rounded the same way as before.
+    /// </summary>
+    /// <exception cref="DivideByZeroException">The denominator is zero.</exception>
+    public static long NearestStep(Int128 numerator, Int128 denominator)
     {
         if (denominator < 0) (numerator, denominator) = (-numerator, -denominator);
-        return (long)FloorDiv((numerator * 2) + denominator, denominator * 2);
+        var (quotient, rest) = Int128.DivRem((numerator * 2) + denominator, denominator * 2);
+        return (long)(rest < 0 ? quotient - 1 : quotient);
+    }
+
+    /// <summary>The length nearest to a fraction of steps, as <see cref="NearestStep"/> rounds it.</summary>
+    /// <exception cref="DivideByZeroException">The denominator is zero.</exception>
+    public static Length Nearest(Int128 numerator, Int128 denominator) => Length.FromSteps(NearestStep(numerator, denominator));
+
+    /// <summary>The step at or below half a length.</summary>
+    public static Length HalfDown(Length length) => Length.FromSteps(length.Steps >> 1);
+
+    /// <summary>The value at a place between (or beyond) two places with known values, on the straight line through both.</summary>
+    /// <exception cref="DivideByZeroException">The two places are one.</exception>
+    public static Length Between(Length from, Length fromValue, Length to, Length toValue, Length at)
+    {
+        var rise = (Int128)(toValue - fromValue).Steps * (at - from).Steps;
+        return fromValue + Nearest(rise, (to - from).Steps);
     }
 
     /// <summary>The quotient rounded towards less, and so the same on both sides of zero.</summary>
@@ -23,6 +43,4 @@ public static class Grid
         var rest = value % repeat;
         return rest < 0 ? rest + repeat : rest;
     }
-
-    private static Int128 FloorDiv(Int128 value, Int128 by) => (value / by) - (value % by < 0 ? 1 : 0);
 }

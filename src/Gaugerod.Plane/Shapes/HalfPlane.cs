@@ -86,7 +86,7 @@ internal static class HalfPlane
     /// <summary>Where a side crosses the cut: an exact fraction of a step, and which way the side goes on from there.</summary>
     private readonly record struct Crossing(Int128 Numerator, long Denominator, long Rise, int Chain, bool Entering)
     {
-        public long Rounded => Grid.Nearest(Numerator, Denominator);
+        public long Rounded => Grid.NearestStep(Numerator, Denominator);
 
         public static Crossing Of(TaggedCorner outside, TaggedCorner inside, long at, int chain, bool entering)
         {

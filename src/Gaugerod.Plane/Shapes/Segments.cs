@@ -20,7 +20,7 @@ public static class Segments
     }
 
     /// <summary>
-    /// Where two such lines cross, rounded to the grid as <see cref="OntoGrid.Nearest"/> does; null when they share no
+    /// Where two such lines cross, rounded to the grid as <see cref="Grid.Nearest"/> does; null when they share no
     /// point, or run along one straight line.
     /// </summary>
     public static Point? Crossing(Point a, Point b, Point c, Point d)
@@ -29,8 +29,8 @@ public static class Segments
         if (across == 0 || !Meet(a, b, c, d)) return null;
         var along = Cross(a, c, c, d);
         return new(
-            a.X + OntoGrid.Nearest(along * (b.X - a.X).Steps, across),
-            a.Y + OntoGrid.Nearest(along * (b.Y - a.Y).Steps, across));
+            a.X + Grid.Nearest(along * (b.X - a.X).Steps, across),
+            a.Y + Grid.Nearest(along * (b.Y - a.Y).Steps, across));
     }
 
     /// <summary>The cross product of the way from <paramref name="a"/> to <paramref name="b"/> and the way from <paramref name="c"/> to <paramref name="d"/>, in square steps.</summary>

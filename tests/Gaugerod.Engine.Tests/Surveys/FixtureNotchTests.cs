@@ -74,6 +74,14 @@ public sealed class FixtureNotchTests
         Assert.Equal([new(SideOf.Right), new(SideOf.BoxEdge, 0), new(SideOf.BoxLeft, 0), new SideTag(SideOf.Head)], survey.Sides.Skip(1).Take(4));
     }
 
+    [Fact]
+    public void Of_two_soffits_side_by_side_the_one_that_hangs_lower_has_the_side_between_them()
+    {
+        var survey = Draw(new SurveyBox("beam", true, Mm(0), Mm(700), Mm(2200), Mm(2200)), new SurveyBox("soffit", true, Mm(700), null, Mm(2100), Mm(2100)));
+
+        Assert.Equal([new(SideOf.Right), new(SideOf.BoxEdge, 1), new(SideOf.BoxLeft, 1), new(SideOf.BoxEdge, 0), new SideTag(SideOf.Left)], survey.Sides.Skip(1));
+    }
+
     [Theory]
     [InlineData(0, 700, 600, 900, "fixtures[1]", "begins before")]
     [InlineData(-5, 700, 800, 900, "fixtures[0].from", "beyond the left corner")]

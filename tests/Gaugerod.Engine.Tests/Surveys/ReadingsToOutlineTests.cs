@@ -115,7 +115,7 @@ public sealed class ReadingsToOutlineTests
     [Fact]
     public void A_middle_that_only_falls_between_two_marks_is_no_bend()
     {
-        // 60 in at the foot, 59 7/8 at the top: the middle is 59 15/16. A wall 1/16 narrower has it at 59 31/32, read as 59 15/16 or 60.
+        // 60 in at the foot, 59 15/16 at the top: half-way up it is 59 31/32, which a tape in sixteenths shows as 60 or 59 15/16.
         var wall = Wall(In(60), In(96), middle: In(60), top: In(59, 15, 16), leanLeft: In(0), leanRight: In(0, 1, 16));
 
         Assert.Equal(4, ReadingsToOutline.Draw(wall, [], Inches).Outline!.Points.Count);

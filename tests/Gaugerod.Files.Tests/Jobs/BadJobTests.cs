@@ -60,7 +60,7 @@ public class BadJobTests
     [InlineData("\"width\": \"11 15/16\"", "\"width\": \"1/8\"", "products[0].width", "1/4 in")]
     [InlineData("\"faces\": [\"west\", \"north\", \"east\"]", "\"faces\": [\"west\", \"norht\", \"east\"]", "runs[0].faces[1]", "\"north\"")]
     [InlineData("\"from\": \"45\"", "\"from\": \"45\", \"to\": \"44\"", "faces[1].fixtures[1].to", null)]
-    [InlineData("\"heightLeft\": \"17 13/16\", ", "", "faces[1].fixtures[1].heightLeft", null)]
+    [InlineData("\"heightLeft\": \"18\", ", "", "faces[1].fixtures[1].heightLeft", null)]
     [InlineData("\"part\": \"1/2\"", "\"part\": \"1/2\", \"size\": \"2\"", "runs[0].wants[2]", null)]
     [InlineData("\"name\": \"north\",", "\"name\": \"north\", \"outline\": [],", "faces[1]", null)]
     public void A_slip_in_the_guest_shower(string old, string changed, string path, string? nearest)

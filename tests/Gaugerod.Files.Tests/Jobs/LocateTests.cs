@@ -18,4 +18,11 @@ public class LocateTests
         var fault = reading.Locate(new Fault(path, "this", "that", "the other"));
         Assert.Equal(new FileFault("job.json", line, column, path, "this", "that", "the other"), fault);
     }
+
+    [Fact]
+    public void A_column_counts_characters_and_not_bytes()
+    {
+        var fault = Assert.Single(Samples.Faults(Samples.With("cloakroom", "\"name\": \"waste\", \"x\": 620", "\"name\": \"½ waste\", \"x\": true")));
+        Assert.Equal((35, 35), (fault.Line, fault.Column));
+    }
 }

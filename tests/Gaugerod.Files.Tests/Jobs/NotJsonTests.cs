@@ -30,7 +30,7 @@ public class NotJsonTests
     [Fact]
     public void Brackets_may_be_32_deep_and_no_deeper()
     {
-        var deep = new string('[', NodeReader.DeepestNesting) + new string(']', NodeReader.DeepestNesting);
+        var deep = new string('[', EntryReader.DeepestNesting) + new string(']', EntryReader.DeepestNesting);
         Assert.Equal(["job.json:1: found a list [ ], expected a group { }."], Samples.Messages(deep));
         Assert.Equal(["job.json:1: found brackets more than 32 deep, expected a job, which needs fewer than ten."], Samples.Messages($"[{deep}]"));
     }

@@ -6,7 +6,7 @@ namespace Gaugerod.Files.Json;
 /// <param name="parent">The group or list it is in; null for the outermost.</param>
 /// <param name="step">How its parent calls it: <c>.width</c> or <c>[3]</c>.</param>
 /// <param name="at">The offset of its first byte.</param>
-internal abstract class Node(Node? parent, string step, int at)
+internal abstract class Entry(Entry? parent, string step, int at)
 {
     public int At { get; } = at;
 
@@ -21,30 +21,30 @@ internal abstract class Node(Node? parent, string step, int at)
 
     private static string Joined(string path, string step) => path.Length == 0 ? step.TrimStart('.') : path + step;
 
-    internal sealed class Text(Node? parent, string step, int at, string value) : Node(parent, step, at)
+    internal sealed class Text(Entry? parent, string step, int at, string value) : Entry(parent, step, at)
     {
         public string Value { get; } = value;
     }
 
-    internal sealed class Number(Node? parent, string step, int at, string value) : Node(parent, step, at)
+    internal sealed class Number(Entry? parent, string step, int at, string value) : Entry(parent, step, at)
     {
         /// <summary>The number as it was written.</summary>
         public string Value { get; } = value;
     }
 
-    internal sealed class Truth(Node? parent, string step, int at, bool value) : Node(parent, step, at)
+    internal sealed class Truth(Entry? parent, string step, int at, bool value) : Entry(parent, step, at)
     {
         public bool Value { get; } = value;
     }
 
-    internal sealed class Nothing(Node? parent, string step, int at) : Node(parent, step, at);
+    internal sealed class Nothing(Entry? parent, string step, int at) : Entry(parent, step, at);
 
-    internal sealed class List(Node? parent, string step, int at) : Node(parent, step, at)
+    internal sealed class List(Entry? parent, string step, int at) : Entry(parent, step, at)
     {
-        public List<Node> Items { get; } = [];
+        public List<Entry> Items { get; } = [];
     }
 
-    internal sealed class Group(Node? parent, string step, int at) : Node(parent, step, at)
+    internal sealed class Group(Entry? parent, string step, int at) : Entry(parent, step, at)
     {
         public Dictionary<string, Member> Members { get; } = new(StringComparer.Ordinal);
     }
@@ -52,5 +52,5 @@ internal abstract class Node(Node? parent, string step, int at)
     /// <summary>A field of a group.</summary>
     /// <param name="NameAt">The offset of its name.</param>
     /// <param name="Value">Its value.</param>
-    internal readonly record struct Member(int NameAt, Node Value);
+    internal readonly record struct Member(int NameAt, Entry Value);
 }

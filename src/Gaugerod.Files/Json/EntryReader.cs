@@ -4,11 +4,11 @@ using System.Text.Json;
 namespace Gaugerod.Files.Json;
 
 /// <summary>Reads JSON into values that know where they stand. What cannot be read goes to the log, and nothing comes back.</summary>
-internal static class NodeReader
+internal static class EntryReader
 {
     public const int DeepestNesting = 32;
 
-    public static Node? Read(FaultLog log)
+    public static Entry? Read(FaultLog log)
     {
         // Our own limit is reached first and said in our own words.
         var options = new JsonReaderOptions { MaxDepth = DeepestNesting * 2, CommentHandling = JsonCommentHandling.Disallow, AllowTrailingCommas = false };
@@ -27,24 +27,24 @@ internal static class NodeReader
         }
     }
 
-    private static Node? Value(ref Utf8JsonReader reader, Node? parent, string step, FaultLog log)
+    private static Entry? Value(ref Utf8JsonReader reader, Entry? parent, string step, FaultLog log)
     {
         var at = (int)reader.TokenStartIndex;
-        Node? node = reader.TokenType switch
+        Entry? entry = reader.TokenType switch
         {
-            JsonTokenType.StartObject => Group(ref reader, new Node.Group(parent, step, at) { End = at + 1 }, log),
-            JsonTokenType.StartArray => List(ref reader, new Node.List(parent, step, at) { End = at + 1 }, log),
-            JsonTokenType.String => Characters(ref reader, log) is { } text ? new Node.Text(parent, step, at, text) : null,
-            JsonTokenType.Number => new Node.Number(parent, step, at, Encoding.UTF8.GetString(reader.ValueSpan)),
-            JsonTokenType.True => new Node.Truth(parent, step, at, true),
-            JsonTokenType.False => new Node.Truth(parent, step, at, false),
-            _ => new Node.Nothing(parent, step, at),
+            JsonTokenType.StartObject => Group(ref reader, new Entry.Group(parent, step, at) { End = at + 1 }, log),
+            JsonTokenType.StartArray => List(ref reader, new Entry.List(parent, step, at) { End = at + 1 }, log),
+            JsonTokenType.String => Characters(ref reader, log) is { } text ? new Entry.Text(parent, step, at, text) : null,
+            JsonTokenType.Number => new Entry.Number(parent, step, at, Encoding.UTF8.GetString(reader.ValueSpan)),
+            JsonTokenType.True => new Entry.Truth(parent, step, at, true),
+            JsonTokenType.False => new Entry.Truth(parent, step, at, false),
+            _ => new Entry.Nothing(parent, step, at),
         };
-        if (node is not (null or Node.Group or Node.List)) node.End = (int)reader.BytesConsumed;
-        return node;
+        if (entry is not (null or Entry.Group or Entry.List)) entry.End = (int)reader.BytesConsumed;
+        return entry;
     }
 
-    private static Node.Group? Group(ref Utf8JsonReader reader, Node.Group group, FaultLog log)
+    private static Entry.Group? Group(ref Utf8JsonReader reader, Entry.Group group, FaultLog log)
     {
         if (TooDeep(ref reader, group, log)) return null;
         while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
@@ -63,22 +63,22 @@ internal static class NodeReader
         return group;
     }
 
-    private static Node.List? List(ref Utf8JsonReader reader, Node.List list, FaultLog log)
+    private static Entry.List? List(ref Utf8JsonReader reader, Entry.List list, FaultLog log)
     {
         if (TooDeep(ref reader, list, log)) return null;
         while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
         {
-            if (Value(ref reader, list, Node.StepOf(list.Items.Count), log) is not { } value) return null;
+            if (Value(ref reader, list, Entry.StepOf(list.Items.Count), log) is not { } value) return null;
             list.Items.Add(value);
         }
 
         return list;
     }
 
-    private static bool TooDeep(ref Utf8JsonReader reader, Node node, FaultLog log)
+    private static bool TooDeep(ref Utf8JsonReader reader, Entry entry, FaultLog log)
     {
         if (reader.CurrentDepth < DeepestNesting) return false;
-        log.Add(node.At, "", "brackets more than 32 deep", "a job, which needs fewer than ten");
+        log.Add(entry.At, "", "brackets more than 32 deep", "a job, which needs fewer than ten");
         return true;
     }
 
