@@ -34,7 +34,7 @@ internal static class FaceSheet
         var box = face.Face.Outline.Bounds;
         var scale = Math.Min(ScaleOn(book.ContentOf(landscape: false), box.Width, box.Height), ScaleOn(book.ContentOf(landscape: true), box.Width, box.Height));
         var (width, height) = (FaceMap.OnPaper(box.Width, scale) + Left + Right, FaceMap.OnPaper(box.Height, scale) + Top + Dims + Key);
-        width = Math.Max(width, 175);
+        width = Math.Max(width, 192);
         var pen = new Pen();
         var across = FaceMap.OnPaper(box.Width, scale);
         var room = new Frame(2, 0, width - 4, height - Key);
