@@ -62,10 +62,15 @@ internal sealed class Flow(Columns first, Func<Columns> next)
         Put(block);
     }
 
-    /// <summary>Puts rows under a head that is said again wherever they go on; the head never stands alone.</summary>
-    public void Add(Block head, IReadOnlyList<Block> rows, Block? headAgain = null)
+    /// <summary>
+    /// Puts rows under a head that is said again wherever they go on; the head never stands alone. Asked to keep them
+    /// whole, it goes to the next column first when they fit there and not here.
+    /// </summary>
+    public void Add(Block head, IReadOnlyList<Block> rows, Block? headAgain = null, bool whole = false)
     {
         if (rows.Count == 0) return;
+        var all = head.Height + rows.Sum(r => r.Height);
+        if (whole && !AtTop && !Fits(all) && all <= _columns.Area.Height) Break();
         if (!Fits(head.Height + rows[0].Height) && !AtTop) Break();
         Put(head);
         foreach (var row in rows)
@@ -92,6 +97,9 @@ internal sealed class Flow(Columns first, Func<Columns> next)
 
         _y = _columns.Area.Y;
     }
+
+    /// <summary>What is left of the page below the last block, in columns of its own.</summary>
+    public Columns Rest(int count, double gap) => new(_columns.Pen, _columns.Area with { Y = _y, Height = Math.Max(0, _columns.Area.Bottom - _y) }, count, gap);
 
     private void Put(Block block)
     {

@@ -19,7 +19,7 @@ internal static class Fractions
             var over = FractionAt(words, i, out var bar);
             if (over == 0)
             {
-                text.Append(words[i]);
+                text.Append(words[i] == ' ' && UnitFollows(words, i) ? NoBreak : words[i]);
                 continue;
             }
 
@@ -32,6 +32,12 @@ internal static class Fractions
 
         return text.ToString();
     }
+
+    /// <summary>Whether a figure stands before a space and its unit behind it.</summary>
+    private static bool UnitFollows(string words, int space) =>
+        space > 0 && char.IsAsciiDigit(words[space - 1])
+        && (words.AsSpan(space + 1).StartsWith("in", StringComparison.Ordinal) || words.AsSpan(space + 1).StartsWith("mm", StringComparison.Ordinal))
+        && (space + 3 == words.Length || !char.IsLetter(words[space + 3]));
 
     /// <summary>Where a fraction that begins here ends; 0 when none begins here.</summary>
     private static int FractionAt(string words, int start, out int bar)

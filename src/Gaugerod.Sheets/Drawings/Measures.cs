@@ -14,6 +14,9 @@ internal static class Measures
 
         /// <summary>After the line: to its right, or above it.</summary>
         After,
+
+        /// <summary>On the other side of the line, as near as where it would have stood.</summary>
+        Across,
     }
 
     /// <summary>A level dimension; gives what its figure covers.</summary>
@@ -26,7 +29,8 @@ internal static class Measures
         var middle = box.Width + 1 <= x2 - x1 ? (x1 + x2) / 2
             : spill == Spill.Before ? x1 - (box.Width / 2) - 1 : x2 + (box.Width / 2) + 1;
         var inside = box.Width + 1 <= x2 - x1;
-        var at = new Spot(middle, inside ? y - (box.Height / 2) - 0.3 : y);
+        var at = inside ? new Spot(middle, y - (box.Height / 2) - 0.3)
+            : spill == Spill.Across ? new((x1 + x2) / 2, y + (box.Height / 2) + 0.5) : new(middle, y);
         pen.TextAround(at, figure, size);
         return Pen.BoxAround(at, figure, size, bold: false, upright: false);
     }
@@ -41,7 +45,8 @@ internal static class Measures
         var inside = box.Height + 1 <= bottom - top;
         var middle = inside ? (top + bottom) / 2
             : spill == Spill.Before ? bottom + (box.Height / 2) + 1 : top - (box.Height / 2) - 1;
-        var at = new Spot(inside ? x - (box.Width / 2) - 0.3 : x, middle);
+        var at = inside ? new Spot(x - (box.Width / 2) - 0.3, middle)
+            : spill == Spill.Across ? new(x + (box.Width / 2) + 0.5, (top + bottom) / 2) : new(x, middle);
         pen.TextAround(at, figure, size, upright: true);
         return Pen.BoxAround(at, figure, size, bold: false, upright: true);
     }

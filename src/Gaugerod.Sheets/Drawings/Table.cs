@@ -10,7 +10,7 @@ internal readonly record struct Column(string Head, double Share, bool Right = f
 /// <summary>Rows of text under heads; a row is never split, the heads are said again on each page.</summary>
 internal static class Table
 {
-    private const double Pad = 1.1;
+    private const double Pad = 0.9;
 
     public static (Block Head, List<Block> Rows) Of(IReadOnlyList<Column> columns, IEnumerable<IReadOnlyList<string>> rows, double width, double size = 9)
     {

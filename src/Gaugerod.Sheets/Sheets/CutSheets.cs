@@ -7,9 +7,9 @@ namespace Gaugerod.Sheets.Sheets;
 /// <summary>What to cut, by saw setting, then what is marked by hand.</summary>
 internal static class CutSheets
 {
-    private const double FenceWidth = 46, Cell = 23, Row = 7;
+    private const double FenceWidth = 54, Cell = 22, Row = 6.6;
 
-    public static void Add(SheetBook book, ProductCutting cutting, IReadOnlyDictionary<string, Piece> pieces)
+    public static void Add(SheetBook book, ProductCutting cutting, IReadOnlyDictionary<string, PieceOnFace> pieces)
     {
         if (cutting.Settings.Count == 0 && cutting.ByHand.Count == 0) return;
         var flow = book.Flow($"Cut list: {cutting.Product}", $"Pieces of {cutting.Product} to cut, by saw setting, then pieces marked by hand.");
@@ -21,7 +21,7 @@ internal static class CutSheets
     {
         if (cutting.Settings.Count == 0) return;
         var blocks = cutting.Settings.SelectMany(s => Setting(s, flow.Width, book.Figures)).ToList();
-        var key = Block.Words("The fence stands this far from the blade; the factory side goes against the fence. Tick each piece as it is cut.", flow.Width, ink: Ink.Quiet, after: 1);
+        var key = Block.Words("The fence stands this far from the blade; the factory side goes against the fence. A piece with two cuts stands under both. Tick each as it is cut.", flow.Width, ink: Ink.Quiet, after: 1);
         flow.Add(Block.Together(Block.Heading("By saw setting", flow.Width), key), blocks, Block.Heading("By saw setting, continued", flow.Width));
         flow.Add(Block.Gap(5));
     }
@@ -33,12 +33,12 @@ internal static class CutSheets
         const int rows = 8;
         foreach (var (part, i) in setting.Pieces.Chunk(columns * rows).Select((p, i) => (p, i)))
         {
-            var height = Math.Max(15, (((part.Length + columns - 1) / columns) * Row) + 5);
+            var height = Math.Max(11.2, (((part.Length + columns - 1) / columns) * Row) + 4);
             yield return new(height, (pen, x, y) =>
             {
-                pen.Text(x + 1, y + 9.2, figures.Cut(setting.Fence), 24, bold: true);
-                var words = $"{figures.Unit}, along the {(setting.Across ? "width" : "height")}{(i > 0 ? ", continued" : "")}";
-                pen.Text(x + 1, y + 13.2, words, 8, ink: Ink.Quiet);
+                pen.Text(x + 1, y + 7.8, figures.Cut(setting.Fence), 20, bold: true);
+                pen.Text(x + 29, y + 4.6, figures.Unit + (i > 0 ? ", continued" : ""), 8, ink: Ink.Quiet);
+                pen.Text(x + 29, y + 8.4, "along the " + (setting.Across ? "width" : "height"), 8, ink: Ink.Quiet);
                 for (var n = 0; n < part.Length; n++) Tick(pen, x + FenceWidth + (n % columns * Cell), y + 2.6 + (n / columns * Row), part[n]);
                 pen.Line(x, y + height, x + width, y + height, Stroke.Rule);
             });
@@ -51,21 +51,23 @@ internal static class CutSheets
         pen.Text(x + 5.4, y + 3.6, id, 12, bold: true);
     }
 
-    private static void ByHand(Flow flow, Figures figures, ProductCutting cutting, IReadOnlyDictionary<string, Piece> pieces)
+    private static void ByHand(Flow flow, Figures figures, ProductCutting cutting, IReadOnlyDictionary<string, PieceOnFace> pieces)
     {
         var hand = cutting.ByHand.Where(pieces.ContainsKey).Select(id => pieces[id]).ToArray();
         if (hand.Length == 0) return;
         var width = flow.Width;
         var key = Block.Words(CutWords.Key, width, ink: Ink.Quiet, after: 1.5);
-        var tapers = hand.Where(p => p.Kind == PieceKind.Taper && p.Cuts.Count == 1).Select(p => Taper(p, width, figures)).ToList();
-        var cards = hand.Where(p => p.Kind != PieceKind.Taper || p.Cuts.Count != 1).Chunk(2).Select(pair => Pair(pair, width, figures)).ToList();
+        var tapers = hand.Where(p => IsPlainTaper(p.Piece)).Select(p => Taper(p, width, figures)).ToList();
+        var cards = hand.Where(p => !IsPlainTaper(p.Piece)).Chunk(2).Select(pair => Pair(pair, width, figures)).ToList();
         var again = Block.Heading("Marked by hand, continued", width);
         flow.Add(Block.Together(Block.Heading("Marked by hand", width), key), [.. tapers, .. cards], again);
     }
 
-    private static Block Taper(Piece piece, double width, Figures figures)
+    private static bool IsPlainTaper(Piece piece) => piece.Kind == PieceKind.Taper && piece.Cuts.Count == 1;
+
+    private static Block Taper(PieceOnFace of, double width, Figures figures)
     {
-        var words = CutWords.Of(piece, figures);
+        var (piece, words) = (of.Piece, CutWords.Of(of, figures));
         var height = Math.Max(7.4, Pen.ParagraphHeight(words, 11, bold: false, width - 52) + 2.4);
         return new(height, (pen, x, y) =>
         {
@@ -76,7 +78,7 @@ internal static class CutSheets
         });
     }
 
-    private static Block Pair(Piece[] pair, double width, Figures figures)
+    private static Block Pair(PieceOnFace[] pair, double width, Figures figures)
     {
         const double gap = 6;
         var half = (width - gap) / 2;
@@ -90,15 +92,16 @@ internal static class CutSheets
 
     private const double SketchWidth = 46;
 
-    private static double CardHeight(Piece piece, double width, Figures figures) =>
-        Math.Max(48, 12 + Pen.ParagraphHeight(CutWords.Of(piece, figures), 9.5, bold: false, width - SketchWidth - 2));
+    private static double CardHeight(PieceOnFace of, double width, Figures figures) =>
+        Math.Max(3 + PieceSketch.HeightOf(of, SketchWidth, 45, figures), 14 + Pen.ParagraphHeight(CutWords.Of(of, figures), 9.5, bold: false, width - SketchWidth - 2));
 
-    private static void Card(Pen pen, Piece piece, Frame room, Figures figures)
+    private static void Card(Pen pen, PieceOnFace of, Frame room, Figures figures)
     {
-        PieceSketch.Draw(pen, piece, new(room.X, room.Y + 1.5, SketchWidth, Math.Min(room.Height, 48) - 3), figures);
+        var piece = of.Piece;
+        PieceSketch.Draw(pen, of, new(room.X, room.Y + 1.5, SketchWidth, PieceSketch.HeightOf(of, SketchWidth, 45, figures)), figures);
         var x = room.X + SketchWidth + 2;
         Tick(pen, x, room.Y + 3, piece.Id);
         pen.Text(x + 5.4, room.Y + 10.4, $"{FacePicture.NameOf(piece.Kind)}, {piece.Face}", 8, ink: Ink.Quiet);
-        pen.Paragraph(x, room.Y + 12.4, room.Width - SketchWidth - 2, CutWords.Of(piece, figures), 9.5);
+        pen.Paragraph(x, room.Y + 12.4, room.Width - SketchWidth - 2, CutWords.Of(of, figures), 9.5);
     }
 }

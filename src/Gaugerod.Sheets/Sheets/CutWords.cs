@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 
@@ -9,11 +10,17 @@ internal static class CutWords
 {
     public const string Key = "Each size is kept, measured from the factory side across from the side named; the waste is on the side named.";
 
-    public static string Of(Piece piece, Figures figures)
+    public static string Of(PieceOnFace of, Figures figures)
     {
-        var words = piece.Cuts.Select(c => Cut(c, piece.Cell, figures)).Concat(piece.Inner.Select(h => Hole(h, piece.Cell, figures))).ToArray();
-        return words.Length == 0 ? "As the sketch shows." : string.Join("\n", words);
+        var piece = of.Piece;
+        List<string> words = [.. piece.Cuts.Select(c => Cut(c, piece.Cell, figures)), .. of.Holes.Select(h => Hole(h, piece.Cell, figures))];
+        if (CutBothWays(piece, TileSide.Left, TileSide.Right)) words.Add($"piece {figures.Cut(piece.Width)} wide");
+        if (CutBothWays(piece, TileSide.Bottom, TileSide.Top)) words.Add($"piece {figures.Cut(piece.Height)} high");
+        return words.Count == 0 ? "As the sketch shows." : string.Join("\n", words);
     }
+
+    private static bool CutBothWays(Piece piece, TileSide one, TileSide other) =>
+        piece.Cuts.Any(c => c.Away == one) && piece.Cuts.Any(c => c.Away == other);
 
     /// <summary>One cut: <c>left 4 1/2 at foot, 4 5/8 at top</c>.</summary>
     public static string Cut(CutMark cut, Box cell, Figures figures)
@@ -44,12 +51,15 @@ internal static class CutWords
             : $", from {figures.Near(cut.From)} to {figures.Near(cut.To)} off the {start}";
     }
 
-    private static string Hole(Ring hole, Box cell, Figures figures)
+    private static string Hole(Hole hole, Box cell, Figures figures)
     {
-        var box = hole.Bounds;
-        var middle = (X: box.Left + box.Right - cell.Left - cell.Left, Y: box.Bottom + box.Top - cell.Bottom - cell.Bottom);
-        return $"hole {figures.Near(box.Width)} across, middle {figures.Near(Half(middle.X))} from the left, {figures.Near(Half(middle.Y))} from the foot";
+        var (right, up) = (hole.Centre.X - cell.Left, hole.Centre.Y - cell.Bottom);
+        return $"hole {figures.Near(hole.Diameter)} across, middle {Place(right, cell.Width, "left", "right", figures)}, {Place(up, cell.Height, "foot", "top", figures)}";
     }
 
-    private static Length Half(Length doubled) => Length.FromSteps(doubled.Steps / 2);
+    private static string Place(Length at, Length size, string start, string end, Figures figures)
+    {
+        if (at.IsNegative) return $"{figures.Near(at.Abs())} beyond the {start}";
+        return at > size ? $"{figures.Near(at - size)} beyond the {end}" : $"{figures.Near(at)} from the {start}";
+    }
 }

@@ -48,12 +48,12 @@ internal sealed class FaceDimensions(FacePicture picture, Pen pen, PieceNumbers 
     {
         var (first, last) = (spans[0], spans[^1]);
         var (from, to) = (first.Cut ? 1 : 0, last.Cut && spans.Length > 1 ? spans.Length - 2 : spans.Length - 1);
-        if (first.Cut) numbers.Keep(draw(first.From, first.To, first.Words, Measures.Spill.Before));
-        if (last.Cut && spans.Length > 1) numbers.Keep(draw(last.From, last.To, last.Words, Measures.Spill.After));
+        if (first.Cut) numbers.Keep(draw(first.From, first.To, first.Words, Measures.Spill.Across));
+        if (last.Cut && spans.Length > 1) numbers.Keep(draw(last.From, last.To, last.Words, Measures.Spill.Across));
         if (to < from) return;
         var count = to - from + 1;
         var whole = figures.Near(spans[to].To - spans[from].From);
-        numbers.Keep(draw(spans[from].From, spans[to].To, $"{whole}  ({Figures.Number(count)} {(count == 1 ? "tile" : "tiles")})", Measures.Spill.After));
+        numbers.Keep(draw(spans[from].From, spans[to].To, $"{whole}  ({Figures.Number(count)} {(count == 1 ? "tile" : "tiles")})", Measures.Spill.Across));
     }
 
     private (Length From, Length To, bool Cut, string Words) Span(Piece piece, bool level)

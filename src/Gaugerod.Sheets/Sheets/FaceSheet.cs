@@ -8,7 +8,7 @@ namespace Gaugerod.Sheets.Sheets;
 /// <summary>One sheet for one face: its pieces numbered, its dimensions, its lines, a key, and bars to check the print by.</summary>
 internal static class FaceSheet
 {
-    private const double Left = 24, Right = 25, Top = 9, Dims = 22, Key = 17;
+    private const double Left = 24, Right = 25, Top = 7.5, Dims = 20, Key = 19.5;
 
     public static void Add(SheetBook book, RunPlan run, FacePlan face)
     {
@@ -34,7 +34,7 @@ internal static class FaceSheet
         var box = face.Face.Outline.Bounds;
         var scale = Math.Min(ScaleOn(book.ContentOf(landscape: false), box.Width, box.Height), ScaleOn(book.ContentOf(landscape: true), box.Width, box.Height));
         var (width, height) = (FaceMap.OnPaper(box.Width, scale) + Left + Right, FaceMap.OnPaper(box.Height, scale) + Top + Dims + Key);
-        width = Math.Max(width, 175);
+        width = Math.Max(width, 192);
         var pen = new Pen();
         var across = FaceMap.OnPaper(box.Width, scale);
         var room = new Frame(2, 0, width - 4, height - Key);
@@ -71,41 +71,33 @@ internal static class FaceSheet
 
     private static void Foot(Pen pen, FacePlan face, int scale, Frame content, Figures figures)
     {
-        var y = content.Bottom - 12;
+        var y = content.Bottom - 15;
         var x = content.X;
         foreach (var kind in face.Pieces.Select(p => p.Kind).Distinct().Order())
         {
             pen.Area(new Frame(x, y - 3.2, 7, 4), FacePicture.FillOf(kind), kind == PieceKind.Full ? Stroke.TileEdge : Stroke.CutEdge);
             pen.Text(x + 8.2, y, FacePicture.NameOf(kind), 8);
-            x += 8.2 + Lettering.Width(FacePicture.NameOf(kind), 8) + 4;
+            x += 8.2 + Lettering.Width(FacePicture.NameOf(kind), 8) + 3.6;
         }
 
         pen.Line(x, y - 1.2, x + 7, y - 1.2, Stroke.SnapLine);
         pen.Text(x + 8.2, y, "line to snap", 8);
-        Bars(pen, scale, content, figures);
+        Measures.CheckBar(pen, content.X, content.Bottom - 8, 100, "100 mm on paper");
+        Measures.CheckBar(pen, content.X, content.Bottom - 2.6, 101.6, "4 in on paper");
+        ScaleBar(pen, content, scale, figures);
     }
 
-    private static void Bars(Pen pen, int scale, Frame content, Figures figures)
+    /// <summary>Two parts, each of the roundest length that keeps the bar short.</summary>
+    private static void ScaleBar(Pen pen, Frame content, int scale, Figures figures)
     {
-        var y = content.Bottom - 2;
-        if (figures.Tape.Unit == LengthUnit.Inch)
-        {
-            Measures.CheckBar(pen, content.X, y, 101.6, "4 in on paper");
-            ScaleBar(pen, content, y, Length.FromInches(12), scale, i => Figures.Number(i * 12) + (i == 3 ? " in" : ""));
-        }
-        else
-        {
-            Measures.CheckBar(pen, content.X, y, 100, "100 mm on paper");
-            ScaleBar(pen, content, y, Length.FromMillimetres(250), scale, i => Figures.Number(i * 250) + (i == 3 ? " mm" : ""));
-        }
-    }
+        int[] ladder = figures.Tape.Unit == LengthUnit.Inch ? [96, 48, 36, 24, 12, 6, 3, 1] : [5000, 2000, 1000, 500, 250, 200, 100, 50, 20];
+        var part = ladder.FirstOrDefault(p => FaceMap.OnPaper(Part(p), scale) <= 22, ladder[^1]);
+        var size = FaceMap.OnPaper(Part(part), scale);
+        var (x, y) = (content.Right - (2 * size) - 6, content.Bottom - 3);
+        Measures.ScaleBar(pen, x, y, size, 2, i => Figures.Number(i * part) + (i == 2 ? " " + figures.Unit : ""));
+        pen.Text(content.Right, content.Bottom - 11, $"Scale 1:{Figures.Number(scale)}", 10, bold: true, Anchor.End);
 
-    private static void ScaleBar(Pen pen, Frame content, double y, Length part, int scale, Func<int, string> figure)
-    {
-        var size = FaceMap.OnPaper(part, scale);
-        var parts = 3;
-        Measures.ScaleBar(pen, content.Right - (size * parts) - 6, y, size, parts, figure);
-        pen.Text(content.Right - (size * parts) - 12, y + 1, $"1:{Figures.Number(scale)}", 9, bold: true, Anchor.End);
+        Length Part(int parts) => figures.Tape.Unit == LengthUnit.Inch ? Length.FromInches(parts) : Length.FromMillimetres(parts);
     }
 
     private static string Describe(RunPlan run, FacePlan face, int scale, Figures figures)

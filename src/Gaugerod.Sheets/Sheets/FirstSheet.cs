@@ -1,3 +1,4 @@
+using Gaugerod.Engine;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Takeoffs;
@@ -43,40 +44,53 @@ internal static class FirstSheet
         var y = content.Y;
         y += page.Pen.Paragraph(content.X, y, content.Width, Title(book.Plan, run, withOrder), 16, bold: true) + 0.5;
         y += page.Pen.Paragraph(content.X, y, content.Width, Subtitle(book.Plan, run), 9.5, ink: Ink.Quiet);
-        RunPicture.Draw(page.Pen, run, scale, content.X, y, content.Width, first, figures);
-        y += RunPicture.HeightAt(run, scale) + 3;
-        var columns = new Columns(page.Pen, new(content.X, y, content.Width, content.Bottom - y), 2, 8);
-        var flow = new Flow(columns, () =>
+        foreach (var stop in withOrder ? book.Plan.Findings.Where(f => f.Level == FindingLevel.Stop) : [])
         {
-            var more = book.Page(name + ", continued");
-            more.Description = page.Description;
-            return new(more.Pen, more.Content, 2, 8);
-        });
-        Words(flow, book, run, first, withOrder);
+            y += page.Pen.Paragraph(content.X, y + 1, content.Width, $"■ STOP, {stop.Where}: {stop.Text} See the findings.", 10, bold: true) + 0.6;
+        }
+
+        var named = RunPicture.Draw(page.Pen, run, scale, content.X, y, content.Width, first, figures);
+        if (!named) first = first with { Words = first.Words + " It is solid black in the picture." };
+        y += RunPicture.HeightAt(run, scale) + 3;
+        Words(book, run, first, withOrder, new(page.Pen, new(content.X, y, content.Width, content.Bottom - y), 1, 0), name, page.Description);
     }
 
-    private static void Words(Flow flow, SheetBook book, RunPlan run, FirstTile first, bool withOrder)
+    private static void Words(SheetBook book, RunPlan run, FirstTile first, bool withOrder, Columns room, string name, string description)
     {
-        var (figures, width) = (book.Figures, flow.Width);
-        flow.Add(Block.Together(Block.Heading("First tile", width), Block.Words(first.Words, width, 10.5, bold: true, after: 3)));
-        Lines(flow, run, figures, width);
+        var figures = book.Figures;
+        var across = new Flow(room, () => Next(1));
+        across.Add(Block.Together(Block.Heading("First tile", across.Width), Block.Words(first.Words, across.Width, 10.5, bold: true, after: 2)));
+        Lines(across, run, figures, across.Width);
+        var flow = new Flow(across.Rest(2, 8), () => Next(2));
+        var width = flow.Width;
         if (withOrder)
         {
             var orders = book.Plan.Order.Select(o => Order(o, width)).ToList();
             flow.Add(Block.Heading("Order", width), orders);
         }
 
-        flow.Add(Block.Together(Block.Heading("How it comes out", width), Block.Words(Score(run, figures), width), Block.Words(run.Best.Why, width, ink: Ink.Quiet, after: 3)));
-        flow.Add(Block.Together(Block.Heading("How sure that is", width), Block.Words(run.Proof.Words, width, after: 3)));
+        var sure = Block.Together(Block.Heading("How sure that is", width), Block.Words(run.Proof.Words, width, after: 1));
+        if (withOrder) flow.Add(sure);
+        if (withOrder) flow.Break();
+        flow.Add(Block.Together(Block.Heading("How it comes out", width), Block.Words(Score(run, figures), width), Block.Words(run.Best.Why, width, 9, ink: Ink.Quiet)));
+        if (!withOrder) flow.Add(sure);
+
+        Columns Next(int columns)
+        {
+            var more = book.Page(name + ", continued");
+            more.Description = description;
+            return new(more.Pen, more.Content, columns, 8);
+        }
     }
 
     private static void Lines(Flow flow, RunPlan run, Figures figures, double width)
     {
         if (run.Lines.Count == 0) return;
-        var rows = run.Lines.Select(l => (IReadOnlyList<string>)[l.Face, l.Axis == Axis.Level ? "level" : "plumb", figures.Near(l.At), l.Why]);
-        var (head, body) = Table.Of([new("Face", 17), new("Line", 13), new(figures.Unit, 17, Right: true, Bold: true), new("What for", 43)], rows, width);
+        var rows = run.Lines.Select(l => (IReadOnlyList<string>)[l.Face, l.Axis == Axis.Level ? "level" : "plumb", figures.Near(l.At), l.Axis == Axis.Level ? "up" : "from left", l.Why]);
+        var (head, body) = Table.Of([new("Face", 24), new("Line", 13), new(figures.Unit, 17, Right: true, Bold: true), new("", 17), new("What for", 113)], rows, width);
         flow.Add(Block.Together(Block.Heading("Lines to snap", width), head), body, head);
-        flow.Add(Block.Words("Level lines: height above the face's zero, the foot of its left corner. Plumb lines: distance from that corner.", width, 8, ink: Ink.Quiet, after: 3));
+        flow.Add(Block.Gap(0.8));
+        flow.Add(Block.Words("Up: above the face's zero, the foot of its left corner. From left: from that corner.", width, 8, ink: Ink.Quiet, after: 2));
     }
 
     private static Block Order(OrderLine order, double width)

@@ -16,10 +16,12 @@ internal sealed record FirstTile(string Face, Piece? Piece, string Words)
         var plumb = Nearest(run, face, Axis.Plumb);
         var name = face.Face.Name;
         if (level is null && plumb is null) return new(name, null, "No line is given for this run; set out from the placing on the sheet of proposals.");
+        var reach = run.Best.Placing.Joint + run.Best.Placing.Joint;
         var piece = face.Pieces
-            .OrderBy(p => p.Kind == PieceKind.Full ? 0 : 1)
-            .ThenBy(p => Away(level, p.Cell.Bottom) + Away(plumb, p.Cell.Left))
-            .ThenBy(p => p.Cell.Bottom.Steps).ThenBy(p => p.Cell.Left.Steps)
+            .OrderBy(p => Away(level, p.Cell.Bottom))
+            .ThenBy(p => Beside(plumb, p) <= reach.Steps && p.Kind == PieceKind.Full ? 0 : 1)
+            .ThenBy(p => Beside(plumb, p))
+            .ThenBy(p => p.Cell.Left.Steps)
             .FirstOrDefault();
         if (piece is null) return new(name, null, "No tile lies on this face.");
         var words = $"On {name}: the first tile {Stands(level, piece, figures)}{(level is not null && plumb is not null ? ", and " : "")}{Touches(plumb, piece, figures)}.";
@@ -42,13 +44,16 @@ internal sealed record FirstTile(string Face, Piece? Piece, string Words)
 
     private static long Away(SnapLine? line, Length side) => line is null ? 0 : Math.Abs((side - line.At).Steps);
 
+    /// <summary>How far the nearer of a piece's upright sides lies from the plumb line.</summary>
+    private static long Beside(SnapLine? plumb, Piece piece) => Math.Min(Away(plumb, piece.Cell.Left), Away(plumb, piece.Cell.Right));
+
     private static string Stands(SnapLine? level, Piece piece, Figures figures)
     {
         if (level is null) return "";
         var line = $"the level line at {figures.NearWithUnit(level.At)}";
         var off = piece.Cell.Bottom - level.At;
         var under = (level.At - piece.Cell.Top).Abs();
-        if (under < off.Abs()) return under == Length.Zero ? $"hangs with its top on {line}" : $"hangs {figures.NearWithUnit(under)} from {line}";
+        if (under < off.Abs()) return under == Length.Zero ? $"hangs with its top on {line}" : $"hangs with its top {figures.NearWithUnit(under)} {(piece.Cell.Top < level.At ? "below" : "above")} {line}";
         return off == Length.Zero ? $"stands on {line}"
             : $"stands {figures.NearWithUnit(off.Abs())} {(off.IsNegative ? "below" : "above")} {line}";
     }

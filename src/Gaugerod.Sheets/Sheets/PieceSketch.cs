@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
@@ -18,35 +19,57 @@ internal sealed class PieceSketch
     private readonly double _perStep;
     private int _below, _above, _left, _right;
 
-    private PieceSketch(Pen pen, Piece piece, Frame room, Figures figures)
+    private PieceSketch(Pen pen, PieceOnFace of, Frame room, Figures figures)
     {
+        var piece = of.Piece;
         (_pen, _piece, _figures) = (pen, piece, figures);
-        var (needBelow, needAbove, needLeft, needRight) = Needs(piece, figures);
+        var (needBelow, needAbove, needLeft, needRight) = Needs(of, figures);
         var (width, height) = (room.Width - ((needLeft + needRight) * Row) - 2, room.Height - ((needBelow + needAbove) * Row) - 2);
         _perStep = Math.Min(width / piece.Cell.Width.Steps, height / piece.Cell.Height.Steps);
         var (w, h) = (piece.Cell.Width.Steps * _perStep, piece.Cell.Height.Steps * _perStep);
         _tile = new(room.X + 1 + (needLeft * Row) + ((width - w) / 2), room.Y + 1 + (needAbove * Row) + ((height - h) / 2), w, h);
     }
 
-    public static void Draw(Pen pen, Piece piece, Frame room, Figures figures)
+    public static void Draw(Pen pen, PieceOnFace of, Frame room, Figures figures)
     {
-        var sketch = new PieceSketch(pen, piece, room, figures);
+        var (sketch, piece) = (new PieceSketch(pen, of, room, figures), of.Piece);
         pen.Area(sketch._tile, Fill.None, Stroke.Ghost);
         pen.Area(new[] { piece.Outline }.Concat(piece.Inner).Select(sketch.Ring), FacePicture.FillOf(piece.Kind), Stroke.CutEdge, piece.Id);
         foreach (var cut in piece.Cuts) sketch.Cut(cut);
-        foreach (var hole in piece.Inner) sketch.Hole(hole.Bounds);
+        foreach (var hole in of.Holes.Where(of.Within)) sketch.Hole(hole);
+    }
+
+    /// <summary>How high a sketch of a width is, so that nothing is left over above and below.</summary>
+    public static double HeightOf(PieceOnFace of, double width, double most, Figures figures)
+    {
+        var (below, above, left, right) = Needs(of, figures);
+        var tile = (width - ((left + right) * Row) - 2) * of.Piece.Cell.Height.Steps / of.Piece.Cell.Width.Steps;
+        return Math.Min(most, tile + ((below + above) * Row) + 2);
     }
 
     /// <summary>How many rows of dimensions each side of the tile needs.</summary>
-    private static (int Below, int Above, int Left, int Right) Needs(Piece piece, Figures figures)
+    private static (int Below, int Above, int Left, int Right) Needs(PieceOnFace of, Figures figures)
     {
-        var (below, above, left, right) = (piece.Inner.Count, 0, piece.Inner.Count, 0);
+        var (piece, holes) = (of.Piece, of.Holes.Count(of.Within));
+        var (below, above, left, right) = (holes, 0, holes, 0);
         foreach (var cut in piece.Cuts)
         {
             var (near, far) = Where(cut, figures);
             var level = cut.Away is TileSide.Left or TileSide.Right;
             if (level) (below, above) = (below + near, above + far);
             else (left, right) = (left + near, right + far);
+            if (!Between(cut, piece.Cell)) continue;
+
+            // The size of what comes before the cut may have to stand outside, beyond the tile's lower or left end.
+            if (level) below += 2;
+            else left += 2;
+            switch (cut.Away)
+            {
+                case TileSide.Left: left++; break;
+                case TileSide.Right: right++; break;
+                case TileSide.Bottom: below++; break;
+                default: above++; break;
+            }
         }
 
         return (below, above, left, right);
@@ -59,6 +82,10 @@ internal sealed class PieceSketch
         return cut.From <= Length.Zero ? (1, 0) : (0, 1);
     }
 
+    /// <summary>Whether a cut ends short of the tile on both ends, so that its place along the side must be marked too.</summary>
+    private static bool Between(CutMark cut, Box cell) =>
+        cut.From > Length.Zero && cut.To < (cut.Away is TileSide.Left or TileSide.Right ? cell.Height : cell.Width);
+
     private Sequence<Spot> Ring(Ring ring) => ring.Points.Select(p => At(p.X - _piece.Cell.Left, p.Y - _piece.Cell.Bottom)).ToSequence();
 
     private Spot At(Length right, Length up) => new(_tile.X + (right.Steps * _perStep), _tile.Bottom - (up.Steps * _perStep));
@@ -68,6 +95,7 @@ internal sealed class PieceSketch
         var (near, far) = Where(cut, _figures);
         if (near > 0) Size(cut.Away, cut.First, far: false);
         if (far > 0) Size(cut.Away, cut.Last, far: true);
+        if (Between(cut, _piece.Cell)) Place(cut);
     }
 
     private void Size(TileSide away, Length size, bool far)
@@ -86,10 +114,27 @@ internal sealed class PieceSketch
         Measures.Upright(_pen, x, top, bottom, words, away == TileSide.Bottom ? Measures.Spill.Before : Measures.Spill.After, 7.5);
     }
 
-    private void Hole(Box box)
+    /// <summary>Where a cut begins and how long it is, along the side it is cut into.</summary>
+    private void Place(CutMark cut)
     {
-        var middle = Length.FromSteps(((box.Left + box.Right).Steps / 2) - _piece.Cell.Left.Steps);
-        var up = Length.FromSteps(((box.Bottom + box.Top).Steps / 2) - _piece.Cell.Bottom.Steps);
+        var (from, to) = (cut.From.Steps * _perStep, cut.To.Steps * _perStep);
+        var (begins, runs) = (_figures.Near(cut.From), _figures.Near(cut.To - cut.From));
+        if (cut.Away is TileSide.Bottom or TileSide.Top)
+        {
+            var y = cut.Away == TileSide.Bottom ? _tile.Bottom + (++_below * Row) - 0.4 : _tile.Y - (++_above * Row) + 1.6;
+            Measures.Level(_pen, _tile.X, _tile.X + from, y, begins, Measures.Spill.Before, 7.5);
+            Measures.Level(_pen, _tile.X + from, _tile.X + to, y, runs, Measures.Spill.After, 7.5);
+            return;
+        }
+
+        var x = cut.Away == TileSide.Left ? _tile.X - (++_left * Row) + 1.8 : _tile.Right + (++_right * Row) - 0.4;
+        Measures.Upright(_pen, x, _tile.Bottom - from, _tile.Bottom, begins, Measures.Spill.Before, 7.5);
+        Measures.Upright(_pen, x, _tile.Bottom - to, _tile.Bottom - from, runs, Measures.Spill.After, 7.5);
+    }
+
+    private void Hole(Hole hole)
+    {
+        var (middle, up) = (hole.Centre.X - _piece.Cell.Left, hole.Centre.Y - _piece.Cell.Bottom);
         var at = At(middle, up);
         Measures.Level(_pen, _tile.X, at.X, _tile.Bottom + (++_below * Row) - 0.4, _figures.Near(middle), size: 7.5);
         Measures.Upright(_pen, _tile.X - (++_left * Row) + 1.8, at.Y, _tile.Bottom, _figures.Near(up), size: 7.5);

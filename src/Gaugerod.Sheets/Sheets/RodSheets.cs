@@ -15,13 +15,15 @@ internal static class RodSheets
     {
         if (run.Rods.Count == 0) return;
         var flow = book.Flow($"Gauge rods: {run.Request.Name}", $"Marks of the gauge rods of the run {run.Request.Name}, as running distances from the starting line.", Across, 6);
-        foreach (var rod in run.Rods)
+        for (var i = 0; i < run.Rods.Count; i++)
         {
+            var rod = run.Rods[i];
+            if (i > 0 && run.Rods.Count <= Across) flow.Break();
             var title = $"{(rod.Axis == Axis.Level ? "Level" : "Plumb")} rod, {rod.Face}";
             var head = Block.Together(
                 Block.Words(title, flow.Width, 11, bold: true, after: 0.4),
                 Block.Words($"From {From(rod)} at {book.Figures.NearWithUnit(rod.Start)}", flow.Width, 8.5, ink: Ink.Quiet, after: 1.4));
-            flow.Add(head, Rows(rod, flow.Width, book.Figures), Block.Words(title + ", continued", flow.Width, 9, bold: true, after: 1.4));
+            flow.Add(head, Rows(rod, flow.Width, book.Figures), Block.Words(title + ", continued", flow.Width, 9, bold: true, after: 1.4), whole: true);
             flow.Add(Block.Gap(6));
         }
     }

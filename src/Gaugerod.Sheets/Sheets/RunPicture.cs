@@ -8,46 +8,54 @@ namespace Gaugerod.Sheets.Sheets;
 /// <summary>A run unrolled: its faces side by side, corners as fold lines, the lines to snap with their heights, the first tile marked.</summary>
 internal static class RunPicture
 {
-    private const double Above = 9, Below = 6, Beside = 9;
+    private const double Above = 9, Below = 6, Beside = 9, Fold = 5;
 
     public static Box BoundsOf(RunPlan run) => Box.Around(run.Faces.SelectMany(f =>
         f.Face.Outline.Points.Select(p => p.Moved(f.Face.Unrolled, f.Face.Raised))));
 
     public static double HeightAt(RunPlan run, int scale) => FaceMap.OnPaper(BoundsOf(run).Height, scale) + Above + Below;
 
-    public static double WidthAt(RunPlan run, int scale) => FaceMap.OnPaper(BoundsOf(run).Width, scale) + (2 * Beside);
+    public static double WidthAt(RunPlan run, int scale) => FaceMap.OnPaper(BoundsOf(run).Width, scale) + (Fold * (run.Faces.Count - 1)) + (2 * Beside);
 
-    public static void Draw(Pen pen, RunPlan run, int scale, double x, double y, double width, FirstTile first, Figures figures)
+    /// <summary>Draws it; false when the first tile is too small for its name and was made solid instead.</summary>
+    public static bool Draw(Pen pen, RunPlan run, int scale, double x, double y, double width, FirstTile first, Figures figures)
     {
         var bounds = BoundsOf(run);
-        var left = x + ((width - FaceMap.OnPaper(bounds.Width, scale)) / 2);
+        var left = x + ((width - FaceMap.OnPaper(bounds.Width, scale) - (Fold * (run.Faces.Count - 1))) / 2);
         var map = new FaceMap(scale, new(left - FaceMap.OnPaper(bounds.Left, scale), y + Above + FaceMap.OnPaper(bounds.Top, scale)));
-        var pictures = run.Faces.Select(f => new FacePicture(f, map.Moved(f.Face.Unrolled, f.Face.Raised), pen)).ToArray();
+        var pictures = run.Faces.Select((f, i) => new FacePicture(f, Folded(map, i).Moved(f.Face.Unrolled, f.Face.Raised), pen)).ToArray();
         foreach (var picture in pictures) picture.Draw();
         for (var i = 0; i < pictures.Length; i++)
         {
             var frame = pictures[i].Bounds;
             pen.Text(frame.Middle.X, y + Above + FaceMap.OnPaper(bounds.Height, scale) + 4.4, pictures[i].Plan.Face.Name, 9.5, bold: true, Anchor.Middle);
-            if (i > 0) pen.Line(frame.X, frame.Y - 3, frame.X, frame.Bottom + 3, Stroke.FoldLine);
+            if (i > 0) pen.Line(frame.X - (Fold / 2), frame.Y - 3, frame.X - (Fold / 2), frame.Bottom + 3, Stroke.FoldLine);
         }
 
         foreach (var picture in pictures) picture.Lines(run.Lines, 0);
-        Mark(pen, pictures, first);
+        var named = Mark(pen, pictures, first);
         Heights(pen, run, pictures, figures);
+        return named;
     }
 
-    private static void Mark(Pen pen, FacePicture[] pictures, FirstTile first)
+    /// <summary>Every corner of the room opens a little gap, so that the fold line is seen and each wall's end cuts stand free.</summary>
+    private static FaceMap Folded(FaceMap map, int corners) => map with { Origin = new(map.Origin.X + (Fold * corners), map.Origin.Y) };
+
+    private static bool Mark(Pen pen, FacePicture[] pictures, FirstTile first)
     {
-        if (first.Piece is null) return;
+        if (first.Piece is null) return true;
         var picture = Array.Find(pictures, p => string.Equals(p.Plan.Face.Name, first.Face, StringComparison.Ordinal))!;
         var frame = picture.Map.Frame(first.Piece.Outline.Bounds);
         pen.Area(frame, Fill.None, Stroke.Outline);
-        foreach (var (words, size) in new[] { ("first tile", 8.0), ("first", 8), ("1st", 7), ("1", 6.5) })
+        foreach (var (words, size) in new[] { ("first tile", 8.0), ("first", 7.5) })
         {
             if (!frame.Holds(Pen.BoxAround(frame.Middle, words, size, bold: true, upright: false))) continue;
             pen.TextAround(frame.Middle, words, size, bold: true, onPaper: true);
-            return;
+            return true;
         }
+
+        pen.Area(frame, Fill.Ink, Stroke.Outline, "first tile");
+        return false;
     }
 
     /// <summary>A height is written once on the left of the run and again where it changes; a plumb line's distance above it.</summary>

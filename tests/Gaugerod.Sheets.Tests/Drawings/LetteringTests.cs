@@ -5,11 +5,13 @@ namespace Gaugerod.Sheets.Tests.Drawings;
 public sealed class LetteringTests
 {
     [Theory]
-    [InlineData("4 1/2 in", "4\u00A0¹⁄₂ in")]
+    [InlineData("4 1/2 in", "4\u00A0¹⁄₂\u00A0in")]
     [InlineData("40 15/16", "40\u00A0¹⁵⁄₁₆")]
-    [InlineData("-3/8 in", "-³⁄₈ in")]
+    [InlineData("-3/8 in", "-³⁄₈\u00A0in")]
     [InlineData("3' 4 1/2\"", "3' 4\u00A0¹⁄₂\"")]
-    [InlineData("1028 mm", "1028 mm")]
+    [InlineData("1028 mm", "1028\u00A0mm")]
+    [InlineData("6 in all", "6\u00A0in all")]
+    [InlineData("6 inner", "6 inner")]
     [InlineData("A137.1/2012", "A137.1/2012")]
     [InlineData("1/2/3", "1/2/3")]
     [InlineData("page 3/", "page 3/")]

@@ -20,7 +20,7 @@ internal static class HandPlan
         var (tileWidth, tileHeight) = (In(23, 7, 8), In(11, 7, 8));
         var count = 0;
         var tape = metric ? Tape.Millimetres : Tape.Sixteenths;
-        var window = ("window", new Box(In(19), In(51), In(41), In(79)), false);
+        var window = ("window", new Box(In(18, 1, 4), In(54), In(42), In(79)), false);
         var niche = ("niche", new Box(In(46), In(39), In(58), In(51)), false);
         var bench = ("bench", new Box(In(19), In(0), In(34, 3, 8), In(18)), true);
         var valve = new Hole("valve", new(In(17), In(43)), In(2, 1, 2));
@@ -69,6 +69,28 @@ internal static class HandPlan
                 new(FindingLevel.Stop, "must", "shower", "A must is missed: for the look of this sheet only.", "", "", "the job's own wants"),
             ]);
     }
+
+    /// <summary>The same shower with a second run, so that the sheets have two runs to keep apart.</summary>
+    public static Plan TwoRuns()
+    {
+        var plan = Shower();
+        var run = plan.Runs[0];
+        FacePlan[] faces = [Renamed(run.Faces[2], "side", "B")];
+        var second = run with
+        {
+            Request = run.Request with { Name = "side wall", Faces = ["side"], Through = null },
+            Lines = [new(Axis.Level, "side", In(41, 3, 8), "First course stands on it")],
+            Rods = [],
+            Faces = faces.ToSequence(),
+        };
+        return plan with { Runs = [run, second] };
+    }
+
+    private static FacePlan Renamed(FacePlan face, string name, string letter) => face with
+    {
+        Face = face.Face with { Name = name, Unrolled = Length.Zero },
+        Pieces = face.Pieces.Select(p => p with { Face = name, Id = letter + p.Id[1..] }).ToSequence(),
+    };
 
     private static Length In(long whole, long part = 0, long of = 1) => whole < 0 ? -Length.FromInches(-whole, part, of) : Length.FromInches(whole, part, of);
 

@@ -2,10 +2,11 @@ using Gaugerod.Engine.Planning;
 using Gaugerod.Plane;
 using Gaugerod.Sheets.Drawings;
 using Gaugerod.Sheets.Formats;
+using Gaugerod.Sheets.Sheets;
 
-namespace Gaugerod.Sheets.Sheets;
+namespace Gaugerod.Sheets;
 
-/// <summary>Writes sheets as one file.</summary>
+/// <summary>Writes sheets as one file: the one place that knows both the sheets and a file format.</summary>
 public static class SheetWriter
 {
     /// <summary>The sheets as the bytes of one PDF; the same sheets give the same bytes.</summary>

@@ -1,0 +1,127 @@
+using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Plane.Measure;
+using Gaugerod.Sheets.Drawings;
+using Gaugerod.Sheets.Sheets;
+
+namespace Gaugerod.Sheets.Tests.Sheets;
+
+public sealed class JobSheetsTests
+{
+    public static TheoryData<string> Names => Samples.Names;
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void No_letters_are_too_small_to_read_or_off_the_paper(string name)
+    {
+        foreach (var page in JobSheets.Pages(Samples.Plans[name]))
+        {
+            foreach (var text in SheetLook.Texts(page))
+            {
+                Assert.True(text.Size >= 6.5, $"{page.Title}: {text.Words} at {text.Size} pt");
+                Assert.True(new Frame(9, 6, page.Width - 18, page.Height - 12).Holds(SheetLook.Box(text)), $"{page.Title}: '{text.Words}' at {text.At} leaves the sheet");
+            }
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void No_letters_run_into_others(string name)
+    {
+        foreach (var page in JobSheets.Pages(Samples.Plans[name]))
+        {
+            var texts = SheetLook.Texts(page).Select(t => (t.Words, Box: SheetLook.Box(t).Grown(-0.15))).ToArray();
+            var clashes = from i in Enumerable.Range(0, texts.Length)
+                          from j in Enumerable.Range(i + 1, texts.Length - i - 1)
+                          where texts[i].Box.Meets(texts[j].Box)
+                          select $"'{texts[i].Words}' and '{texts[j].Words}'";
+            Assert.True(!clashes.Any(), page.Title + ": " + string.Join("; ", clashes));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Every_cut_piece_is_numbered_on_its_face_and_stands_in_the_cut_list(string name)
+    {
+        var plan = Samples.Plans[name];
+        var pages = JobSheets.Pages(plan);
+        foreach (var face in plan.Runs.SelectMany(r => r.Faces))
+        {
+            var sheet = Assert.Single(pages, p => p.Title.Contains(": Face: " + face.Face.Name + ",", StringComparison.Ordinal));
+            var words = SheetLook.Texts(sheet).Select(t => t.Words).ToHashSet();
+            Assert.All(face.Pieces.Where(p => p.Kind != PieceKind.Full), p => Assert.Contains(p.Id, words));
+        }
+
+        var list = pages.Where(p => p.Title.Contains(": Cut list", StringComparison.Ordinal)).SelectMany(SheetLook.Texts).Select(t => t.Words).ToHashSet();
+        Assert.All(plan.Cutting.SelectMany(c => c.Settings.SelectMany(s => s.Pieces).Concat(c.ByHand)), id => Assert.Contains(id, list));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Each_face_is_drawn_at_the_scale_its_sheet_states(string name)
+    {
+        var plan = Samples.Plans[name];
+        var pages = JobSheets.Pages(plan);
+        foreach (var face in plan.Runs.SelectMany(r => r.Faces))
+        {
+            var sheet = pages.Single(p => p.Title.Contains(": Face: " + face.Face.Name + ",", StringComparison.Ordinal));
+            var stated = SheetLook.Texts(sheet).Single(t => t.Words.StartsWith("Scale 1:", StringComparison.Ordinal) && !t.Words.Contains('.', StringComparison.Ordinal)).Words[8..];
+            var outline = sheet.Marks.OfType<Mark.Area>().First(a => a.Fill == Fill.Wall && a.Name == face.Face.Name);
+            var drawn = Frame.Around(outline.Rings[0]);
+            var scale = int.Parse(stated, System.Globalization.CultureInfo.InvariantCulture);
+            Assert.Equal((double)face.Face.Outline.Bounds.Width.Millimetres, drawn.Width * scale, 6);
+            Assert.Equal((double)face.Face.Outline.Bounds.Height.Millimetres, drawn.Height * scale, 6);
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_first_sheet_says_what_is_needed_first(string name)
+    {
+        var plan = Samples.Plans[name];
+        var words = SheetLook.Words(JobSheets.Pages(plan)[0]);
+        Assert.Contains(plan.Job.Name, words, StringComparison.Ordinal);
+        Assert.Contains("First tile", words, StringComparison.Ordinal);
+        Assert.Contains(plan.Order[0].Item, words, StringComparison.Ordinal);
+        Assert.All(plan.Runs[0].Lines, l => Assert.Contains(LengthText.NearestBare(l.At, plan.Job.Tape), words, StringComparison.Ordinal));
+        Assert.Contains(SheetLook.Plain(plan.Job.Note!), words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Fences_are_rounded_down_and_lines_to_the_nearest()
+    {
+        var plan = HandPlan.Shower();
+        var pages = JobSheets.Pages(plan);
+        var list = string.Join('\n', pages.Where(p => p.Title.Contains("Cut list", StringComparison.Ordinal)).Select(SheetLook.Words));
+        Assert.All(plan.Cutting[0].Settings, s => Assert.Contains(LengthText.DownBare(s.Fence, plan.Job.Tape), list, StringComparison.Ordinal));
+        Assert.All(pages, p => Assert.Contains("Cut sizes are rounded down to the mark, everything else to the nearest.", SheetLook.Words(p), StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(Paper.A4, 210, 297)]
+    [InlineData(Paper.Letter, 215.9, 279.4)]
+    public void Every_sheet_has_the_job_s_paper_upright_or_across(Paper paper, double width, double height) =>
+        Assert.All(JobSheets.Pages(HandPlan.Shower(paper)), p => Assert.True((p.Width, p.Height) == (width, height) || (p.Width, p.Height) == (height, width)));
+
+    [Fact]
+    public void A_stop_is_said_on_the_first_sheet_and_first_among_the_findings()
+    {
+        var pages = JobSheets.Pages(HandPlan.Shower());
+        Assert.Contains("STOP, shower", SheetLook.Words(pages[0]), StringComparison.Ordinal);
+        var words = SheetLook.Words(pages[^1]);
+        Assert.True(words.IndexOf("STOP", StringComparison.Ordinal) < words.IndexOf("warn", StringComparison.Ordinal));
+        Assert.True(words.IndexOf("warn", StringComparison.Ordinal) < words.IndexOf("note", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_long_list_says_its_head_again_on_every_sheet()
+    {
+        var plan = HandPlan.Shower();
+        var many = Enumerable.Range(0, 90).Select(i => plan.Findings[1] with { Where = $"place {i}" });
+        var pages = JobSheets.Pages(plan with { Findings = [.. many] }).Where(p => p.Title.Contains("Findings", StringComparison.Ordinal)).ToArray();
+        Assert.True(pages.Length > 1);
+        Assert.All(pages, p => Assert.Contains("Source", SheetLook.Words(p), StringComparison.Ordinal));
+        var words = string.Join('\n', pages.Select(SheetLook.Words));
+        for (var i = 0; i < 90; i++) Assert.Contains($"place {i}\n", words, StringComparison.Ordinal);
+    }
+}

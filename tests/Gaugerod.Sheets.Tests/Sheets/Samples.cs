@@ -1,0 +1,25 @@
+using Gaugerod.Engine.Planning;
+using Gaugerod.Files.Jobs;
+using Gaugerod.Testing;
+
+namespace Gaugerod.Sheets.Tests.Sheets;
+
+/// <summary>Plans to draw: the hand-made one on both papers and tapes, and the invented samples that plan quickly.</summary>
+internal static class Samples
+{
+    public static IReadOnlyDictionary<string, Plan> Plans { get; } = new Dictionary<string, Plan>(StringComparer.Ordinal)
+    {
+        ["hand A4 in"] = HandPlan.Shower(),
+        ["hand Letter in"] = HandPlan.Shower(Paper.Letter),
+        ["hand A4 mm"] = HandPlan.Shower(metric: true),
+        ["hand Letter mm"] = HandPlan.Shower(Paper.Letter, metric: true),
+        ["hand two runs"] = HandPlan.TwoRuns(),
+        ["plain wall"] = Planner.Plan(Read("plain-wall.json")),
+        ["cloakroom"] = Planner.Plan(Read("cloakroom.json")),
+    };
+
+    public static TheoryData<string> Names => [.. Plans.Keys];
+
+    private static Job Read(string name) =>
+        Assert.IsType<JobReading.Understood>(JobReader.Read(File.ReadAllBytes(Path.Combine(Repo.Root, "samples", name)), name)).Job;
+}
