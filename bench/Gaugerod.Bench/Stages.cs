@@ -2,6 +2,7 @@ using System.Diagnostics;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Files.Jobs;
+using Gaugerod.Plane;
 
 namespace Gaugerod.Bench;
 
@@ -34,13 +35,19 @@ internal static class Stages
             Lap("improve", $"{search.Model.Examined} examined {best.Score}");
             var refiner = new Refiner(search, best);
             best = refiner.Refine();
-            Lap("refine", search.Model.Examined);
+            Lap("refine", $"{search.Model.Examined} {refiner.Ties}");
             var alternatives = Alternatives.Of(search, best);
             Lap("alternatives", search.Model.Examined);
             var proof = ProofMaker.Prove(search, best, refiner.Complete, 0);
             Lap("proof", proof);
             _ = new TileCounter(search.Model).Tiles(best);
             Lap("tiles");
+            for (var i = 0; i < 20; i++) _ = new TileCounter(search.Model).Pieces(best, ["A", "B", "C"]);
+            Lap("20 x pieces");
+            var pieces = new TileCounter(search.Model).Pieces(best, ["A", "B", "C"]).SelectMany(x => x).ToSequence();
+            watch.Restart();
+            for (var i = 0; i < 20; i++) _ = Gaugerod.Engine.Cutting.CuttingPlanner.Plan(problem.Product, pieces, job.Tape);
+            Lap("20 x cutting");
             _ = Planner.Plan(job);
             Lap("whole plan");
         }

@@ -19,6 +19,10 @@ internal sealed class FaceReckoner
     private readonly FacingPair[] _levelPairs;
     private readonly long[] _legs;
     private readonly long[] _leastAtEdge;
+    private readonly List<SideHit> _hits = [];
+    private readonly List<int> _rowEnds = [];
+    private long _hitsAt = long.MinValue;
+    private long _firstCourse;
     private long _firstColumn;
     private long _relax;
 
@@ -42,14 +46,17 @@ internal sealed class FaceReckoner
     public FaceCount Reckon(long u, long v, long sliver, long relax)
     {
         _relax = relax;
+        if (v != _hitsAt) FindHits(v);
         Array.Fill(_leastAtEdge, NotCut);
         var (cuts, slivers, least) = (0, 0, NotCut);
-        var first = Grid.FloorDiv(_frame.LeastAcross - v - _courses.Depth, _courses.Rise) + 1;
-        for (var k = first; v + (k * _courses.Rise) < _frame.MostAcross; k++)
+        var hit = 0;
+        for (var row = 0; row < _rowEnds.Count; row++)
         {
+            var k = _firstCourse + row;
             var start = u + _courses.Offset(k);
             _firstColumn = Grid.FloorDiv(_frame.LeastAlong - start - _courses.Length, _courses.Period) + 1;
             Array.Fill(_legs, NotCut);
+            for (; hit < _rowEnds[row]; hit++) Side(start, _hits[hit]);
             Row(start, v + (k * _courses.Rise));
             foreach (var leg in _legs)
             {
@@ -63,22 +70,45 @@ internal sealed class FaceReckoner
         return new(cuts, slivers, least >= CutWithoutLeg ? null : least);
     }
 
+    /// <summary>Where each row meets the sides does not change with u: found once for each v.</summary>
+    private void FindHits(long v)
+    {
+        _hits.Clear();
+        _rowEnds.Clear();
+        _hitsAt = v;
+        _firstCourse = Grid.FloorDiv(_frame.LeastAcross - v - _courses.Depth, _courses.Rise) + 1;
+        for (var bottom = v + (_firstCourse * _courses.Rise); bottom < _frame.MostAcross; bottom += _courses.Rise)
+        {
+            foreach (ref readonly var edge in _frame.Sides.AsSpan())
+            {
+                var (low, high) = (Math.Max(edge.B0, bottom), Math.Min(edge.B1, bottom + _courses.Depth));
+                if (low >= high) continue;
+                var (one, other) = (edge.AlongAt(low), edge.AlongAt(high));
+                _hits.Add(new(Math.Min(one, other), Math.Max(one, other), edge.Edge, edge.TileAfter));
+            }
+
+            _rowEnds.Add(_hits.Count);
+        }
+    }
+
+    private void Side(long start, SideHit hit)
+    {
+        for (var (left, c) = FirstTile(start, hit.From); left < hit.To; left += _courses.Period, c++)
+        {
+            Note(c, hit.Edge, Math.Max(0, hit.TileAfter ? left + _courses.Length - hit.To : hit.From - left));
+        }
+    }
+
+    /// <summary>The first tile of a course that ends beyond a place: where it begins, and its column.</summary>
+    private (long Left, long Column) FirstTile(long start, long place)
+    {
+        var column = Grid.FloorDiv(place - start - _courses.Length, _courses.Period) + 1;
+        return (start + (column * _courses.Period), column);
+    }
+
     private void Row(long start, long bottom)
     {
         var top = bottom + _courses.Depth;
-        foreach (ref readonly var edge in _frame.Sides.AsSpan())
-        {
-            var (low, high) = (Math.Max(edge.B0, bottom), Math.Min(edge.B1, top));
-            if (low >= high) continue;
-            var (one, other) = (edge.AlongAt(low), edge.AlongAt(high));
-            var (from, to) = (Math.Min(one, other), Math.Max(one, other));
-            for (var (c, last) = Columns(start, from, to); c <= last; c++)
-            {
-                var left = start + (c * _courses.Period);
-                Note(c, edge.Edge, Math.Max(0, edge.TileAfter ? left + _courses.Length - to : from - left));
-            }
-        }
-
         foreach (ref readonly var edge in _frame.Levels.AsSpan())
         {
             if (edge.MostAcross <= bottom || edge.LeastAcross >= top) continue;
@@ -163,6 +193,9 @@ internal sealed class FaceReckoner
         if (leg < _leastAtEdge[other]) _leastAtEdge[other] = leg;
     }
 }
+
+/// <summary>The stretch of a side, along, that one row meets.</summary>
+internal readonly record struct SideHit(long From, long To, int Edge, bool TileAfter);
 
 /// <summary>What a face comes to at a placing.</summary>
 /// <param name="Cuts">How many tiles are cut.</param>

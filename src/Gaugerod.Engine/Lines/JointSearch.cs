@@ -108,14 +108,28 @@ internal sealed class JointSearch
     private RunPlacing? Together(Score? toBeat, Func<long, bool>? allowed)
     {
         _bounds.Along(_along, _v, 0, _v.Length, onRun: true);
-        RunPlacing? best = null;
+        var promising = new List<(Score Promise, long Move)>();
         foreach (var move in _candidates.Moves(_along, 0, _v.Length, onRun: true))
         {
             if (allowed is not null && !allowed(move)) continue;
             Move(move, 0, _v.Length, onRun: true);
-            var beat = best?.Score ?? toBeat;
-            if (beat is { } known && Order.Compare(_bounds.Both(_along, move, _u, _v, 0, _v.Length), known) >= 0) continue;
+            var promise = _bounds.Both(_along, move, _u, _v, 0, _v.Length);
+            if (toBeat is null || Order.Compare(promise, toBeat.Value) < 0) promising.Add((promise, move));
+        }
+
+        // The most promising first: what they reach rules most of the others out.
+        promising.Sort((one, other) =>
+        {
+            var by = Order.Compare(one.Promise, other.Promise);
+            return by != 0 ? by : one.Move.CompareTo(other.Move);
+        });
+        RunPlacing? best = null;
+        foreach (var (promise, move) in promising)
+        {
+            if (best is not null && Order.Compare(promise, best.Score) >= 0) break;
+            Move(move, 0, _v.Length, onRun: true);
             var score = Model.Score(_u, _v);
+            var beat = best?.Score ?? toBeat;
             if (beat is null || Order.Compare(score, beat.Value) < 0) best = Found(score);
         }
 

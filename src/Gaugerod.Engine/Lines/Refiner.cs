@@ -17,6 +17,9 @@ internal sealed class Refiner(JointSearch search, RunPlacing found)
     /// <summary>Whether every placing that ties had its tiles counted.</summary>
     public bool Complete { get; private set; } = true;
 
+    /// <summary>How many placings tied in all but tiles.</summary>
+    public int Ties { get; private set; }
+
     /// <summary>The best placing, its tiles counted.</summary>
     public RunPlacing Refine()
     {
@@ -64,6 +67,7 @@ internal sealed class Refiner(JointSearch search, RunPlacing found)
         }
 
         var distinct = _equal.DistinctBy(placing => (string.Join(' ', placing.U), string.Join(' ', placing.V))).ToList();
+        Ties = distinct.Count;
         if (distinct.Count > MostCounted)
         {
             Complete = false;

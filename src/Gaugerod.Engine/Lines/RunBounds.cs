@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Bonds;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 
@@ -12,12 +13,14 @@ internal sealed class RunBounds
     private readonly RunModel _model;
     private readonly FaceLeast[] _level;
     private readonly FaceLeast[] _side;
+    private readonly bool[][] _shares;
 
     public RunBounds(RunModel model)
     {
         _model = model;
         _level = new FaceLeast[model.Frames.Length];
         _side = new FaceLeast[model.Frames.Length];
+        _shares = [.. model.Frames.Select(frame => Shares(frame, model.Courses))];
     }
 
     /// <summary>The teeth across: every edge that lies along courses, at both its ends.</summary>
@@ -29,8 +32,7 @@ internal sealed class RunBounds
             var frame = _model.Frames[f];
             foreach (var edge in frame.Levels)
             {
-                teeth.Add(edge.B0 + frame.RunAcross, edge.TileAfter, f, edge.Edge, 1);
-                if (edge.B1 != edge.B0) teeth.Add(edge.B1 + frame.RunAcross, edge.TileAfter, f, edge.Edge, 1);
+                teeth.Add(edge.LeastAcross + frame.RunAcross, edge.MostAcross + frame.RunAcross, edge.TileAfter, f, edge.Edge, 0);
             }
         }
 
@@ -71,10 +73,7 @@ internal sealed class RunBounds
                 foreach (var (least, most, rows) in extremes)
                 {
                     if (rows == 0) continue;
-                    // Where the wall leans, only the outermost rows are surely cut as the extremes say.
-                    var tiles = least == most ? rows : 1;
-                    teeth.Add(least + shift, edge.TileAfter, f, edge.Edge, tiles);
-                    if (most != least) teeth.Add(most + shift, edge.TileAfter, f, edge.Edge, tiles);
+                    teeth.Add(least + shift, most + shift, edge.TileAfter, f, edge.Edge, _shares[f][edge.Edge] ? 0 : rows);
                 }
             }
         }
@@ -87,7 +86,7 @@ internal sealed class RunBounds
     {
         for (var f = from; f < to; f++)
         {
-            _level[f] = LevelLeast(_model.Frames[f], v[f]);
+            _level[f] = LevelLeast(f, v[f]);
             _side[f] = new(long.MaxValue, 0);
         }
 
@@ -142,11 +141,12 @@ internal sealed class RunBounds
     /// At least the narrowest leg at any edge that lies along courses, and no more than it by what a joint can hide; and how
     /// many tiles are surely slivers there.
     /// </summary>
-    private FaceLeast LevelLeast(FaceFrame frame, long start)
+    private FaceLeast LevelLeast(int face, long start)
     {
+        var frame = _model.Frames[face];
         var (courses, joint) = (_model.Courses, _model.Joint.Steps);
         var sliver = _model.Problem.Limits.Sliver.Steps - _model.Relax;
-        var (least, slivers) = (long.MaxValue, 0);
+        var (least, one, slivers) = (long.MaxValue, 0, 0);
         foreach (ref readonly var edge in frame.Levels.AsSpan())
         {
             // An edge no longer than a joint may fall into one and cut nothing.
@@ -159,10 +159,22 @@ internal sealed class RunBounds
             var hidden = edge.B0 == edge.B1 ? 0 : (((edge.MostAcross - edge.LeastAcross) * joint) / (edge.A1 - edge.A0)) + 2;
             leg += hidden;
             least = Math.Min(least, leg);
-            if (leg < sliver) slivers = Math.Max(slivers, edge.B0 == edge.B1 ? Math.Max(1, (int)((edge.A1 - edge.A0 - joint) / courses.Period)) : 1);
+            if (leg < sliver) one = 1;
+            // The whole edge is a row of slivers when its better end is one too; the tiles at its ends may be another edge's.
+            var better = leg + edge.MostAcross - edge.LeastAcross;
+            if (better < sliver && !_shares[face][edge.Edge]) slivers += Math.Max(0, (int)((edge.A1 - edge.A0 - joint) / courses.Period) - 1);
         }
 
-        return new(least, slivers);
+        return new(least, _model.Relax > 0 ? one : Math.Max(one, slivers));
+    }
+
+    /// <summary>By a face's edges: whether the same tile may be cut there and at an edge that faces it, and is counted at that one.</summary>
+    private static bool[] Shares(FaceFrame frame, Courses courses)
+    {
+        var shares = new bool[frame.Face.Edges.Count];
+        foreach (var pair in FaceFrame.Pairs(frame.Sides, courses.Length)) shares[frame.Sides[pair.After].Edge] = true;
+        foreach (var pair in FaceFrame.Pairs(frame.Levels, courses.Depth)) shares[frame.Levels[pair.After].Edge] = true;
+        return shares;
     }
 
     private static long Nearby(long at, long to, long period) => to + Grid.Mod(at - to + (period / 2), period) - (period / 2);

@@ -11,8 +11,7 @@ namespace Gaugerod.Engine.Lines;
 /// <param name="TileAfter">Whether tile lies on the side of the larger numbers.</param>
 /// <param name="Face">The face's place on the run.</param>
 /// <param name="Edge">The edge's place on the face.</param>
-/// <param name="Tiles">At least so many tiles are cut there at once.</param>
-internal readonly record struct Tooth(long At, bool TileAfter, int Face, int Edge, int Tiles);
+internal readonly record struct Tooth(long At, bool TileAfter, int Face, int Edge);
 
 /// <summary>The least of a face's legs at a move, and at least how many tiles are slivers.</summary>
 /// <param name="Leg">The leg; <see cref="long.MaxValue"/> for none.</param>
@@ -43,14 +42,35 @@ internal sealed class Sawtooth(long size, long period, int faces, long relax)
         }
     }
 
-    /// <summary>Adds a tooth.</summary>
-    public void Add(long at, bool tileAfter, int face, int edge, int tiles)
+    /// <summary>Adds the teeth of one edge: the outermost of all the rows that begin alike.</summary>
+    /// <param name="least">Its least place.</param>
+    /// <param name="most">Its most; the same where the edge is square to the courses.</param>
+    /// <param name="tileAfter">Whether tile lies on the side of the larger numbers.</param>
+    /// <param name="face">The face's place on the run.</param>
+    /// <param name="edge">The edge's place on the face.</param>
+    /// <param name="tiles">At least so many tiles are cut here and at no edge else; zero when that is not sure.</param>
+    public void Add(long least, long most, bool tileAfter, int face, int edge, int tiles)
     {
-        var tooth = new Tooth(Grid.Mod(at, period), tileAfter, face, edge, tiles);
+        if (least == most)
+        {
+            Add(least, tileAfter, face, edge, tiles, 0);
+            return;
+        }
+
+        // The shortest legs are where the edge comes furthest into the tiles. The longest tells of all the others, unless
+        // the edge passes a tile's side between.
+        var one = Math.Min(1, tiles);
+        Add(tileAfter ? most : least, tileAfter, face, edge, one, 0);
+        Add(tileAfter ? least : most, tileAfter, face, edge, tiles - one, most - least);
+    }
+
+    private void Add(long at, bool tileAfter, int face, int edge, int tiles, long over)
+    {
+        var tooth = new Tooth(Grid.Mod(at, period), tileAfter, face, edge);
         _teeth.Add(tooth);
         // A growing tooth is known by where it starts, a shrinking one by where it ends: there its leg is nothing.
-        if (tileAfter) _grow[face].Add(Grid.Mod(tooth.At - size, period), tiles);
-        else _shrink[face].Add(tooth.At, tiles);
+        if (tileAfter) _grow[face].Add(Grid.Mod(tooth.At - size, period), tiles, over);
+        else _shrink[face].Add(tooth.At, tiles, over);
     }
 
     /// <summary>Makes the teeth ready to be asked.</summary>
@@ -70,20 +90,14 @@ internal sealed class Sawtooth(long size, long period, int faces, long relax)
     /// </summary>
     public FaceLeast Least(int face, long u, long sliver)
     {
-        var (least, slivers) = (long.MaxValue, 0);
-        if (_grow[face].Before(u - relax, period) is { } grown)
-        {
-            var leg = grown.Distance + relax;
-            if (leg < size) (least, slivers) = (leg, leg < sliver ? grown.Tiles : 0);
-        }
-
-        if (_shrink[face].After(u + relax, period) is { } shrunk)
-        {
-            var leg = shrunk.Distance + relax;
-            if (leg < size && leg < sliver) slivers = Math.Max(slivers, shrunk.Tiles);
-            if (leg < size && leg < least) least = leg;
-        }
-
+        var grown = _grow[face].Before(u - relax, period) + relax;
+        var shrunk = _shrink[face].After(u + relax, period) + relax;
+        var least = Math.Min(grown, shrunk);
+        if (least >= size) return new(long.MaxValue, 0);
+        // With limits let out nothing is sure of a tile.
+        var slivers = least >= sliver ? 0
+            : relax > 0 ? 1
+            : Math.Max(1, _grow[face].SliversBefore(u, sliver, period) + _shrink[face].SliversAfter(u, sliver, period));
         return new(least, slivers);
     }
 
@@ -165,8 +179,8 @@ internal sealed class Sawtooth(long size, long period, int faces, long relax)
         var (grown, shrunk) = (long.MaxValue, long.MaxValue);
         for (var f = 0; f < faces; f++)
         {
-            if (_grow[f].Before(from + 1, period) is { } last) grown = Math.Min(grown, last.Distance);
-            if (_shrink[f].After(from + 1, period) is { } next) shrunk = Math.Min(shrunk, next.Distance);
+            grown = Math.Min(grown, _grow[f].Before(from + 1, period));
+            shrunk = Math.Min(shrunk, _shrink[f].After(from + 1, period));
         }
 
         if (grown >= size || shrunk >= size || shrunk <= grown) return;

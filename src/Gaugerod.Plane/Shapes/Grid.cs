@@ -33,7 +33,13 @@ public static class Grid
     }
 
     /// <summary>The quotient rounded towards less, and so the same on both sides of zero.</summary>
-    public static long FloorDiv(long value, long by) => (value / by) - (value % by != 0 && (value < 0) != (by < 0) ? 1 : 0);
+    public static long FloorDiv(long value, long by)
+    {
+        // One division; the rest by multiplication is cheaper than a second.
+        var quotient = value / by;
+        var rest = value - (quotient * by);
+        return rest != 0 && (rest < 0) != (by < 0) ? quotient - 1 : quotient;
+    }
 
     /// <summary>What is left of a value when whole repeats are taken off: zero or more, less than the repeat.</summary>
     /// <param name="value">Any value.</param>
