@@ -37,9 +37,8 @@ internal sealed class JointSearch
     public IEnumerable<RunPlacing> Improve(Score? toBeat = null)
     {
         var best = toBeat;
-        foreach (var (v, promise) in ByPromise(Starts))
+        foreach (var (v, _) in ByPromise(Starts))
         {
-            if (best is { } beaten && Order.Compare(promise, beaten) >= 0) continue;
             if (BestAt(v, best) is not { } found) continue;
             best = found.Score;
             yield return found;
@@ -53,7 +52,8 @@ internal sealed class JointSearch
     public RunPlacing? BestAt(long v, Score? toBeat, Func<long, bool>? allowed = null)
     {
         Place(v);
-        _bounds.AcrossOnly(_v, 0, _v.Length);
+        var promise = _bounds.AcrossOnly(_v, 0, _v.Length);
+        if (toBeat is { } beaten && Order.Compare(promise, beaten) >= 0) return null;
         return Model.Problem.Restart ? FaceByFace(toBeat, allowed) : Together(toBeat, allowed);
     }
 

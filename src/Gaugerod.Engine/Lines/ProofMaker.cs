@@ -25,16 +25,12 @@ internal static class ProofMaker
         }
 
         var (bound, looked) = Bound(search, best.Score);
-        var most = bound > smallest + Length.FromSteps(Hair)
-            ? "more than the stated bound"
-            : "larger by more than 0.05 mm, which no tape shows";
-        return new(
-            ProofKind.Bounded, bound, examined + looked,
-            $"The walls are out of square. No place that meets as much has a smallest cut {most}.");
+        var tape = search.Model.Problem.Tape;
+        var words = tape.Down(bound) == tape.Down(smallest)
+            ? "The walls are out of square; no place that meets as much has a smallest cut that this tape would show to be larger."
+            : $"The walls are out of square; no place that meets as much has a smallest cut over {LengthText.Nearest(bound, tape)}.";
+        return new(ProofKind.Bounded, bound, examined + looked, words);
     }
-
-    /// <summary>0.05 mm.</summary>
-    private const long Hair = 160;
 
     /// <summary>
     /// Between two neighbouring starts no course comes to an edge or leaves one, so a leg at a side changes by no more than
