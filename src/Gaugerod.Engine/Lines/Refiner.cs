@@ -58,6 +58,8 @@ internal sealed class Refiner
     {
         var teeth = _search.TeethAcross();
         var extra = teeth.Moves([_best.Score.SmallestCut.Steps]);
+        // Where courses stand upright, it is the move across that makes the cuts at left and right alike.
+        extra.UnionWith(teeth.EqualMoves());
         extra.UnionWith(teeth.PairMoves(_model.Problem.Product.Kerf.Steps));
         var rise = _model.Courses.Rise;
         return [.. Enumerable.Range(0, _model.Courses.Repeat).SelectMany(i => extra.Select(v => v + (i * rise))), .. _search.AllStarts];
