@@ -1,3 +1,4 @@
+using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Lines;
@@ -146,32 +147,40 @@ internal sealed class JointSearch
         return best;
     }
 
-    /// <summary>Where each face has its own u, each takes what is best for itself at this v; then the run is scored as a whole.</summary>
+    /// <summary>
+    /// Where each face has its own u, each takes what is best for itself at this v. Then each chooses once more: a cut larger
+    /// than the run's smallest gains nothing, so a face may come down to that for the sake of what counts after it.
+    /// </summary>
     private RunPlacing? FaceByFace(RunPlacing? toBeat, Func<long, bool>? allowed)
     {
-        for (var f = 0; f < _v.Length; f++)
-        {
-            _bounds.Along(_along, _v, f, f + 1, onRun: false);
-            Score? best = null;
-            var chosen = 0L;
-            var moves = _along.Moves(_sizes);
-            moves.UnionWith(_along.EqualMoves());
-            moves.UnionWith(Wanted(f, f + 1, onRun: false));
-            foreach (var move in moves)
-            {
-                if (allowed is not null && !allowed(move)) continue;
-                _u[f] = move;
-                if (best is { } beat && _order.Compare(_bounds.Both(_along, move, _u, _v, f, f + 1), beat) >= 0) continue;
-                var score = _model.ScoreFace(_u, _v, f);
-                if (best is { } known && _order.Compare(score, known) >= 0) continue;
-                (best, chosen) = (score, move);
-            }
-
-            _u[f] = chosen;
-        }
-
+        for (var f = 0; f < _v.Length; f++) _u[f] = BestForFace(f, allowed, null);
+        var smallest = _model.Score(_u, _v).SmallestCut;
+        for (var f = 0; f < _v.Length; f++) _u[f] = BestForFace(f, allowed, smallest);
         var whole = _model.Score(_u, _v);
         return toBeat is null || _order.Compare(whole, toBeat.Score) < 0 ? Found(whole) : null;
+    }
+
+    private long BestForFace(int f, Func<long, bool>? allowed, Length? enough)
+    {
+        _bounds.Along(_along, _v, f, f + 1, onRun: false);
+        Score? best = null;
+        var chosen = 0L;
+        var moves = _along.Moves(enough is { } size ? [.. _sizes, size.Steps] : _sizes);
+        moves.UnionWith(_along.EqualMoves());
+        moves.UnionWith(Wanted(f, f + 1, onRun: false));
+        foreach (var move in moves)
+        {
+            if (allowed is not null && !allowed(move)) continue;
+            _u[f] = move;
+            if (best is { } beat && _order.Compare(Enough(_bounds.Both(_along, move, _u, _v, f, f + 1)), beat) >= 0) continue;
+            var score = Enough(_model.ScoreFace(_u, _v, f));
+            if (best is { } known && _order.Compare(score, known) >= 0) continue;
+            (best, chosen) = (score, move);
+        }
+
+        return chosen;
+
+        Score Enough(Score score) => enough is { } most && score.SmallestCut > most ? score with { SmallestCut = most } : score;
     }
 
     private RunPlacing Found(Score score) => new([.. _u], [.. _v], score);

@@ -48,6 +48,8 @@ internal sealed class Refiner
 
     private void RefineByFace()
     {
+        // Of placings that tie, only one is kept for each height: fewer tiles are not ruled out.
+        Complete = false;
         foreach (var v in Starts())
         {
             if (_search.BestAt(v, _best) is { } better) Consider(better);

@@ -44,9 +44,12 @@ public sealed class SearchAgainstSweepTests(ITestOutputHelper output)
                 Assert.True(Compare(found.Best.Score, plain) <= 0, Words(found, plain));
                 Assert.NotEqual(ProofKind.None, found.Proof.Kind);
 
-                var half = new[] { (run.Product.Width.Steps + 1) / 2, (run.Product.Height.Steps + 1) / 2 };
-                var critical = Critical.Of(run, [limits.Sliver.Steps, limits.Smallest?.Steps ?? limits.Sliver.Steps, .. half]);
+                // Once for what the limits ask, once more for the smallest cut so found, which other cuts may then come down to.
+                List<long> sizes = [.. Sizes(run, limits)];
+                var critical = Critical.Of(run, [.. sizes]);
                 sweep.Over(critical.Along, critical.Across);
+                var smallest = Critical.Of(run, sweep.Best.Value.SmallestCut.Steps);
+                sweep.Over(smallest.Along, smallest.Across);
                 Assert.True(Compare(found.Best.Score, sweep.Best.Value) == 0, Words(found, sweep.Best.Value));
                 tally.Add(found.Best.Score, plain, sweep.Placings);
             },
@@ -76,6 +79,15 @@ public sealed class SearchAgainstSweepTests(ITestOutputHelper output)
             },
             iter: 100);
         output.WriteLine(tally.ToString());
+    }
+
+    private static IEnumerable<long> Sizes(RandomRun run, Limits limits)
+    {
+        yield return limits.Sliver.Steps;
+        if (limits.Smallest is { } smallest) yield return smallest.Steps;
+        if (!limits.HalfTile) yield break;
+        yield return (run.Product.Width.Steps + 1) / 2;
+        yield return (run.Product.Height.Steps + 1) / 2;
     }
 
     private static LinesFound Search(RandomRun run, Limits limits) => LineSearch.Search(run.Problem(limits, Order)).Last();

@@ -25,7 +25,9 @@ internal static class Critical
             }
         }
 
-        var courses = run.Bond is BondRequest.Running ? Enumerable.Range(0, 64) : [0];
+        // A third of a tile is rounded to a step, so no course begins just where another does: all that are on the walls count.
+        var (first, last) = ((int)Math.Floor(across.Min() / (double)(h + j)) - 2, (int)Math.Ceiling(across.Max() / (double)(h + j)) + 1);
+        var courses = run.Bond is BondRequest.Running ? Enumerable.Range(first, last - first + 1) : [0];
         var starts = along.SelectMany(at => courses.Select(k => at - Cells.Offset(run.Bond, w + j, k)))
             .Select(at => Rest(at, w + j)).ToHashSet();
         var repeat = run.Bond is BondRequest.Running { Stepping: Stepping.BackAndForth } ? 2 : 1;
