@@ -16,18 +16,21 @@ internal sealed class Candidates
         _equal = [.. model.Checks.OfType<Check.Equal>()];
     }
 
-    /// <summary>Every start across that may be best, on the run, in order.</summary>
+    /// <summary>Every start across that may be best for some faces, in order.</summary>
     /// <param name="across">The teeth across.</param>
+    /// <param name="first">The first face.</param>
+    /// <param name="end">One past the last.</param>
+    /// <param name="onRun">Whether starts are on the run rather than on each face.</param>
     /// <param name="smallest">A smallest cut that is known, to find where other legs just reach it; zero for none.</param>
     /// <param name="more">Puts in more.</param>
-    public long[] Starts(Sawtooth across, long smallest, Action<List<long>>? more = null)
+    public long[] Starts(Sawtooth across, int first, int end, bool onRun, long smallest, Action<List<long>>? more = null)
     {
         var (rise, repeat) = (_model.Courses.Rise, _model.Courses.Repeat);
         var starts = across.Moves([.. _sizes, smallest], moves =>
         {
-            Equal(across, 0, _model.Frames.Length, moves);
-            EdgeEnds(moves);
-            Wanted(CheckAxis.Across, 0, _model.Frames.Length, frame => frame.RunAcross, moves);
+            Equal(across, first, end, moves);
+            EdgeEnds(first, end, onRun, moves);
+            Wanted(CheckAxis.Across, first, end, frame => onRun ? frame.RunAcross : 0, moves);
             more?.Invoke(moves);
         });
         var all = new long[starts.Length * repeat];
@@ -79,18 +82,19 @@ internal sealed class Candidates
     }
 
     /// <summary>A row comes to an edge, or leaves it, where a row's side passes the edge's end.</summary>
-    private void EdgeEnds(List<long> moves)
+    private void EdgeEnds(int first, int end, bool onRun, List<long> moves)
     {
-        foreach (var frame in _model.Frames)
+        foreach (var frame in _model.Frames[first..end])
         {
+            var shift = onRun ? frame.RunAcross : 0;
             foreach (var edge in frame.Sides.Concat(frame.Raking))
             {
-                foreach (var end in new[] { edge.B0, edge.B1 })
+                foreach (var place in new[] { edge.B0, edge.B1 })
                 {
                     for (var off = -1; off <= 1; off++)
                     {
-                        moves.Add(Grid.Mod(end + frame.RunAcross + off, _model.Courses.Rise));
-                        moves.Add(Grid.Mod(end + frame.RunAcross - _model.Courses.Depth + off, _model.Courses.Rise));
+                        moves.Add(Grid.Mod(place + shift + off, _model.Courses.Rise));
+                        moves.Add(Grid.Mod(place + shift - _model.Courses.Depth + off, _model.Courses.Rise));
                     }
                 }
             }

@@ -1,3 +1,6 @@
+using Gaugerod.Engine.Bonds;
+using Gaugerod.Plane.Shapes;
+
 namespace Gaugerod.Engine.Lines;
 
 /// <summary>
@@ -9,6 +12,7 @@ internal sealed class JointSearch
 {
     private readonly RunBounds _bounds;
     private readonly Candidates _candidates;
+    private readonly FaceChoice _choice;
     private readonly Sawtooth _along;
     private readonly long[] _u;
     private readonly long[] _v;
@@ -19,11 +23,17 @@ internal sealed class JointSearch
         Order = new(model.Problem.Order);
         _bounds = new(model);
         _candidates = new(model);
+        _choice = new(model, _bounds, _candidates, Order);
         _along = new(model.Courses.Length, model.Courses.Period, model.Frames.Length, model.Relax);
         _u = new long[model.Frames.Length];
         _v = new long[model.Frames.Length];
-        Starts = _candidates.Starts(_bounds.Across(), 0);
+        Starts = _moveIsShared ? SharedMoves(0) : SharedStarts(0, null);
     }
+
+    /// <summary>
+    /// Laid upright with each face's own x, it is the move along, up the wall, that all faces share; the starts are then moves.
+    /// </summary>
+    private bool _moveIsShared => Model.Problem.Restart && Model.Bond.Lay == Lay.Upright;
 
     public RunModel Model { get; }
 
@@ -52,8 +62,7 @@ internal sealed class JointSearch
     public RunPlacing? BestAt(long v, Score? toBeat, Func<long, bool>? allowed = null)
     {
         Place(v);
-        var promise = _bounds.AcrossOnly(_v, 0, _v.Length);
-        if (toBeat is { } beaten && Order.Compare(promise, beaten) >= 0) return null;
+        if (toBeat is { } beaten && Order.Compare(Promise(), beaten) >= 0) return null;
         return Model.Problem.Restart ? FaceByFace(toBeat, allowed) : Together(toBeat, allowed);
     }
 
@@ -84,23 +93,29 @@ internal sealed class JointSearch
         return found;
     }
 
-    /// <summary>The starts across, with those added at which other legs reach a smallest cut or two pieces just make a tile.</summary>
-    public long[] FinerStarts(long smallest)
-    {
-        var across = _bounds.Across();
-        return _candidates.Starts(across, smallest, moves => across.PairMoves(Model.Problem.Product.Kerf.Steps, moves));
-    }
+    /// <summary>The starts, with those added at which other legs reach a smallest cut or two pieces just make a tile.</summary>
+    public long[] FinerStarts(long smallest) => _moveIsShared
+        ? SharedMoves(smallest)
+        : SharedStarts(smallest, (across, moves) =>
+        {
+            across.PairMoves(Model.Problem.Product.Kerf.Steps, moves);
+            // Where courses stand upright, it is the start across that makes the cuts at left and right alike.
+            _candidates.Mirrored(across, moves);
+        });
 
     /// <summary>The few of some starts whose promise is best.</summary>
     public IEnumerable<long> MostPromising(IEnumerable<long> starts, int few) => ByPromise(starts).Take(few).Select(start => start.V);
 
     /// <summary>Where course 0 of a placing begins across, on the run.</summary>
-    public long StartOf(RunPlacing placing) => placing.V[0] + Model.Frames[0].RunAcross;
+    public long StartOf(RunPlacing placing) => _moveIsShared
+        ? Grid.Mod(placing.U[0] + Model.Frames[0].RunAlong, Model.Courses.Period)
+        : placing.V[0] + Model.Frames[0].RunAcross;
 
     /// <summary>The widest step between two neighbouring starts.</summary>
     public long WidestStep()
     {
-        var widest = Starts[0] + (Model.Courses.Rise * Model.Courses.Repeat) - Starts[^1];
+        var whole = _moveIsShared ? Model.Courses.Period : Model.Courses.Rise * Model.Courses.Repeat;
+        var widest = Starts[0] + whole - Starts[^1];
         for (var i = 1; i < Starts.Length; i++) widest = Math.Max(widest, Starts[i] - Starts[i - 1]);
         return widest;
     }
@@ -136,37 +151,35 @@ internal sealed class JointSearch
         return best;
     }
 
-    /// <summary>Where each face has its own move, each takes what is best for itself at this start; then the run is scored as a whole.</summary>
     private RunPlacing? FaceByFace(Score? toBeat, Func<long, bool>? allowed)
     {
-        for (var f = 0; f < _v.Length; f++)
-        {
-            _bounds.Along(_along, _v, f, f + 1, onRun: false);
-            Score? best = null;
-            var chosen = 0L;
-            foreach (var move in _candidates.Moves(_along, f, f + 1, onRun: false, 0, list => _candidates.Mirrored(_along, list)))
-            {
-                if (allowed is not null && !allowed(move)) continue;
-                _u[f] = move;
-                if (best is { } beat && Order.Compare(_bounds.Both(_along, move, _u, _v, f, f + 1), beat) >= 0) continue;
-                var score = Model.ScoreFace(_u, _v, f);
-                if (best is { } known && Order.Compare(score, known) >= 0) continue;
-                (best, chosen) = (score, move);
-            }
-
-            _u[f] = chosen;
-        }
-
+        _choice.Choose(_u, _v, allowed);
         var whole = Model.Score(_u, _v);
         return toBeat is null || Order.Compare(whole, toBeat.Value) < 0 ? Found(whole) : null;
     }
 
     private RunPlacing Found(Score score) => new([.. _u], [.. _v], score);
 
-    private void Place(long v)
+    private long[] SharedStarts(long smallest, Action<Sawtooth, List<long>>? more)
     {
-        for (var f = 0; f < _v.Length; f++) _v[f] = v - Model.Frames[f].RunAcross;
+        var across = _bounds.Across(0, Model.Frames.Length, onRun: true);
+        return _candidates.Starts(across, 0, Model.Frames.Length, onRun: true, smallest, moves => more?.Invoke(across, moves));
     }
+
+    private long[] SharedMoves(long smallest)
+    {
+        _bounds.AlongEveryCourse(_along);
+        return _candidates.Moves(_along, 0, Model.Frames.Length, onRun: true, smallest);
+    }
+
+    private void Place(long start)
+    {
+        if (_moveIsShared) Move(start, 0, _u.Length, onRun: true);
+        else for (var f = 0; f < _v.Length; f++) _v[f] = start - Model.Frames[f].RunAcross;
+    }
+
+    /// <summary>The best that the start alone promises; where the move is shared it promises nothing.</summary>
+    private Score Promise() => _moveIsShared ? Score.Perfect : _bounds.AcrossOnly(_v, 0, _v.Length);
 
     private void Move(long move, int from, int to, bool onRun)
     {
@@ -179,7 +192,7 @@ internal sealed class JointSearch
         foreach (var v in starts)
         {
             Place(v);
-            promises.Add((v, _bounds.AcrossOnly(_v, 0, _v.Length)));
+            promises.Add((v, Promise()));
         }
 
         promises.Sort((one, other) =>

@@ -46,7 +46,7 @@ internal static class LineSearch
 
         // Only a placing that meets more of what was asked for beats this.
         static Score AllElsePerfect(Score score) =>
-            score with { Slivers = 0, SmallestCut = Length.FromSteps(long.MaxValue), Mirror = Length.Zero, Cuts = 0, Tiles = 0 };
+            Score.Perfect with { MustsMissed = score.MustsMissed, WishesMissed = score.WishesMissed };
 
         static Proof NoProof(RunModel model) => new(ProofKind.None, Length.Zero, model.Examined, "Still looking.");
     }

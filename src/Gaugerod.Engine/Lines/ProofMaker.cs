@@ -42,8 +42,9 @@ internal static class ProofMaker
         var model = search.Model;
         // Rounded up: the slope of the edge that is furthest out, per step, in millionths.
         var slope = model.Frames
-            .SelectMany(frame => frame.Sides)
-            .Select(edge => ((edge.MostAlong - edge.LeastAlong) * Millionths / Math.Max(1, edge.B1 - edge.B0)) + 1)
+            .SelectMany(frame => frame.Sides.Select(edge => (Out: edge.MostAlong - edge.LeastAlong, Over: edge.B1 - edge.B0))
+                .Concat(frame.Levels.Select(edge => (Out: edge.MostAcross - edge.LeastAcross, Over: edge.A1 - edge.A0))))
+            .Select(edge => (edge.Out * Millionths / Math.Max(1, edge.Over)) + 1)
             .DefaultIfEmpty(0).Max();
         var relax = (search.WidestStep() * slope / Millionths) + 2;
         var relaxed = new JointSearch(new(model.Problem, model.Joint, relax));

@@ -23,6 +23,8 @@ internal sealed class Refiner(JointSearch search, RunPlacing found)
     /// <summary>The best placing, its tiles counted.</summary>
     public RunPlacing Refine()
     {
+        // Where faces begin anew only one of the placings that tie is kept for each height: fewer tiles are not ruled out.
+        Complete = !_model.Problem.Restart;
         for (RunPlacing? before = null; !ReferenceEquals(before, _best);)
         {
             before = _best;

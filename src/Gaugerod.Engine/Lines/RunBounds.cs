@@ -23,21 +23,41 @@ internal sealed class RunBounds
         _shares = [.. model.Frames.Select(frame => Shares(frame, model.Courses))];
     }
 
-    /// <summary>The teeth across: every edge that lies along courses, at both its ends.</summary>
-    public Sawtooth Across()
+    /// <summary>The teeth across of some faces: every edge that lies along courses, at both its ends.</summary>
+    public Sawtooth Across(int from, int to, bool onRun)
     {
         var teeth = new Sawtooth(_model.Courses.Depth, _model.Courses.Rise, _model.Frames.Length, _model.Relax);
-        for (var f = 0; f < _model.Frames.Length; f++)
+        for (var f = from; f < to; f++)
         {
-            var frame = _model.Frames[f];
-            foreach (var edge in frame.Levels)
+            var shift = onRun ? _model.Frames[f].RunAcross : 0;
+            foreach (var edge in _model.Frames[f].Levels)
             {
-                teeth.Add(edge.LeastAcross + frame.RunAcross, edge.MostAcross + frame.RunAcross, edge.TileAfter, f, edge.Edge, 0);
+                teeth.Add(edge.LeastAcross + shift, edge.MostAcross + shift, edge.TileAfter, f, edge.Edge, 0);
             }
         }
 
         teeth.Sort();
         return teeth;
+    }
+
+    /// <summary>The teeth along of all faces wherever the courses begin: every edge that ends courses, for every set of courses that begins alike.</summary>
+    public void AlongEveryCourse(Sawtooth teeth)
+    {
+        teeth.Clear();
+        for (var f = 0; f < _model.Frames.Length; f++)
+        {
+            var frame = _model.Frames[f];
+            foreach (var edge in frame.Sides)
+            {
+                foreach (var offset in _model.Offsets)
+                {
+                    var shift = frame.RunAlong - offset;
+                    teeth.Add(edge.LeastAlong + shift, edge.MostAlong + shift, edge.TileAfter, f, edge.Edge, 0);
+                }
+            }
+        }
+
+        teeth.Sort();
     }
 
     /// <summary>The teeth along of some faces when course 0 begins at v: every edge that ends courses, in the courses it ends.</summary>

@@ -36,7 +36,11 @@ public enum Criterion
 /// <param name="Cuts">How many tiles are cut at an edge; drilled holes do not count.</param>
 /// <param name="Tiles">How many tiles the cut plan takes.</param>
 /// <param name="WantsMissed">How many wants it misses, musts and wishes.</param>
-public readonly record struct Score(int MustsMissed, int WishesMissed, int Slivers, Length SmallestCut, Length Mirror, int Cuts, int Tiles, int WantsMissed);
+public readonly record struct Score(int MustsMissed, int WishesMissed, int Slivers, Length SmallestCut, Length Mirror, int Cuts, int Tiles, int WantsMissed)
+{
+    /// <summary>Better than any placing can be.</summary>
+    internal static Score Perfect { get; } = new(0, 0, 0, Length.FromSteps(long.MaxValue), Length.Zero, 0, 0, 0);
+}
 
 /// <summary>What is allowed on a run.</summary>
 /// <param name="Smallest">No cut may be narrower: a must. Null for none.</param>

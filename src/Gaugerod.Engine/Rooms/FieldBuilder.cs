@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
@@ -34,6 +35,8 @@ internal static class FieldBuilder
         }
 
         if (outer is null || remarks.Faults.Count > before) return null;
+        HolesApart(face, remarks);
+        if (remarks.Faults.Count > before) return null;
         var inner = openings.Select(o => Plain(o.Sides).CounterClockwise()).ToSequence();
         var shape = new Polygon(Plain(outer), inner);
         NoteHoles(face, shape, remarks);
@@ -51,6 +54,24 @@ internal static class FieldBuilder
         }
 
         return new(points.ToSequence());
+    }
+
+    /// <summary>Refuses a hole that meets another: each is drilled by itself.</summary>
+    private static void HolesApart(DrawnFace face, Remarks remarks)
+    {
+        var holes = face.Face.Holes;
+        for (var i = 0; i < holes.Count; i++)
+        {
+            for (var j = 0; j < i; j++)
+            {
+                var apart = (double)Segments.Dot(holes[i].Centre, holes[j].Centre, holes[i].Centre, holes[j].Centre);
+                // What is drilled is drawn up to half a hundredth wider than the hole.
+                var reach = (holes[i].Diameter + holes[j].Diameter).Steps * 0.505;
+                if (apart > reach * reach) continue;
+                var path = string.Create(CultureInfo.InvariantCulture, $"{face.Path}.holes[{i}]");
+                remarks.Refuse(path, $"the hole '{holes[i].Name}' meets '{holes[j].Name}'", "holes with tile between them", "make them one hole, or an opening");
+            }
+        }
     }
 
     private static void NoteHoles(DrawnFace face, Polygon field, Remarks remarks)

@@ -37,11 +37,28 @@ public static class BoxClip
         left = HalfPlane.KeepRight(Turned(left), b, Bottom);
         left = HalfPlane.KeepRight(Turned(left), -r, Right);
         left = HalfPlane.KeepRight(Turned(left), -t, Top);
-        return [.. Turned(left).Select(Tidy).Where(ring => ring.Length >= 3)];
+        return [.. Turned(left).Select(Tidy).SelectMany(Apart).Where(ring => ring.Length >= 3)];
     }
 
     private static IEnumerable<TaggedCorner[]> Turned(List<TaggedCorner[]> rings) =>
         rings.Select(ring => Array.ConvertAll(ring, node => node.QuarterTurned()));
+
+    /// <summary>A hole whose corner just touches the box is joined to the outline there; it is taken off again.</summary>
+    private static IEnumerable<TaggedCorner[]> Apart(TaggedCorner[] ring)
+    {
+        for (var i = 0; i < ring.Length; i++)
+        {
+            for (var j = i + 1; j < ring.Length; j++)
+            {
+                if (ring[i].X != ring[j].X || ring[i].Y != ring[j].Y) continue;
+                // The touching corner comes last, so that no ring begins on another's side.
+                TaggedCorner[] loop = [.. ring[(i + 1)..j], ring[i]], rest = [.. ring[(j + 1)..], .. ring[..i], ring[j]];
+                return Apart(Tidy(loop)).Concat(Apart(Tidy(rest)));
+            }
+        }
+
+        return [ring];
+    }
 
     /// <summary>Drops corners said twice, spikes of no width, and corners in the middle of one straight side.</summary>
     private static TaggedCorner[] Tidy(TaggedCorner[] ring)

@@ -1,0 +1,131 @@
+using System.Globalization;
+using CsCheck;
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Tests.Referees;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+using Xunit.Abstractions;
+
+namespace Gaugerod.Engine.Tests.Lines;
+
+/// <summary>
+/// The search against the plain way: every place on a grid of 1/64 in, or of 1/4 mm, scored alike. Tiles to buy, the last
+/// criterion, are left out on both sides. Rooms are four to eight small tiles across, so that the sweep can be afforded:
+/// nothing in either way of looking depends on how large a tile is. GAUGEROD_LONG=1 sweeps larger tiles.
+/// </summary>
+public sealed class SearchAgainstSweepTests(ITestOutputHelper output)
+{
+    private const long Sixtyfourth = 1270;
+    private const long QuarterMillimetre = 800;
+    private static readonly int s_size = Environment.GetEnvironmentVariable("GAUGEROD_LONG") == "1" ? 150 : 45;
+
+    private static readonly Sequence<Criterion> Order =
+        [Criterion.Musts, Criterion.Wishes, Criterion.Slivers, Criterion.Smallest, Criterion.Mirror, Criterion.Cuts, Criterion.Tiles];
+
+    private static readonly Gen<(Limits, long)> Rules =
+        from half in Gen.Bool
+        from least in Gen.Bool
+        from inches in Gen.Bool
+        select (new Limits(least ? Length.FromMillimetres(6) : null, Length.FromMillimetres(12), half), inches ? Sixtyfourth : QuarterMillimetre);
+
+    [Fact]
+    public void On_square_rooms_the_search_is_never_worse_than_a_sweep_and_one_with_the_critical_offsets_ties_it()
+    {
+        var tally = new Tally();
+        Gen.Select(RandomRooms.Small(square: true, 2, s_size), Rules).Sample(
+            (run, rules) =>
+            {
+                var (limits, grid) = rules;
+                var found = Search(run, limits);
+                var sweep = new Sweep(new(found.Model.Problem, run.Joint));
+                Grid(run, grid, out var along, out var across);
+                sweep.Over(along, across);
+                var plain = sweep.Best!.Value;
+                Assert.True(Compare(found.Best.Score, plain) <= 0, Words(found, plain));
+                Assert.NotEqual(ProofKind.None, found.Proof.Kind);
+
+                // Once for what the limits ask, once more for the smallest cut so found, which other cuts may then come down to.
+                List<long> sizes = [.. Sizes(run, limits)];
+                var critical = Critical.Of(run, [.. sizes]);
+                sweep.Over(critical.Along, critical.Across);
+                var smallest = Critical.Of(run, sweep.Best.Value.SmallestCut.Steps);
+                sweep.Over(smallest.Along, smallest.Across);
+                Assert.True(Compare(found.Best.Score, sweep.Best.Value) == 0, Words(found, sweep.Best.Value));
+                tally.Add(found.Best.Score, plain, sweep.Placings);
+            },
+            iter: 100);
+        output.WriteLine(tally.ToString());
+    }
+
+    [Fact]
+    public void On_crooked_rooms_no_sweep_beats_the_bound_and_the_search_is_never_worse_by_more_than_the_bound_allows()
+    {
+        var tally = new Tally();
+        Gen.Select(RandomRooms.Small(square: false, 2, s_size), Rules).Sample(
+            (run, rules) =>
+            {
+                var (limits, grid) = rules;
+                var found = Search(run, limits);
+                var sweep = new Sweep(new(found.Model.Problem, run.Joint));
+                Grid(run, grid, out var along, out var across);
+                sweep.Over(along, across);
+                var (mine, plain) = (found.Best.Score, sweep.Best!.Value);
+                tally.Add(mine, plain, sweep.Placings);
+
+                // What counts before the smallest cut is never missed more often.
+                var before = (mine.MustsMissed, mine.WishesMissed, mine.Slivers).CompareTo((plain.MustsMissed, plain.WishesMissed, plain.Slivers));
+                Assert.True(before <= 0, Words(found, plain));
+                if (before == 0) Assert.True(plain.SmallestCut <= found.Proof.Bound, Words(found, plain));
+            },
+            iter: 100);
+        output.WriteLine(tally.ToString());
+    }
+
+    private static IEnumerable<long> Sizes(RandomRun run, Limits limits)
+    {
+        yield return limits.Sliver.Steps;
+        if (limits.Smallest is { } smallest) yield return smallest.Steps;
+        if (!limits.HalfTile) yield break;
+        yield return (run.Product.Width.Steps + 1) / 2;
+        yield return (run.Product.Height.Steps + 1) / 2;
+    }
+
+    private static LinesFound Search(RandomRun run, Limits limits) => LineSearch.Search(run.Problem(limits, Order)).Last();
+
+    private static void Grid(RandomRun run, long step, out List<long> along, out List<long> across)
+    {
+        var courses = run.Laid.Courses!;
+        along = [];
+        across = [];
+        for (var at = 0L; at < courses.Period; at += step) along.Add(at);
+        for (var at = 0L; at < courses.Rise * courses.Repeat; at += step) across.Add(at);
+    }
+
+    private static int Compare(Score one, Score other) => new ScoreOrder(Order).Compare(one with { Tiles = 0 }, other with { Tiles = 0 });
+
+    private static string Words(LinesFound found, Score sweep) => string.Create(
+        CultureInfo.InvariantCulture, $"search {found.Best.Score} at {string.Join(' ', found.Best.U)} / {string.Join(' ', found.Best.V)}\nsweep {sweep}\nbound {found.Proof.Bound.Steps} {found.Proof.Kind}");
+
+    private sealed class Tally
+    {
+        private readonly Lock _gate = new();
+        private readonly List<long> _gain = [];
+        private int _worse;
+        private long _placings;
+
+        public void Add(Score search, Score sweep, long placings)
+        {
+            lock (_gate)
+            {
+                _placings += placings;
+                var by = Compare(search, sweep);
+                if (by > 0) _worse++;
+                _gain.Add((search.SmallestCut - sweep.SmallestCut).Steps);
+            }
+        }
+
+        public override string ToString() => string.Create(
+            CultureInfo.InvariantCulture,
+            $"{_gain.Count} rooms, {_placings} placings swept; the search's smallest cut is larger in {_gain.Count(g => g > 0)}, equal in {_gain.Count(g => g == 0)}, smaller in {_gain.Count(g => g < 0)} ({string.Join(' ', _gain.Where(g => g < 0))} steps); worse in the order in {_worse}");
+    }
+}

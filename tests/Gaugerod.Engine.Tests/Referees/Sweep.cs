@@ -1,0 +1,74 @@
+using Gaugerod.Engine.Lines;
+
+namespace Gaugerod.Engine.Tests.Referees;
+
+/// <summary>
+/// The plain way to look for a placing: score every place on a grid. Where each face begins anew its faces are swept one
+/// by one for every height: of each face only the scores are kept that no other of its scores beats in everything, which
+/// loses nothing, since the run's score is no better in anything when a face's is worse.
+/// </summary>
+internal sealed class Sweep(RunModel model)
+{
+    private readonly ScoreOrder _order = new(model.Problem.Order);
+    private readonly int _faces = model.Frames.Length;
+
+    public Score? Best { get; private set; }
+
+    public long Placings { get; private set; }
+
+    public void Over(IReadOnlyCollection<long> along, IReadOnlyCollection<long> across)
+    {
+        var (u, v) = (new long[_faces], new long[_faces]);
+        foreach (var height in across)
+        {
+            for (var f = 0; f < _faces; f++) v[f] = height - model.Frames[f].RunAcross;
+            if (model.Problem.Restart)
+            {
+                FaceByFace(along, u, v);
+                continue;
+            }
+
+            foreach (var place in along)
+            {
+                for (var f = 0; f < _faces; f++) u[f] = place - model.Frames[f].RunAlong;
+                Placings++;
+                Take(model.Score(u, v));
+            }
+        }
+    }
+
+    private void FaceByFace(IReadOnlyCollection<long> along, long[] u, long[] v)
+    {
+        List<Score> runs = [new(0, 0, 0, Gaugerod.Plane.Measure.Length.FromSteps(long.MaxValue), default, 0, 0, 0)];
+        for (var f = 0; f < _faces; f++)
+        {
+            var front = new List<Score>();
+            foreach (var place in along)
+            {
+                u[f] = place;
+                Placings++;
+                var score = model.ScoreFace(u, v, f);
+                if (front.Any(known => NoWorse(known, score))) continue;
+                front.RemoveAll(known => NoWorse(score, known));
+                front.Add(score);
+            }
+
+            runs = [.. runs.SelectMany(run => front, Sum)];
+        }
+
+        foreach (var run in runs) Take(run);
+    }
+
+    private void Take(Score score)
+    {
+        if (Best is not { } best || _order.Compare(score, best) < 0) Best = score;
+    }
+
+    private static Score Sum(Score one, Score other) => new(
+        one.MustsMissed + other.MustsMissed, one.WishesMissed + other.WishesMissed, one.Slivers + other.Slivers,
+        Gaugerod.Plane.Measure.Length.Min(one.SmallestCut, other.SmallestCut), one.Mirror + other.Mirror, one.Cuts + other.Cuts, 0, 0);
+
+    private static bool NoWorse(Score one, Score other) =>
+        one.MustsMissed <= other.MustsMissed && one.WishesMissed <= other.WishesMissed && one.Slivers <= other.Slivers
+        && one.SmallestCut >= other.SmallestCut && one.Mirror <= other.Mirror && one.Cuts <= other.Cuts;
+}
