@@ -78,7 +78,7 @@ internal sealed class JointSearch
         if (_order.Compare(_bounds.AcrossOnly(_v, 0, _v.Length), best.Score) > 0) return [];
         _bounds.Along(_along, _v, 0, _v.Length, onRun: true);
         also.UnionWith(_along.Moves(_sizes));
-        also.UnionWith(Wanted(0, _v.Length, onRun: true));
+        KeepToLines(also, Wanted(0, _v.Length, onRun: true), _model.Courses.Period);
         var tie = new List<long>();
         foreach (var move in also)
         {
@@ -133,7 +133,7 @@ internal sealed class JointSearch
         _bounds.Along(_along, _v, 0, _v.Length, onRun: true);
         RunPlacing? best = null;
         var moves = _along.Moves(_sizes);
-        moves.UnionWith(Wanted(0, _v.Length, onRun: true));
+        KeepToLines(moves, Wanted(0, _v.Length, onRun: true), _model.Courses.Period);
         foreach (var move in moves)
         {
             if (allowed is not null && !allowed(move)) continue;
@@ -167,7 +167,7 @@ internal sealed class JointSearch
         var chosen = 0L;
         var moves = _along.Moves(enough is { } size ? [.. _sizes, size.Steps] : _sizes);
         moves.UnionWith(_along.EqualMoves());
-        moves.UnionWith(Wanted(f, f + 1, onRun: false));
+        KeepToLines(moves, Wanted(f, f + 1, onRun: false), _model.Courses.Period);
         foreach (var move in moves)
         {
             if (allowed is not null && !allowed(move)) continue;
@@ -236,37 +236,35 @@ internal sealed class JointSearch
             }
         }
 
-        foreach (var check in _model.Checks.OfType<Check.Stands>().Where(check => check.Axis == CheckAxis.Across))
-        {
-            foreach (var target in check.Targets)
-            {
-                foreach (var off in new[] { -Check.Tolerance, 0, Check.Tolerance })
-                {
-                    starts.Add(Grid.Mod(target + _model.Frames[check.Face].RunAcross + off, rise));
-                }
-            }
-        }
-
+        KeepToLines(starts, WantedAcross(), rise);
         return [.. Enumerable.Range(0, repeat).SelectMany(i => starts.Select(start => start + (i * rise)))];
     }
 
-    private IEnumerable<long> Wanted(int first, int end, bool onRun)
+    /// <summary>Where course 0 may begin across, on the run, so that a want is held to the step.</summary>
+    public HashSet<long> WantedAcross() =>
+        [.. _model.Checks.OfType<Check.Stands>().Where(check => check.Axis == CheckAxis.Across)
+            .SelectMany(check => check.Targets.Select(target => Grid.Mod(target + _model.Frames[check.Face].RunAcross, _model.Courses.Rise)))];
+
+    /// <summary>The same along.</summary>
+    private HashSet<long> Wanted(int first, int end, bool onRun) =>
+        [.. _model.Checks.OfType<Check.Stands>()
+            .Where(check => check.Axis == CheckAxis.Along && check.Face >= first && check.Face < end)
+            .SelectMany(check => check.Targets.SelectMany(target => _model.Offsets.Select(offset =>
+                Grid.Mod(target - offset + (onRun ? _model.Frames[check.Face].RunAlong : 0), _model.Courses.Period))))];
+
+    /// <summary>
+    /// Adds the wanted lines to some moves, and takes out what stands within a hair of one: a want would count as held there,
+    /// and the hair would be spent on another cut, so that tiles asked to be whole were trimmed by it.
+    /// </summary>
+    public static void KeepToLines(SortedSet<long> moves, HashSet<long> lines, long period)
     {
-        foreach (var check in _model.Checks.OfType<Check.Stands>())
+        if (lines.Count == 0) return;
+        moves.RemoveWhere(move => lines.Any(line =>
         {
-            if (check.Axis != CheckAxis.Along || check.Face < first || check.Face >= end) continue;
-            var shift = onRun ? _model.Frames[check.Face].RunAlong : 0;
-            foreach (var target in check.Targets)
-            {
-                foreach (var offset in _model.Offsets)
-                {
-                    foreach (var off in new[] { -Check.Tolerance, 0, Check.Tolerance })
-                    {
-                        yield return Grid.Mod(target - offset + off + shift, _model.Courses.Period);
-                    }
-                }
-            }
-        }
+            var off = Grid.Mod(move - line, period);
+            return off <= Check.Tolerance || period - off <= Check.Tolerance;
+        }));
+        moves.UnionWith(lines);
     }
 
     private static IEnumerable<long> Sizes(RunModel model)

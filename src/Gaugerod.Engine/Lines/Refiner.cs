@@ -64,6 +64,7 @@ internal sealed class Refiner
         extra.UnionWith(teeth.EqualMoves());
         extra.UnionWith(teeth.PairMoves(_model.Problem.Product.Kerf.Steps));
         var rise = _model.Courses.Rise;
+        JointSearch.KeepToLines(extra, _search.WantedAcross(), rise);
         return [.. Enumerable.Range(0, _model.Courses.Repeat).SelectMany(i => extra.Select(v => v + (i * rise))), .. _search.AllStarts];
     }
 
