@@ -24,7 +24,7 @@ internal sealed record RunPlacing(long[] U, long[] V, Score Score)
         {
             most = Math.Max(most, Around(V[f] - other.V[f], courses.Rise * courses.Repeat) / (double)courses.Rise);
             var rows = (long)Math.Round((V[f] - other.V[f]) / (double)courses.Rise);
-            most = Math.Max(most, Around(U[f] - other.U[f] + courses.Offset(rows), courses.Period) / (double)courses.Period);
+            most = Math.Max(most, Around(U[f] - other.U[f] - courses.Offset(rows), courses.Period) / (double)courses.Period);
         }
 
         return most;
