@@ -17,8 +17,8 @@ internal static class RunningBond
         // thirty courses the bond is then at most 0.005 mm from the true third.
         var offset = Length.FromSteps(Grid.NearestStep((Int128)along.Steps * request.Numerator, request.Denominator));
         var tile = new Box(Length.Zero, Length.Zero, product.Width, product.Height);
-        // There and back by half a tile is the same as one way by half a tile.
-        return request.Stepping == Stepping.OneWay || request.Numerator * 2 == request.Denominator
+        // There and back by just half of it is the same as one way.
+        return request.Stepping == Stepping.OneWay || offset * 2 == along
             ? new(new(new(along, Length.Zero), new(offset, across)), [tile], request.Lay)
             : new(
                 new(new(along, Length.Zero), new(Length.Zero, across * 2)),

@@ -30,9 +30,9 @@ internal sealed class Candidates
         {
             Equal(across, first, end, moves);
             EdgeEnds(first, end, onRun, moves);
-            Wanted(CheckAxis.Across, first, end, frame => onRun ? frame.RunAcross : 0, moves);
             more?.Invoke(moves);
         });
+        starts = KeptToLines(starts, Lines(CheckAxis.Across, first, end, frame => onRun ? frame.RunAcross : 0), rise);
         var all = new long[starts.Length * repeat];
         for (var i = 0; i < repeat; i++)
         {
@@ -50,12 +50,13 @@ internal sealed class Candidates
     /// <param name="smallest">A smallest cut that is known; zero for none.</param>
     /// <param name="more">Puts in more.</param>
     public long[] Moves(Sawtooth along, int first, int end, bool onRun, long smallest = 0, Action<List<long>>? more = null) =>
-        along.Moves([.. _sizes, smallest], moves =>
-        {
-            Equal(along, first, end, moves);
-            Wanted(CheckAxis.Along, first, end, frame => onRun ? frame.RunAlong : 0, moves);
-            more?.Invoke(moves);
-        });
+        KeptToLines(
+            along.Moves([.. _sizes, smallest], moves =>
+            {
+                Equal(along, first, end, moves);
+                more?.Invoke(moves);
+            }),
+            Lines(CheckAxis.Along, first, end, frame => onRun ? frame.RunAlong : 0), _model.Courses.Period);
 
     /// <summary>Moves at which the left and the right edge of a face are cut alike.</summary>
     public void Mirrored(Sawtooth along, List<long> moves)
@@ -101,22 +102,44 @@ internal sealed class Candidates
         }
     }
 
-    private void Wanted(CheckAxis axis, int first, int end, Func<FaceFrame, long> shift, List<long> moves)
+    /// <summary>Where a tile may begin so that a want is held to the step.</summary>
+    private List<long> Lines(CheckAxis axis, int first, int end, Func<FaceFrame, long> shift)
     {
         var repeat = axis == CheckAxis.Along ? _model.Courses.Period : _model.Courses.Rise;
         long[] offsets = axis == CheckAxis.Along ? _model.Offsets : [0];
+        var lines = new List<long>();
         foreach (var check in _model.Checks.OfType<Check.Stands>())
         {
             if (check.Axis != axis || check.Face < first || check.Face >= end) continue;
             foreach (var target in check.Targets)
             {
-                foreach (var offset in offsets)
-                {
-                    var at = target - offset + shift(_model.Frames[check.Face]);
-                    foreach (var off in new[] { -Check.Tolerance, 0, Check.Tolerance }) moves.Add(Grid.Mod(at + off, repeat));
-                }
+                foreach (var offset in offsets) lines.Add(Grid.Mod(target - offset + shift(_model.Frames[check.Face]), repeat));
             }
         }
+
+        return lines;
+    }
+
+    /// <summary>
+    /// Adds the wanted lines to some moves, and takes out what stands within a hair of one: a want would count as held there,
+    /// and the hair would be spent on another cut, so that tiles asked to be whole were trimmed by it.
+    /// </summary>
+    private static long[] KeptToLines(long[] moves, List<long> lines, long repeat)
+    {
+        if (lines.Count == 0) return moves;
+        var kept = new SortedSet<long>(lines);
+        foreach (var move in moves)
+        {
+            if (!lines.Exists(line => Near(move - line, repeat))) kept.Add(move);
+        }
+
+        return [.. kept];
+    }
+
+    private static bool Near(long off, long repeat)
+    {
+        var rest = Grid.Mod(off, repeat);
+        return rest <= Check.Tolerance || repeat - rest <= Check.Tolerance;
     }
 
     private static IEnumerable<long> Sizes(RunModel model)
@@ -133,5 +156,8 @@ internal sealed class Candidates
             yield return check.SideSize;
             yield return check.LevelSize;
         }
+
+        // Between a side of the field and an opening's the leg is what stands between them, and stays so while both cut one tile.
+        foreach (var gap in model.Frames.SelectMany(frame => frame.Gaps(model.Courses))) yield return gap;
     }
 }
