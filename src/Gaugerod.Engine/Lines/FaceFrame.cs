@@ -21,7 +21,7 @@ internal sealed class FaceFrame
         Raking = [.. edges.Where(edge => edge.Class == EdgeClass.Raking)];
         (LeastAlong, MostAlong) = (edges.Min(edge => edge.LeastAlong), edges.Max(edge => edge.MostAlong));
         (LeastAcross, MostAcross) = (edges.Min(edge => edge.LeastAcross), edges.Max(edge => edge.MostAcross));
-        var outer = face.Field.Outer.Points.Count;
+        var outer = face.OuterEdges;
         var sideways = face.Edges.Select((edge, i) => (Rise: edge.To.Y.Steps - edge.From.Y.Steps, Index: i))
             .Where(edge => edge.Index < outer && EdgeClasses.Of(face.Edges[edge.Index]) == EdgeClass.Side).ToList();
         LeftEdges = [.. sideways.Where(edge => edge.Rise < 0).Select(edge => edge.Index)];
@@ -66,6 +66,11 @@ internal sealed class FaceFrame
 
     public static FaceFrame Of(FinishedFace face, Lay lay) =>
         new(face, lay, [.. face.Edges.Select((edge, i) => FrameEdge.Of(edge, i, lay))]);
+
+    /// <summary>What stands between edges that face each other with less than a tile between them.</summary>
+    public IEnumerable<long> Gaps(Courses courses) =>
+        Pairs(Sides, courses.Length).Select(pair => Gap(Sides[pair.Before], Sides[pair.After], long.MinValue, long.MaxValue)!.Value)
+            .Concat(Pairs(Levels, courses.Depth).Select(pair => Gap(Levels[pair.Before], Levels[pair.After], long.MinValue, long.MaxValue)!.Value));
 
     /// <summary>The pairs of edges of one class that face each other with less than a size between them.</summary>
     public static FacingPair[] Pairs(FrameEdge[] edges, long under)

@@ -275,5 +275,8 @@ internal sealed class JointSearch
             yield return check.SideSize;
             yield return check.LevelSize;
         }
+
+        // Between a side of the field and an opening's the leg is what stands between them, and stays so while both cut one tile.
+        foreach (var gap in model.Frames.SelectMany(frame => frame.Gaps(model.Courses)).Distinct()) yield return gap;
     }
 }

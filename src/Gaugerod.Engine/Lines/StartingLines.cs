@@ -48,7 +48,7 @@ internal static class StartingLines
 
     /// <summary>The names of the outline's lower edges with the highest place of each, the lowest first.</summary>
     private static IEnumerable<(string Name, long Top)> LowerEdges(FaceFrame frame) => frame.Face.Edges
-        .Take(frame.Face.Field.Outer.Points.Count)
+        .Take(frame.Face.OuterEdges)
         .Where(edge => EdgeClasses.Of(edge) == EdgeClass.Level && edge.To.X > edge.From.X)
         .GroupBy(edge => edge.Name, StringComparer.Ordinal)
         .Select(group => (group.Key, Top: group.Max(edge => Math.Max(edge.From.Y.Steps, edge.To.Y.Steps))))

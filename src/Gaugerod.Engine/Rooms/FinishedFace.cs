@@ -27,4 +27,19 @@ public sealed record NamedRing(string Name, Ring Ring);
 /// <param name="Raised">Where this face's y = 0 lies above the first face's.</param>
 public sealed record FinishedFace(
     string Name, Ring Outline, Sequence<NamedRing> Openings, Sequence<Hole> Holes,
-    Polygon Field, Sequence<FieldEdge> Edges, Length Unrolled, Length Raised);
+    Polygon Field, Sequence<FieldEdge> Edges, Length Unrolled, Length Raised)
+{
+    /// <summary>How many of the edges are the outer ring's. Two that lie in one line are one side of the ring but two edges.</summary>
+    internal int OuterEdges
+    {
+        get
+        {
+            for (var i = 0; i < Edges.Count; i++)
+            {
+                if (Edges[i].To == Edges[0].From) return i + 1;
+            }
+
+            return Edges.Count;
+        }
+    }
+}
