@@ -1,60 +1,83 @@
 using Gaugerod.Engine.Bonds;
+using Gaugerod.Engine.Rooms;
 
 namespace Gaugerod.Engine.Tests.Referees;
 
 /// <summary>
-/// The offsets at which something can change, from the field's corners alone: a tile's side at a corner, a step to either
-/// side of it, half-way between any two such places (where two cuts are equal), and where a cut has one of some sizes.
+/// The offsets at which something can change in a room whose sides are all plumb or level, from the field's sides alone:
+/// a tile's side on a side of the field, a step to either side of it, half-way between two sides that face opposite ways
+/// (where two cuts are equal), and where a cut has one of some sizes.
 /// </summary>
 internal static class Critical
 {
+    private readonly record struct Place(long At, bool TileAfter);
+
     public static (SortedSet<long> Along, SortedSet<long> Across) Of(RandomRun run, params long[] sizes)
     {
         var (w, h, j) = (run.Product.Width.Steps, run.Product.Height.Steps, run.Joint.Steps);
         var upright = run.Bond.Lay == Lay.Upright;
-        var (along, across) = (new HashSet<long>(), new HashSet<long>());
+        var (along, across) = (new HashSet<Place>(), new HashSet<Place>());
         foreach (var face in run.Faces)
         {
+            var (right, up) = upright ? (face.Raised.Steps, face.Unrolled.Steps) : (face.Unrolled.Steps, face.Raised.Steps);
             foreach (var edge in face.Edges)
             {
-                var (x, y) = (edge.From.X.Steps, edge.From.Y.Steps);
-                if (!run.Restart || upright) x += face.Unrolled.Steps;
-                if (!run.Restart || !upright) y += face.Raised.Steps;
-                along.Add(upright ? y : x);
-                across.Add(upright ? x : y);
+                var plumb = edge.From.X == edge.To.X;
+                if (plumb == upright)
+                {
+                    // It lies along the courses: tile is above a side that runs right, and right of one that runs down.
+                    across.Add(new(Rest((upright ? edge.From.X : edge.From.Y).Steps + up, h + j), upright ? edge.To.Y < edge.From.Y : edge.To.X > edge.From.X));
+                    continue;
+                }
+
+                var at = (upright ? edge.From.Y : edge.From.X).Steps + (run.Restart ? 0 : right);
+                var after = upright ? edge.To.X > edge.From.X : edge.To.Y < edge.From.Y;
+                foreach (var course in Courses(edge, up, upright, h + j)) along.Add(new(Rest(at - Cells.Offset(run.Bond, w + j, course), w + j), after));
             }
         }
 
-        // A third of a tile is rounded to a step, so no course begins just where another does: all that are on the walls count.
-        var (first, last) = ((int)Math.Floor(across.Min() / (double)(h + j)) - 2, (int)Math.Ceiling(across.Max() / (double)(h + j)) + 1);
-        var courses = run.Bond is BondRequest.Running ? Enumerable.Range(first, last - first + 1) : [0];
-        var starts = along.SelectMany(at => courses.Select(k => at - Cells.Offset(run.Bond, w + j, k)))
-            .Select(at => Rest(at, w + j)).ToHashSet();
         var repeat = run.Bond is BondRequest.Running { Stepping: Stepping.BackAndForth } ? 2 : 1;
-        var rises = Offsets(across.Select(at => Rest(at, h + j)).ToHashSet(), h, h + j, sizes);
-        return (Offsets(starts, w, w + j, sizes), [.. rises.SelectMany(v => Enumerable.Range(0, repeat).Select(i => v + (i * (h + j))))]);
+        // What stands between two sides less than a tile apart is a leg too, and another cut may equal it.
+        long[] all = [.. sizes, .. run.Faces.SelectMany(Between)];
+        var rises = Offsets(across, h, h + j, all);
+        return (Offsets(along, w, w + j, all), [.. rises.SelectMany(v => Enumerable.Range(0, repeat).Select(i => v + (i * (h + j))))]);
     }
 
-    private static SortedSet<long> Offsets(HashSet<long> places, long size, long period, long[] sizes)
+    /// <summary>The courses that may cross a side, wherever course 0 begins in its two repeats. A third of a tile is rounded to a step, so hardly two begin alike.</summary>
+    private static IEnumerable<long> Courses(FieldEdge edge, long up, bool upright, long rise)
     {
-        var ends = places.Concat(places.Select(at => Rest(at - size, period))).ToHashSet();
+        var (one, other) = upright ? (edge.From.X.Steps, edge.To.X.Steps) : (edge.From.Y.Steps, edge.To.Y.Steps);
+        var (first, last) = ((long)Math.Floor((Math.Min(one, other) + up) / (double)rise) - 2, (long)Math.Floor((Math.Max(one, other) + up) / (double)rise));
+        for (var k = first; k <= last; k++) yield return k;
+    }
+
+    private static IEnumerable<long> Between(FinishedFace face) =>
+        from one in face.Edges
+        from other in face.Edges
+        let level = one.From.Y == one.To.Y
+        where level == (other.From.Y == other.To.Y)
+        select level ? (other.From.Y - one.From.Y).Steps : (other.From.X - one.From.X).Steps;
+
+    private static SortedSet<long> Offsets(HashSet<Place> places, long size, long period, long[] sizes)
+    {
         var found = new SortedSet<long>();
-        foreach (var end in ends)
+        foreach (var (at, after) in places)
         {
-            for (var off = -1; off <= 1; off++) found.Add(Rest(end + off, period));
-            foreach (var wanted in sizes)
+            for (var off = -1; off <= 1; off++)
             {
-                found.Add(Rest(end + wanted, period));
-                found.Add(Rest(end - wanted, period));
+                found.Add(Rest(at + off, period));
+                found.Add(Rest(at - size + off, period));
             }
+
+            foreach (var wanted in sizes.Where(wanted => wanted > 0 && wanted < size).Distinct()) found.Add(Rest(after ? at - size + wanted : at - wanted, period));
         }
 
-        foreach (var one in places)
+        foreach (var one in places.Where(place => place.TileAfter))
         {
-            foreach (var other in places)
+            foreach (var other in places.Where(place => !place.TileAfter))
             {
-                // A cut of x - u on one side and u + size - y on the other are equal half-way.
-                foreach (var twice in new[] { one + other - size, one + other - size + period })
+                // The one cut is u + size - x, the other y - u.
+                foreach (var twice in new[] { one.At + other.At - size, one.At + other.At - size + period })
                 {
                     found.Add(Rest((long)Math.Floor(twice / 2.0), period));
                     found.Add(Rest((long)Math.Ceiling(twice / 2.0), period));
