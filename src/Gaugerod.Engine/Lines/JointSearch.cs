@@ -17,11 +17,13 @@ internal sealed class JointSearch
     private readonly long[] _u;
     private readonly long[] _v;
 
-    public JointSearch(RunModel model)
+    /// <param name="model">The run with its joint width.</param>
+    /// <param name="everyRow">Whether each row of a leaning wall is looked at by itself.</param>
+    public JointSearch(RunModel model, bool everyRow = false)
     {
         Model = model;
         Order = new(model.Problem.Order);
-        _bounds = new(model);
+        _bounds = new(model, everyRow);
         _candidates = new(model);
         _choice = new(model, _bounds, _candidates, Order);
         _along = new(model.Courses.Length, model.Courses.Period, model.Frames.Length, model.Relax);

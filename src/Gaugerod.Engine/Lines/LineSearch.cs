@@ -36,6 +36,13 @@ internal static class LineSearch
         }
 
         if (best is not { } found) throw new InvalidOperationException("A run without a placing.");
+        if (found.Placing.Score.Slivers > 0 && !found.Search.Model.IsSquare)
+        {
+            // How many tiles are slivers hangs on every row by itself where a wall leans.
+            var closer = new JointSearch(found.Search.Model, everyRow: true);
+            found = (closer, closer.Improve(found.Placing.Score).LastOrDefault() ?? found.Placing);
+        }
+
         var refiner = new Refiner(found.Search, found.Placing);
         var refined = refiner.Refine();
         yield return new(found.Search.Model, refined, NoProof(found.Search.Model), []);

@@ -1,3 +1,4 @@
+using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Lines;
@@ -13,7 +14,7 @@ internal static class ProofMaker
     public static Proof Prove(JointSearch search, RunPlacing best, bool complete, long examined)
     {
         var smallest = best.Score.SmallestCut;
-        var square = search.Model.Frames.All(frame => frame.IsSquare);
+        var square = search.Model.IsSquare;
         if (square && complete && search.Order.TilesLast && search.Order.SmallestBeforeMirror)
         {
             return new(ProofKind.Exact, smallest, examined, "No better place exists for this tile and this joint.");
@@ -27,15 +28,16 @@ internal static class ProofMaker
         var (bound, looked) = Bound(search, best.Score);
         var tape = search.Model.Problem.Tape;
         var words = tape.Down(bound) == tape.Down(smallest)
-            ? "The walls are out of square; no place that meets as much has a smallest cut that this tape would show to be larger."
-            : $"The walls are out of square; no place that meets as much has a smallest cut over {LengthText.Nearest(bound, tape)}.";
+            ? "The walls are out of square; no place that meets as many wants has a smallest cut that this tape would show to be larger."
+            : $"The walls are out of square; no place that meets as many wants has a smallest cut over {LengthText.Nearest(bound, tape)}.";
         return new(ProofKind.Bounded, bound, examined + looked, words);
     }
 
     /// <summary>
     /// Between two neighbouring starts no course comes to an edge or leaves one, so a leg at a side changes by no more than
     /// the wall's slope times the way. A search that lets every limit out by as much, at the starts alone, is thus never
-    /// behind a true placing between them by more than that.
+    /// behind a true placing between them by more than that. How many tiles are slivers may hang on the hair let out, so
+    /// where there are any they are left out of account.
     /// </summary>
     private static (Length Bound, long Examined) Bound(JointSearch search, Score best)
     {
@@ -47,9 +49,13 @@ internal static class ProofMaker
             .Select(edge => (edge.Out * Millionths / Math.Max(1, edge.Over)) + 1)
             .DefaultIfEmpty(0).Max();
         var relax = (search.WidestStep() * slope / Millionths) + 2;
-        var relaxed = new JointSearch(new(model.Problem, model.Joint, relax));
+        var problem = best.Slivers == 0 ? model.Problem : model.Problem with
+        {
+            Order = model.Problem.Order.Where(criterion => criterion != Criterion.Slivers).Append(Criterion.Slivers).ToSequence(),
+        };
+        var relaxed = new JointSearch(new(problem, model.Joint, relax));
         var found = relaxed.Improve().LastOrDefault();
-        var most = found is not null && search.Order.NoWorseBeforeSmallest(found.Score, best) ? found.Score.SmallestCut.Steps + relax : 0;
+        var most = found is not null && relaxed.Order.NoWorseBeforeSmallest(found.Score, best) ? found.Score.SmallestCut.Steps + relax : 0;
         return (Length.FromSteps(Math.Max(most, best.SmallestCut.Steps)), relaxed.Model.Examined);
     }
 

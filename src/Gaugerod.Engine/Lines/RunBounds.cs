@@ -14,10 +14,13 @@ internal sealed class RunBounds
     private readonly FaceLeast[] _level;
     private readonly FaceLeast[] _side;
     private readonly bool[][] _shares;
+    private readonly bool _everyRow;
 
-    public RunBounds(RunModel model)
+    /// <param name="model">The run.</param>
+    /// <param name="everyRow">Whether each row has its own teeth where a wall leans: slower, and needed where slivers must be counted.</param>
+    public RunBounds(RunModel model, bool everyRow)
     {
-        _model = model;
+        (_model, _everyRow) = (model, everyRow);
         _level = new FaceLeast[model.Frames.Length];
         _side = new FaceLeast[model.Frames.Length];
         _shares = [.. model.Frames.Select(frame => Shares(frame, model.Courses))];
@@ -86,6 +89,7 @@ internal sealed class RunBounds
                     var at = (edge.TileAfter ? Math.Max(one, other) : Math.Min(one, other)) - courses.Offset(k);
                     ref var seen = ref extremes[(int)Grid.Mod(k, phases)];
                     // Kept near each other, not within one repeat: the offsets of like courses differ by whole repeats.
+                    if (_everyRow && !edge.IsSquare) teeth.Add(at + shift, at + shift, edge.TileAfter, f, edge.Edge, 0);
                     at = seen.Most == long.MinValue ? Grid.Mod(at, courses.Period) : Nearby(at, seen.Most, courses.Period);
                     seen = (Math.Min(seen.Least, at), Math.Max(seen.Most, at), seen.Rows + 1);
                 }

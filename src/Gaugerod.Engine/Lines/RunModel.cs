@@ -60,6 +60,9 @@ internal sealed class RunModel
 
     public Check[] Checks { get; }
 
+    /// <summary>Whether every edge of every face is square to the courses or in line with them.</summary>
+    public bool IsSquare => Frames.All(frame => frame.IsSquare);
+
     /// <summary>The different places at which courses begin, along.</summary>
     public long[] Offsets { get; }
 
