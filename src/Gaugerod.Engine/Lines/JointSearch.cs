@@ -35,7 +35,7 @@ internal sealed class JointSearch
     /// <summary>
     /// Laid upright with each face's own x, it is the move along, up the wall, that all faces share; the starts are then moves.
     /// </summary>
-    private bool _moveIsShared => Model.Problem.Restart && Model.Bond.Lay == Lay.Upright;
+    private bool _moveIsShared => Model.Restart && Model.Bond.Lay == Lay.Upright;
 
     public RunModel Model { get; }
 
@@ -65,7 +65,7 @@ internal sealed class JointSearch
     {
         Place(v);
         if (toBeat is { } beaten && Order.Compare(Promise(), beaten) >= 0) return null;
-        return Model.Problem.Restart ? FaceByFace(toBeat, allowed) : Together(toBeat, allowed);
+        return Model.Restart ? FaceByFace(toBeat, allowed) : Together(toBeat, allowed);
     }
 
     /// <summary>All placings with a start across that are no worse than a score; for runs with one move for all faces.</summary>
@@ -171,7 +171,8 @@ internal sealed class JointSearch
     private long[] SharedMoves(long smallest)
     {
         _bounds.AlongEveryCourse(_along);
-        return _candidates.Moves(_along, 0, Model.Frames.Length, onRun: true, smallest);
+        // Which courses meet an edge is not settled yet, so any two legs may be the ones that are equal.
+        return _candidates.Moves(_along, 0, Model.Frames.Length, onRun: true, smallest, moves => _along.EqualMoves(_ => true, _ => true, 0, moves));
     }
 
     private void Place(long start)

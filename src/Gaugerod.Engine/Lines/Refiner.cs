@@ -24,7 +24,7 @@ internal sealed class Refiner(JointSearch search, RunPlacing found)
     public RunPlacing Refine()
     {
         // Where faces begin anew only one of the placings that tie is kept for each height: fewer tiles are not ruled out.
-        Complete = !_model.Problem.Restart;
+        Complete = !_model.Restart;
         for (RunPlacing? before = null; !ReferenceEquals(before, _best);)
         {
             before = _best;
@@ -36,7 +36,7 @@ internal sealed class Refiner(JointSearch search, RunPlacing found)
 
     private void Look(long v)
     {
-        if (_model.Problem.Restart)
+        if (_model.Restart)
         {
             if (search.BestAt(v, _best.Score) is { } better) Consider(better);
             return;
@@ -59,7 +59,7 @@ internal sealed class Refiner(JointSearch search, RunPlacing found)
 
     private RunPlacing FewestTiles()
     {
-        if (!_model.Problem.Restart)
+        if (!_model.Restart)
         {
             // Where the start is settled the move may still be free: there the finer moves count.
             foreach (var v in _equal.Select(search.StartOf).Distinct().ToList())

@@ -44,6 +44,9 @@ internal sealed class RunModel
 
     public RunProblem Problem { get; }
 
+    /// <summary>Whether each face has an x offset of its own; one face alone has one anyway.</summary>
+    public bool Restart => Problem.Restart && Frames.Length > 1;
+
     public Length Joint { get; }
 
     /// <summary>

@@ -23,5 +23,5 @@ internal static class JobRuns
     }
 
     public static RunProblem Problem(Job job, RunRequest run, FinishedRun finished) => new(
-        finished.Faces, ProductOf(job, run), run.Bond, run.Corners == Corners.Restart && finished.Faces.Count > 1, run.Joint, run.Limits, run.Wants, run.Order, job.Tape);
+        finished.Faces, ProductOf(job, run), run.Bond, run.Corners == Corners.Restart, run.Joint, run.Limits, run.Wants, run.Order, job.Tape);
 }

@@ -26,11 +26,11 @@ internal static class Critical
                 if (plumb == upright)
                 {
                     // It lies along the courses: tile is above a side that runs right, and right of one that runs down.
-                    across.Add(new(Rest((upright ? edge.From.X : edge.From.Y).Steps + up, h + j), upright ? edge.To.Y < edge.From.Y : edge.To.X > edge.From.X));
+                    across.Add(new(Rest((upright ? edge.From.X : edge.From.Y).Steps + (run.Restart && upright ? 0 : up), h + j), upright ? edge.To.Y < edge.From.Y : edge.To.X > edge.From.X));
                     continue;
                 }
 
-                var at = (upright ? edge.From.Y : edge.From.X).Steps + (run.Restart ? 0 : right);
+                var at = (upright ? edge.From.Y : edge.From.X).Steps + (run.Restart && !upright ? 0 : right);
                 var after = upright ? edge.To.X > edge.From.X : edge.To.Y < edge.From.Y;
                 foreach (var course in Courses(edge, up, upright, h + j)) along.Add(new(Rest(at - Cells.Offset(run.Bond, w + j, course), w + j), after));
             }

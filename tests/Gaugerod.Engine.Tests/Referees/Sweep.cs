@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Lines;
 
 namespace Gaugerod.Engine.Tests.Referees;
@@ -19,15 +20,28 @@ internal sealed class Sweep(RunModel model)
     public void Over(IReadOnlyCollection<long> along, IReadOnlyCollection<long> across)
     {
         var (u, v) = (new long[_faces], new long[_faces]);
+        if (model.Restart)
+        {
+            // Laid level the faces share the height and each has its own move along; laid upright they share the move, which
+            // is up the wall, and each has its own start across.
+            var upright = model.Bond.Lay == Lay.Upright;
+            foreach (var shared in upright ? along : across)
+            {
+                for (var f = 0; f < _faces; f++)
+                {
+                    if (upright) u[f] = shared - model.Frames[f].RunAlong;
+                    else v[f] = shared - model.Frames[f].RunAcross;
+                }
+
+                FaceByFace(upright ? across : along, u, v, upright ? v : u);
+            }
+
+            return;
+        }
+
         foreach (var height in across)
         {
             for (var f = 0; f < _faces; f++) v[f] = height - model.Frames[f].RunAcross;
-            if (model.Problem.Restart)
-            {
-                FaceByFace(along, u, v);
-                continue;
-            }
-
             foreach (var place in along)
             {
                 for (var f = 0; f < _faces; f++) u[f] = place - model.Frames[f].RunAlong;
@@ -37,15 +51,15 @@ internal sealed class Sweep(RunModel model)
         }
     }
 
-    private void FaceByFace(IReadOnlyCollection<long> along, long[] u, long[] v)
+    private void FaceByFace(IReadOnlyCollection<long> places, long[] u, long[] v, long[] own)
     {
         List<Score> runs = [new(0, 0, 0, Gaugerod.Plane.Measure.Length.FromSteps(long.MaxValue), default, 0, 0, 0)];
         for (var f = 0; f < _faces; f++)
         {
             var front = new List<Score>();
-            foreach (var place in along)
+            foreach (var place in places)
             {
-                u[f] = place;
+                own[f] = place;
                 Placings++;
                 var score = model.ScoreFace(u, v, f);
                 if (front.Any(known => NoWorse(known, score))) continue;
