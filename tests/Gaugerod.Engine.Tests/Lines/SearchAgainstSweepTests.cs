@@ -10,7 +10,7 @@ namespace Gaugerod.Engine.Tests.Lines;
 
 /// <summary>
 /// The search against the plain way: every place on a grid of 1/64 in, or of 1/4 mm, scored alike. Tiles to buy, the last
-/// criterion, are left out on both sides. Rooms are four to eight small tiles across, so that the sweep can be afforded:
+/// criterion, are left out on both sides. Rooms are two to six small tiles across, so that the sweep can be afforded:
 /// nothing in either way of looking depends on how large a tile is. GAUGEROD_LONG=1 sweeps larger tiles.
 /// </summary>
 public sealed class SearchAgainstSweepTests(ITestOutputHelper output)
@@ -46,9 +46,9 @@ public sealed class SearchAgainstSweepTests(ITestOutputHelper output)
 
                 // Once for what the limits ask, once more for the smallest cut so found, which other cuts may then come down to.
                 List<long> sizes = [.. Sizes(run, limits)];
-                var critical = Critical.Of(run, [.. sizes]);
+                var critical = Critical.Of(run, gaps: false, [.. sizes]);
                 sweep.Over(critical.Along, critical.Across);
-                var smallest = Critical.Of(run, sweep.Best.Value.SmallestCut.Steps);
+                var smallest = Critical.Of(run, gaps: true, sweep.Best.Value.SmallestCut.Steps);
                 sweep.Over(smallest.Along, smallest.Across);
                 Assert.True(Compare(found.Best.Score, sweep.Best.Value) == 0, Words(found, sweep.Best.Value));
                 tally.Add(found.Best.Score, plain, sweep.Placings);

@@ -12,7 +12,7 @@ internal static class Critical
 {
     private readonly record struct Place(long At, bool TileAfter);
 
-    public static (SortedSet<long> Along, SortedSet<long> Across) Of(RandomRun run, params long[] sizes)
+    public static (SortedSet<long> Along, SortedSet<long> Across) Of(RandomRun run, bool gaps, params long[] sizes)
     {
         var (w, h, j) = (run.Product.Width.Steps, run.Product.Height.Steps, run.Joint.Steps);
         var upright = run.Bond.Lay == Lay.Upright;
@@ -38,7 +38,7 @@ internal static class Critical
 
         var repeat = run.Bond is BondRequest.Running { Stepping: Stepping.BackAndForth } ? 2 : 1;
         // What stands between two sides less than a tile apart is a leg too, and another cut may equal it.
-        long[] all = [.. sizes, .. run.Faces.SelectMany(Between)];
+        long[] all = gaps ? [.. sizes, .. run.Faces.SelectMany(Between)] : sizes;
         var rises = Offsets(across, h, h + j, all);
         return (Offsets(along, w, w + j, all), [.. rises.SelectMany(v => Enumerable.Range(0, repeat).Select(i => v + (i * (h + j))))]);
     }
@@ -56,6 +56,7 @@ internal static class Critical
         from other in face.Edges
         let level = one.From.Y == one.To.Y
         where level == (other.From.Y == other.To.Y)
+        where level ? one.To.X > one.From.X && other.To.X < other.From.X : one.To.Y < one.From.Y && other.To.Y > other.From.Y
         select level ? (other.From.Y - one.From.Y).Steps : (other.From.X - one.From.X).Steps;
 
     private static SortedSet<long> Offsets(HashSet<Place> places, long size, long period, long[] sizes)

@@ -26,7 +26,7 @@ internal static class RandomRooms
 
     /// <summary>Rooms a few tiles across.</summary>
     public static Gen<RandomRun> Small(bool square, int faces, int size) =>
-        Runs(square ? RandomFaces.Square(4 * size, 8 * size) : RandomFaces.Crooked(4 * size, 8 * size), faces, size, 2 * size);
+        Runs(square ? RandomFaces.Square(3 * size, 5 * size) : RandomFaces.Crooked(3 * size, 6 * size), faces, size, 2 * size);
 
     /// <summary>One of a few values.</summary>
     public static Gen<T> Pick<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(i => values[i]);
