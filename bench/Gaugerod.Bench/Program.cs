@@ -6,6 +6,12 @@ switch (args)
     case ["stages", var sample]:
         Stages.Print(sample);
         return 0;
+    case ["cold", var sample]:
+        ColdStages.Print(sample);
+        return 0;
+    case ["processor-time"]:
+        ProcessorTime.Print();
+        return 0;
     case ["sweep", var sample]:
         return SweepReport.Print(sample) ? 0 : 1;
     default:
