@@ -1,5 +1,20 @@
 using BenchmarkDotNet.Running;
 using Gaugerod.Bench;
 
-if (args is ["stages", var sample]) Stages.Print(sample);
-else BenchmarkSwitcher.FromAssembly(typeof(Stages).Assembly).Run(args);
+switch (args)
+{
+    case ["stages", var sample]:
+        Stages.Print(sample);
+        return 0;
+    case ["cold", var sample]:
+        ColdStages.Print(sample);
+        return 0;
+    case ["processor-time"]:
+        ProcessorTime.Print();
+        return 0;
+    case ["sweep", var sample]:
+        return SweepReport.Print(sample) ? 0 : 1;
+    default:
+        BenchmarkSwitcher.FromAssembly(typeof(Stages).Assembly).Run(args);
+        return 0;
+}
