@@ -113,12 +113,20 @@ internal sealed class JointSearch
         ? Grid.Mod(placing.U[0] + Model.Frames[0].RunAlong, Model.Courses.Period)
         : placing.V[0] + Model.Frames[0].RunAcross;
 
-    /// <summary>The widest step between two neighbouring starts.</summary>
+    /// <summary>The widest step between two neighbouring starts; where the move is shared, and the widest of any face's own starts on top.</summary>
     public long WidestStep()
     {
-        var whole = _moveIsShared ? Model.Courses.Period : Model.Courses.Rise * Model.Courses.Repeat;
-        var widest = Starts[0] + whole - Starts[^1];
-        for (var i = 1; i < Starts.Length; i++) widest = Math.Max(widest, Starts[i] - Starts[i - 1]);
+        var whole = Model.Courses.Rise * Model.Courses.Repeat;
+        return _moveIsShared
+            ? Widest(Starts, Model.Courses.Period) + Enumerable.Range(0, _v.Length).Max(f => Widest(
+                _candidates.Starts(_bounds.Across(f, f + 1, onRun: false), f, f + 1, onRun: false, 0), whole))
+            : Widest(Starts, whole);
+    }
+
+    private static long Widest(long[] places, long whole)
+    {
+        var widest = places[0] + whole - places[^1];
+        for (var i = 1; i < places.Length; i++) widest = Math.Max(widest, places[i] - places[i - 1]);
         return widest;
     }
 

@@ -48,7 +48,8 @@ internal static class ProofMaker
                 .Concat(frame.Levels.Select(edge => (Out: edge.MostAcross - edge.LeastAcross, Over: edge.A1 - edge.A0))))
             .Select(edge => (edge.Out * Millionths / Math.Max(1, edge.Over)) + 1)
             .DefaultIfEmpty(0).Max();
-        var relax = (search.WidestStep() * slope / Millionths) + 2;
+        // The worst end of an edge may also stand in a joint.
+        var relax = ((search.WidestStep() + model.Joint.Steps) * slope / Millionths) + 2;
         var problem = best.Slivers == 0 ? model.Problem : model.Problem with
         {
             Order = model.Problem.Order.Where(criterion => criterion != Criterion.Slivers).Append(Criterion.Slivers).ToSequence(),
