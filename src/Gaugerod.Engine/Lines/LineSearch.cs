@@ -43,6 +43,7 @@ internal static class LineSearch
             found = (closer, closer.Improve(found.Placing.Score).LastOrDefault() ?? found.Placing);
         }
 
+        if (!found.Search.Model.IsSquare) found = (found.Search,  found.Search.Polish(found.Placing));
         var refiner = new Refiner(found.Search, found.Placing);
         var refined = refiner.Refine();
         yield return new(found.Search.Model, refined, NoProof(found.Search.Model), []);
