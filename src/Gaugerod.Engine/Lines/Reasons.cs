@@ -55,13 +55,12 @@ internal static class Reasons
     private static string Against(RunModel model, RunPlacing placing, RunPlacing best, Sequence<WantOutcome> wants)
     {
         var (one, other, tape) = (placing.Score, best.Score, model.Problem.Tape);
-        var (costs, gains) = (new List<string>(), new List<string>());
+        var (costs, gains, without) = (new List<string>(), new List<string>(), "");
         var missed = wants.Where(outcome => !outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
         if (one.MustsMissed > other.MustsMissed || one.WishesMissed > other.WishesMissed)
         {
-            costs.Add(missed.Count > 0 && one.WantsMissed > other.WantsMissed
-                ? "misses " + string.Join(", ", missed)
-                : "more cuts under half a tile or under the limit");
+            if (missed.Count == 0 || one.WantsMissed <= other.WantsMissed) costs.Add("more cuts under half a tile or under the limit");
+            else without = "does without " + string.Join(" and ", missed);
         }
 
         Compare(one.Slivers - other.Slivers, "sliver", costs, gains);
@@ -73,20 +72,17 @@ internal static class Reasons
 
         if (tape.Nearest(one.Mirror) != tape.Nearest(other.Mirror))
         {
-            var text = $"cuts left and right differ by {LengthText.Nearest(one.Mirror, tape)} in all, not {LengthText.Nearest(other.Mirror, tape)}";
+            var text = $"cuts left and right that differ by {LengthText.Nearest(one.Mirror, tape)} in all, not {LengthText.Nearest(other.Mirror, tape)}";
             (one.Mirror > other.Mirror ? costs : gains).Add(text);
         }
 
         Compare(one.Cuts - other.Cuts, "cut tile", costs, gains);
         Compare(one.Tiles - other.Tiles, "tile", costs, gains);
-        var (gain, cost) = (string.Join(", ", gains), string.Join(", ", costs));
-        return Sentence((gain.Length, cost.Length) switch
-        {
-            (0, 0) => "as good as the best, in another place",
-            (0, _) => "costs " + cost,
-            (_, 0) => "gives " + gain,
-            _ => $"gives {gain}; costs {cost}",
-        });
+        var parts = new List<string>();
+        if (gains.Count > 0) parts.Add("gives " + string.Join(", ", gains));
+        if (without.Length > 0) parts.Add(without);
+        if (costs.Count > 0) parts.Add("costs " + string.Join(", ", costs));
+        return Sentence(parts.Count == 0 ? "as good as the best, in another place" : string.Join("; ", parts));
     }
 
     private static void Compare(int more, string what, List<string> costs, List<string> gains)

@@ -111,7 +111,7 @@ internal sealed class RunModel
         for (var f = 0; f < Frames.Length; f++)
         {
             var edge = _reckoners[f].LeastAtEdge.IndexOf(leg);
-            if (edge >= 0) return $"{Frames[f].Face.Name} {Frames[f].Face.Edges[edge].Name}";
+            if (edge >= 0) return EdgeWords.Of(Frames[f].Face.Name, Frames[f].Face.Edges[edge].Name);
         }
 
         return "a side of the tile";

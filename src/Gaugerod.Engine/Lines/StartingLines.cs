@@ -21,20 +21,23 @@ internal static class StartingLines
         var bounds = finished.Field.Outer.Bounds;
         var (lines, rods) = (new List<SnapLine>(), new List<Rod>());
 
-        foreach (var (name, top) in LowerEdges(model.Frames[face]))
+        // A course from which less than the tape shows is cut is whole to whoever sets it.
+        var mark = model.Problem.Tape.Mark.Steps;
+        foreach (var (name, least, top) in LowerEdges(model.Frames[face]))
         {
-            var at = Length.FromSteps(grid.CourseAtOrAbove(top));
+            var at = Length.FromSteps(grid.CourseAtOrAbove(top - mark + 1));
             if (at >= bounds.Top || lines.Any(line => line.At == at)) continue;
-            lines.Add(new(Axis.Level, finished.Name, at, $"The first whole course above {name} stands on this line."));
+            var below = at.Steps - model.Joint.Steps - least > mark ? "; the course below it is cut" : "";
+            lines.Add(new(Axis.Level, finished.Name, at, $"First whole course above {EdgeWords.Of(name)}{below}."));
         }
 
         var level = lines.Count > 0 ? lines[0].At : Length.FromSteps(grid.CourseAtOrAbove(bounds.Bottom.Steps));
         var (start, courseWords) = grid.ColumnNearest((bounds.Left.Steps + bounds.Right.Steps) / 2, level.Steps);
         var plumb = Length.FromSteps(start);
-        lines.Add(new(Axis.Plumb, finished.Name, plumb, $"A tile's left side {courseWords} touches this line."));
+        lines.Add(new(Axis.Plumb, finished.Name, plumb, $"Left side of a tile {courseWords}."));
 
         rods.Add(new(
-            Axis.Plumb, finished.Name, "the level line of the first whole course", level,
+            Axis.Plumb, finished.Name, "the snapped level line", level,
             [.. grid.Bottoms(bounds.Bottom.Steps, bounds.Top.Steps).Select(at => Length.FromSteps(at) - level)]));
         foreach (var (words, lefts) in grid.Lefts(bounds, level.Steps))
         {
@@ -46,12 +49,12 @@ internal static class StartingLines
         return (lines.ToSequence(), rods.ToSequence());
     }
 
-    /// <summary>The names of the outline's lower edges with the highest place of each, the lowest first.</summary>
-    private static IEnumerable<(string Name, long Top)> LowerEdges(FaceFrame frame) => frame.Face.Edges
+    /// <summary>The names of the outline's lower edges with the lowest and the highest place of each, the lowest first.</summary>
+    private static IEnumerable<(string Name, long Least, long Top)> LowerEdges(FaceFrame frame) => frame.Face.Edges
         .Take(frame.Face.OuterEdges)
         .Where(edge => EdgeClasses.Of(edge) == EdgeClass.Level && edge.To.X > edge.From.X)
         .GroupBy(edge => edge.Name, StringComparer.Ordinal)
-        .Select(group => (group.Key, Top: group.Max(edge => Math.Max(edge.From.Y.Steps, edge.To.Y.Steps))))
+        .Select(group => (group.Key, Least: group.Min(edge => Math.Min(edge.From.Y.Steps, edge.To.Y.Steps)), Top: group.Max(edge => Math.Max(edge.From.Y.Steps, edge.To.Y.Steps))))
         .OrderBy(edge => edge.Top);
 
     /// <summary>Where tiles begin on one face, whichever way the courses run.</summary>
@@ -76,7 +79,7 @@ internal static class StartingLines
         /// <summary>The left side, nearest to a place, of a tile in the course that stands on a height, and that course in words.</summary>
         public (long At, string Words) ColumnNearest(long place, long height)
         {
-            if (_upright) return (Nearest(place, _v, _courses.Rise), "of an upright course");
+            if (_upright) return (Nearest(place, _v, _courses.Rise), "in an upright course");
             var course = Grid.FloorDiv(height - _v, _courses.Rise);
             return (Nearest(place, _u + _courses.Offset(course), _courses.Period), "in the course on the level line");
         }

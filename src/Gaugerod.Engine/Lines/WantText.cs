@@ -5,7 +5,7 @@ namespace Gaugerod.Engine.Lines;
 /// <summary>Says wants in words.</summary>
 internal static class WantText
 {
-    /// <summary>The want as a short phrase: <c>a joint on north bench</c>.</summary>
+    /// <summary>The want as a short phrase: <c>a joint on the bench on north</c>.</summary>
     public static string Phrase(Want want, Tape tape) => want switch
     {
         Want.JointAtHeight at => $"a joint {LengthText.Nearest(at.Height, tape)} up on {at.Face}",
@@ -13,12 +13,12 @@ internal static class WantText
         Want.FullCourse full => $"a full course at {Name(full.Edge)}",
         Want.AtLeast { Size: { } size } least => $"at least {LengthText.Nearest(size, tape)} along {Name(least.Edge)}",
         Want.AtLeast { PartOfTile: { } part } least => $"at least {Part(part)} a tile along {Name(least.Edge)}",
-        Want.Centred centred => $"{On(centred.On)} on the middle of {(centred.Opening is { } opening ? $"{centred.Face} {opening}" : centred.Face)}",
+        Want.Centred centred => $"{On(centred.On)} on the middle of {(centred.Opening is { } opening ? $"the {opening} on {centred.Face}" : centred.Face)}",
         Want.EqualCuts equal => $"equal cuts at {Name(equal.One)} and {Name(equal.Other)}",
         _ => throw new ArgumentOutOfRangeException(nameof(want), want, "No words for this want."),
     };
 
-    private static string Name(EdgeRef edge) => $"{edge.Face} {edge.Edge}";
+    private static string Name(EdgeRef edge) => EdgeWords.Of(edge.Face, edge.Edge);
 
     private static string On(CentreOn on) => on switch
     {

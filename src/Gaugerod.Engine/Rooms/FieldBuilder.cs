@@ -13,7 +13,7 @@ namespace Gaugerod.Engine.Rooms;
 internal sealed record Field(DrawnFace Face, Polygon Shape, Sequence<MovedSide> Outer, Sequence<Sequence<MovedSide>> Openings)
 {
     public Sequence<FieldEdge> Edges() => Outer.Concat(Openings.SelectMany(o => o))
-        .Select(s => new FieldEdge(s.From, s.To, s.Side.Name, s.Side.Edge.Kind))
+        .Select(s => new FieldEdge(s.From, s.To, s.Side.Name, s.Side.Edge.Kind) { Trim = s.Side.Edge.Kind is EdgeKind.Free or EdgeKind.OutsideCorner ? s.Side.Edge.Trim : Length.Zero })
         .ToSequence();
 }
 

@@ -9,7 +9,11 @@ namespace Gaugerod.Engine.Rooms;
 /// <param name="To">Where it ends.</param>
 /// <param name="Name">The name of the face's edge it comes from, with its opening's or fixture's name before it.</param>
 /// <param name="Kind">What it meets.</param>
-public readonly record struct FieldEdge(Point From, Point To, string Name, EdgeKind Kind);
+public readonly record struct FieldEdge(Point From, Point To, string Name, EdgeKind Kind)
+{
+    /// <summary>The width of the trim or the profile beyond the edge; default zero for none.</summary>
+    public Length Trim { get; init; }
+}
 
 /// <summary>A named ring on a face.</summary>
 /// <param name="Name">Its name.</param>
@@ -42,4 +46,7 @@ public sealed record FinishedFace(
             return Edges.Count;
         }
     }
+
+    /// <summary>How high above y = 0 the struck level line crosses the face; null when none was struck on the run.</summary>
+    public Length? LevelLine { get; init; }
 }

@@ -13,7 +13,7 @@ internal static class SurfaceRules
         if (facts.Product.Warpage is { } warp)
         {
             yield return new(FindingLevel.Note, "lippage", facts.Run,
-                "So far may one tile's edge stand above the next at this joint, the warp of the tile counted in. Check while setting.",
+                "How far one tile's edge may stand above the next at this joint, the warp of the tile counted in. Check while setting.",
                 $"at most {Shown.Fine(LippageLimits.Allowed(facts.Joint, warp), tape)}", "", Lippage);
         }
         else
@@ -25,7 +25,7 @@ internal static class SurfaceRules
 
         var flat = FlatnessLimits.Required(facts.Longest);
         var limit = tape.Unit == LengthUnit.Inch
-            ? $"{Shown.Fine(flat.Long, tape)} in {LengthText.FeetNearest(flat.LongOver, tape)} and {Shown.Fine(flat.Short, tape)} in {LengthText.Nearest(flat.ShortOver, tape)}"
+            ? $"{Shown.Fine(flat.Long, tape)} over {LengthText.FeetNearest(flat.LongOver, tape)} and {Shown.Fine(flat.Short, tape)} over {LengthText.Nearest(flat.ShortOver, tape)}"
             : flat.Metric;
         yield return new(FindingLevel.Note, "flatness", facts.Run,
             "Check the surface with a straightedge before setting. Flat is not level: a slope does not matter here.",

@@ -17,6 +17,7 @@ internal static class FaceWriter
         json.WriteString("name", face.Name);
         json.WriteLength("unrolled", face.Unrolled);
         json.WriteLength("raised", face.Raised);
+        if (face.LevelLine is { } line) json.WriteLength("levelLine", line);
         json.WriteStartObject("placing");
         RunWriter.WritePlacing(json, plan.Placing);
         json.WriteEndObject();

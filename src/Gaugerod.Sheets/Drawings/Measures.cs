@@ -46,9 +46,27 @@ internal static class Measures
         var middle = inside ? (top + bottom) / 2
             : spill == Spill.Before ? bottom + (box.Height / 2) + 1 : top - (box.Height / 2) - 1;
         var at = inside ? new Spot(x - (box.Width / 2) - 0.3, middle)
-            : spill == Spill.Across ? new(x + (box.Width / 2) + 0.5, (top + bottom) / 2) : new(x, middle);
+            : new(x, middle);
+        if (!inside && spill == Spill.Across) return Beside(pen, x + 0.8, (top + bottom) / 2, figure, size);
         pen.TextAround(at, figure, size, upright: true);
         return Pen.BoxAround(at, figure, size, bold: false, upright: true);
+    }
+
+    /// <summary>A short upright line's figure to its right, read level, in as many lines as it takes to stay narrow.</summary>
+    private static Frame Beside(Pen pen, double x, double middle, string figure, double size)
+    {
+        const double narrow = 12.5;
+        var lines = Lettering.Wrap(Fractions.Set(figure), size, bold: false, narrow);
+        var row = Lettering.Cap(size) + 1.0;
+        var covered = new Frame(x, middle - (lines.Count * row / 2), 0, lines.Count * row);
+        for (var i = 0; i < lines.Count; i++)
+        {
+            var width = Pen.BoxAround(default, lines[i], size, bold: false, upright: false).Width;
+            pen.TextAround(new(x + (width / 2), covered.Y + ((i + 0.5) * row)), lines[i], size);
+            covered = covered with { Width = Math.Max(covered.Width, width) };
+        }
+
+        return covered;
     }
 
     /// <summary>A bar of a true length on paper, with its length beside it: what a print is checked by.</summary>

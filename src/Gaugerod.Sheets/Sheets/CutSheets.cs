@@ -21,7 +21,7 @@ internal static class CutSheets
     {
         if (cutting.Settings.Count == 0) return;
         var blocks = cutting.Settings.SelectMany(s => Setting(s, flow.Width, book.Figures)).ToList();
-        var key = Block.Words("The fence stands this far from the blade; the factory side goes against the fence. A piece with two cuts stands under both. Tick each as it is cut.", flow.Width, ink: Ink.Quiet, after: 1);
+        var key = Block.Words("The fence stands this far from the blade; the factory side goes against the fence. Width and height are the tile's as it stands on the wall. A piece with two cuts stands under both. Tick each as it is cut.", flow.Width, ink: Ink.Quiet, after: 1);
         flow.Add(Block.Together(Block.Heading("By saw setting", flow.Width), key), blocks, Block.Heading("By saw setting, continued", flow.Width));
         flow.Add(Block.Gap(5));
     }
@@ -57,51 +57,41 @@ internal static class CutSheets
         if (hand.Length == 0) return;
         var width = flow.Width;
         var key = Block.Words(CutWords.Key, width, ink: Ink.Quiet, after: 1.5);
-        var tapers = hand.Where(p => IsPlainTaper(p.Piece)).Select(p => Taper(p, width, figures)).ToList();
-        var cards = hand.Where(p => !IsPlainTaper(p.Piece)).Chunk(2).Select(pair => Pair(pair, width, figures)).ToList();
+        var tapers = hand.Where(p => IsPlainTaper(p.Piece)).Chunk(2).Select(pair => Pair(pair, width, TaperWidth, figures)).ToList();
+        var cards = hand.Where(p => !IsPlainTaper(p.Piece)).Chunk(2).Select(pair => Pair(pair, width, SketchWidth, figures)).ToList();
         var again = Block.Heading("Marked by hand, continued", width);
         flow.Add(Block.Together(Block.Heading("Marked by hand", width), key), [.. tapers, .. cards], again);
     }
 
     private static bool IsPlainTaper(Piece piece) => piece.Kind == PieceKind.Taper && piece.Cuts.Count == 1;
 
-    private static Block Taper(PieceOnFace of, double width, Figures figures)
-    {
-        var (piece, words) = (of.Piece, CutWords.Of(of, figures));
-        var height = Math.Max(7.4, Pen.ParagraphHeight(words, 11, bold: false, width - 52) + 2.4);
-        return new(height, (pen, x, y) =>
-        {
-            Tick(pen, x + 1, y + 1.7, piece.Id);
-            pen.Text(x + 30, y + 5.2, FacePicture.NameOf(piece.Kind), 9, ink: Ink.Quiet);
-            pen.Paragraph(x + 52, y + 1.2, width - 52, words, 11);
-            pen.Line(x, y + height, x + width, y + height, Stroke.Rule);
-        });
-    }
-
-    private static Block Pair(PieceOnFace[] pair, double width, Figures figures)
+    private static Block Pair(PieceOnFace[] pair, double width, double sketch, Figures figures)
     {
         const double gap = 6;
         var half = (width - gap) / 2;
-        var height = pair.Max(p => CardHeight(p, half, figures));
+        var height = pair.Max(p => CardHeight(p, half, sketch, figures));
         return new(height, (pen, x, y) =>
         {
-            for (var i = 0; i < pair.Length; i++) Card(pen, pair[i], new(x + (i * (half + gap)), y, half, height), figures);
+            for (var i = 0; i < pair.Length; i++) Card(pen, pair[i], new(x + (i * (half + gap)), y, half, height), sketch, figures);
             pen.Line(x, y + height, x + width, y + height, Stroke.Rule);
         });
     }
 
-    private const double SketchWidth = 46;
+    private const double SketchWidth = 46, TaperWidth = 34, Tallest = 45;
 
-    private static double CardHeight(PieceOnFace of, double width, Figures figures) =>
-        Math.Max(3 + PieceSketch.HeightOf(of, SketchWidth, 45, figures), 14 + Pen.ParagraphHeight(CutWords.Of(of, figures), 9.5, bold: false, width - SketchWidth - 2));
+    /// <summary>How high a sketch may be: less where only a taper is shown.</summary>
+    private static double Most(double sketch) => sketch < SketchWidth ? 30 : Tallest;
 
-    private static void Card(Pen pen, PieceOnFace of, Frame room, Figures figures)
+    private static double CardHeight(PieceOnFace of, double width, double sketch, Figures figures) =>
+        Math.Max(3 + PieceSketch.HeightOf(of, sketch, Most(sketch), figures), 14 + Pen.ParagraphHeight(CutWords.Of(of, figures), 9.5, bold: false, width - sketch - 2));
+
+    private static void Card(Pen pen, PieceOnFace of, Frame room, double sketch, Figures figures)
     {
         var piece = of.Piece;
-        PieceSketch.Draw(pen, of, new(room.X, room.Y + 1.5, SketchWidth, PieceSketch.HeightOf(of, SketchWidth, 45, figures)), figures);
-        var x = room.X + SketchWidth + 2;
+        PieceSketch.Draw(pen, of, new(room.X, room.Y + 1.5, sketch, PieceSketch.HeightOf(of, sketch, Most(sketch), figures)), figures);
+        var x = room.X + sketch + 2;
         Tick(pen, x, room.Y + 3, piece.Id);
         pen.Text(x + 5.4, room.Y + 10.4, $"{FacePicture.NameOf(piece.Kind)}, {piece.Face}", 8, ink: Ink.Quiet);
-        pen.Paragraph(x, room.Y + 12.4, room.Width - SketchWidth - 2, CutWords.Of(of, figures), 9.5);
+        pen.Paragraph(x, room.Y + 12.4, room.Width - sketch - 2, CutWords.Of(of, figures), 9.5);
     }
 }

@@ -13,7 +13,7 @@ internal static class CutWords
     public static string Of(PieceOnFace of, Figures figures)
     {
         var piece = of.Piece;
-        List<string> words = [.. piece.Cuts.Select(c => Cut(c, piece.Cell, figures)), .. of.Holes.Select(h => Hole(h, piece.Cell, figures))];
+        List<string> words = [.. piece.Cuts.Where(c => Shows(c, figures)).Select(c => Cut(c, piece, figures)), .. of.Holes.Select(h => Hole(h, piece.Cell, figures))];
         if (CutBothWays(piece, TileSide.Left, TileSide.Right)) words.Add($"piece {figures.Cut(piece.Width)} wide");
         if (CutBothWays(piece, TileSide.Bottom, TileSide.Top)) words.Add($"piece {figures.Cut(piece.Height)} high");
         return words.Count == 0 ? "As the sketch shows." : string.Join("\n", words);
@@ -22,15 +22,19 @@ internal static class CutWords
     private static bool CutBothWays(Piece piece, TileSide one, TileSide other) =>
         piece.Cuts.Any(c => c.Away == one) && piece.Cuts.Any(c => c.Away == other);
 
+    /// <summary>Whether a cut is long enough to be marked with this tape.</summary>
+    private static bool Shows(CutMark cut, Figures figures) => figures.Tape.Nearest(cut.To) != figures.Tape.Nearest(cut.From);
+
     /// <summary>One cut: <c>left 4 1/2 at foot, 4 5/8 at top</c>.</summary>
-    public static string Cut(CutMark cut, Box cell, Figures figures)
+    public static string Cut(CutMark cut, Piece piece, Figures figures)
     {
         var upright = cut.Away is TileSide.Left or TileSide.Right;
-        var whole = upright ? cell.Height : cell.Width;
+        var (cell, box) = (piece.Cell, piece.Outline.Bounds);
+        var reach = upright ? (From: box.Bottom - cell.Bottom, To: box.Top - cell.Bottom) : (From: box.Left - cell.Left, To: box.Right - cell.Left);
         var size = figures.SameCut(cut.First, cut.Last)
             ? figures.Cut(cut.Least)
             : $"{figures.Cut(cut.First)} at {(upright ? "foot" : "left")}, {figures.Cut(cut.Last)} at {(upright ? "top" : "right")}";
-        return $"{Side(cut.Away)} {size}{Part(cut, whole, upright, figures)}";
+        return $"{Side(cut.Away)} {size}{Part(cut, reach, upright, figures)}";
     }
 
     public static string Side(TileSide side) => side switch
@@ -41,12 +45,15 @@ internal static class CutWords
         _ => "top",
     };
 
-    private static string Part(CutMark cut, Length whole, bool upright, Figures figures)
+    /// <summary>Where along its side a cut runs; nothing when it runs over the whole piece, to a mark of the tape.</summary>
+    private static string Part(CutMark cut, (Length From, Length To) reach, bool upright, Figures figures)
     {
         var (start, end) = upright ? ("foot", "top") : ("left", "right");
-        if (cut.From <= Length.Zero && cut.To >= whole) return "";
-        if (cut.From <= Length.Zero) return $", from the {start} to {figures.Near(cut.To)}";
-        return cut.To >= whole
+        var mark = figures.Tape.Mark;
+        var (first, last) = (cut.From - reach.From < mark, reach.To - cut.To < mark);
+        if (first && last) return "";
+        if (first) return $", from the {start} to {figures.Near(cut.To)}";
+        return last
             ? $", from {figures.Near(cut.From)} off the {start} to the {end}"
             : $", from {figures.Near(cut.From)} to {figures.Near(cut.To)} off the {start}";
     }

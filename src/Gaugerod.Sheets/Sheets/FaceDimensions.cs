@@ -5,28 +5,32 @@ using Gaugerod.Sheets.Drawings;
 
 namespace Gaugerod.Sheets.Sheets;
 
-/// <summary>Dimensions along the foot and the left side of a face, and the heights of its lines to snap.</summary>
+/// <summary>Dimensions along the foot and the left side of a face, and the places of its lines to snap.</summary>
 internal sealed class FaceDimensions(FacePicture picture, Pen pen, PieceNumbers numbers, Figures figures)
 {
+    /// <summary>How far left of the face the chain of tiles stands: room for a small cut's figure beside it, read level.</summary>
+    private const double Chain = 16;
+
     private readonly Frame _bounds = picture.Bounds;
     private readonly FaceMap _map = picture.Map;
 
-    public void Draw(IEnumerable<SnapLine> lines)
+    /// <summary>How far the dimensions reach to the left of the face, and the lines' figures to its right.</summary>
+    public const double Left = Chain + 16, Right = 30;
+
+    public void Draw(Engine.Planning.RunPlan run)
     {
         Foot();
         LeftSide();
-        Snapped(lines.Where(l => string.Equals(l.Face, picture.Plan.Face.Name, StringComparison.Ordinal)).ToArray());
+        Snapped(run, run.Lines.Where(l => string.Equals(l.Face, picture.Plan.Face.Name, StringComparison.Ordinal)).ToArray());
     }
 
     private void Foot()
     {
         var field = picture.Plan.Face.Field.Outer.Bounds;
         var y = _bounds.Bottom + 6;
-        var course = picture.Plan.Pieces.GroupBy(p => p.Course)
-            .OrderByDescending(g => g.Max(p => p.Outline.Bounds.Right).Steps - g.Min(p => p.Outline.Bounds.Left).Steps).ThenBy(g => g.Key)
-            .Select(g => g.OrderBy(p => p.Cell.Left.Steps).ToArray()).FirstOrDefault();
-        if (course is not null) Chain(course.Select(p => Span(p, level: true)).ToArray(), (a, b, words, spill) => Measures.Level(pen, X(a), X(b), y, words, spill));
-        numbers.Keep(Measures.Level(pen, X(field.Left), X(field.Right), y + 6, $"tiled {figures.Near(field.Width)}"));
+        var row = TileChain.Longest(picture.Plan.Pieces, level: true);
+        if (row.Count > 0) Dimension([.. row.Select(p => Span(p, level: true))], (a, b, words, spill) => Measures.Level(pen, X(a), X(b), y, words, spill));
+        numbers.Keep(Measures.Level(pen, X(field.Left), X(field.Right), y + 6.5, $"tiled {figures.Near(field.Width)}"));
         var outline = picture.Plan.Face.Outline.Bounds;
         if (outline.Width != field.Width) numbers.Keep(Measures.Level(pen, X(outline.Left), X(outline.Right), y + 12, $"wall {figures.Near(outline.Width)}"));
     }
@@ -34,17 +38,16 @@ internal sealed class FaceDimensions(FacePicture picture, Pen pen, PieceNumbers 
     private void LeftSide()
     {
         var field = picture.Plan.Face.Field.Outer.Bounds;
-        var x = _bounds.X - 6;
-        var stack = picture.Plan.Pieces.GroupBy(p => p.Course).OrderBy(g => g.Key)
-            .Select(g => g.MinBy(p => p.Cell.Left.Steps)!).ToArray();
-        if (stack.Length > 0) Chain(stack.Select(p => Span(p, level: false)).ToArray(), (a, b, words, spill) => Measures.Upright(pen, x, Y(b), Y(a), words, spill));
+        var x = _bounds.X - Chain;
+        var stack = TileChain.Longest(picture.Plan.Pieces, level: false);
+        if (stack.Count > 0) Dimension([.. stack.Select(p => Span(p, level: false))], (a, b, words, spill) => Measures.Upright(pen, x, Y(b), Y(a), words, spill));
         numbers.Keep(Measures.Upright(pen, x - 6, Y(field.Top), Y(field.Bottom), $"tiled {figures.Near(field.Height)}"));
         var outline = picture.Plan.Face.Outline.Bounds;
         if (outline.Height != field.Height) numbers.Keep(Measures.Upright(pen, x - 12, Y(outline.Top), Y(outline.Bottom), $"wall {figures.Near(outline.Height)}"));
     }
 
     /// <summary>First cut, the whole tiles between, last cut.</summary>
-    private void Chain((Length From, Length To, bool Cut, string Words)[] spans, Func<Length, Length, string, Measures.Spill, Frame> draw)
+    private void Dimension((Length From, Length To, bool Cut, string Words)[] spans, Func<Length, Length, string, Measures.Spill, Frame> draw)
     {
         var (first, last) = (spans[0], spans[^1]);
         var (from, to) = (first.Cut ? 1 : 0, last.Cut && spans.Length > 1 ? spans.Length - 2 : spans.Length - 1);
@@ -68,25 +71,36 @@ internal sealed class FaceDimensions(FacePicture picture, Pen pen, PieceNumbers 
         return (from, to, to - from < cell || cut.Length > 0, words);
     }
 
-    private void Snapped(SnapLine[] lines)
+    private void Snapped(Engine.Planning.RunPlan run, SnapLine[] lines)
     {
-        var floor = double.MaxValue;
-        foreach (var line in lines.Where(l => l.Axis == Axis.Level).OrderBy(l => l.At.Steps))
+        var face = picture.Plan.Face;
+        var labels = lines.Where(l => l.Axis == Axis.Level)
+            .Select(l => (l.At, Words: figures.Near(l.At) + " up", Under: LinePlace.FromStruck(face, l.At, figures) is { } from ? from + " level line" : "", Ink: Ink.SnapLine)).ToList();
+        if (face.LevelLine is { } struck && struck > face.Outline.Bounds.Bottom && struck < face.Outline.Bounds.Top)
         {
-            var (_, end) = picture.Ends(line, 2.5);
-            floor = Math.Min(end.Y, floor - 4.4);
-            pen.Text(_bounds.Right + 3.5, floor + 1, figures.Near(line.At) + " up", 9, bold: true, ink: Ink.SnapLine);
+            labels.Add((struck, figures.Near(struck) + " up", "struck level line", Ink.Body));
+            pen.Line(_bounds.Right, Y(struck), _bounds.Right + 2.5, Y(struck), Stroke.Outline);
+            pen.Line(_bounds.X - 2.5, Y(struck), _bounds.X, Y(struck), Stroke.Outline);
+        }
+
+        var floor = double.MaxValue;
+        foreach (var label in labels.OrderBy(l => l.At.Steps))
+        {
+            floor = Math.Min(Y(label.At), floor - (label.Under.Length > 0 ? 7.6 : 4.4));
+            pen.Text(_bounds.Right + 3.5, floor + 1, label.Words, 9, bold: true, ink: label.Ink);
+            pen.Text(_bounds.Right + 3.5, floor + 4.2, label.Under, 7, ink: label.Ink);
+            numbers.Keep(new(_bounds.Right + 3, floor - 2, Right - 4, label.Under.Length > 0 ? 7 : 3.6));
         }
 
         var reached = double.MinValue;
         foreach (var line in lines.Where(l => l.Axis == Axis.Plumb).OrderBy(l => l.At.Steps))
         {
             var (top, _) = picture.Ends(line, 2.5);
-            var words = figures.Near(line.At) + " from left";
-            var half = Lettering.Width(Fractions.Set(words), 9, bold: true) / 2;
+            var words = LinePlace.Of(line, run, figures).Words;
+            var half = Lettering.Width(Fractions.Set(words), 8.5, bold: true) / 2;
             var middle = Math.Max(top.X, reached + half + 2);
             reached = middle + half;
-            pen.Text(middle, top.Y - 1, words, 9, bold: true, Anchor.Middle, ink: Ink.SnapLine);
+            pen.Text(middle, top.Y - 1, words, 8.5, bold: true, Anchor.Middle, ink: Ink.SnapLine);
         }
     }
 

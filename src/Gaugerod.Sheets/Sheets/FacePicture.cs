@@ -26,6 +26,7 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
         foreach (var piece in plan.Pieces.OrderBy(p => p.Kind == PieceKind.Full ? 0 : 1)) Tile(piece);
         foreach (var opening in plan.Face.Openings) Opening(opening);
         foreach (var hole in plan.Face.Holes) Hole(hole);
+        Trims();
     }
 
     /// <summary>Draws the lines to snap, a little past the face's sides.</summary>
@@ -93,6 +94,43 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
             var frame = Frame.Around(map.Ring(new([edge.From, edge.To, new(edge.To.X, rest), new(edge.From.X, rest)])));
             Name(frame, edge.Name);
         }
+    }
+
+    /// <summary>The trim along a free edge or an outside corner: a band as wide as the trim, up against the bare wall's edge.</summary>
+    private void Trims()
+    {
+        foreach (var edge in plan.Face.Edges.Where(e => e.Trim > Length.Zero))
+        {
+            var (from, to) = (map.At(edge.From), map.At(edge.To));
+            var (dx, dy) = (to.X - from.X, to.Y - from.Y);
+            var length = Math.Sqrt((dx * dx) + (dy * dy));
+            if (length < 0.1) continue;
+
+            // The tile lies to the edge's left, so the trim lies to its right; on the paper y runs down.
+            var (outX, outY) = (-dy / length, dx / length);
+            var width = map.Across(edge.Trim);
+            var joint = Math.Max(0, ToWall(new((from.X + to.X) / 2, (from.Y + to.Y) / 2)) - width);
+            Spot Off(Spot spot, double by) => new(spot.X + (outX * by), spot.Y + (outY * by));
+            pen.Area(new[] { Off(from, joint), Off(to, joint), Off(to, joint + width), Off(from, joint + width) }.ToSequence(), Fill.Fixture, Stroke.FixtureEdge, edge.Name + " trim");
+        }
+    }
+
+    /// <summary>How far a place on the paper is from the nearest side of the face or of an opening.</summary>
+    private double ToWall(Spot spot)
+    {
+        var least = double.MaxValue;
+        foreach (var ring in plan.Face.Openings.Select(o => o.Ring).Prepend(plan.Face.Outline).Select(map.Ring))
+        {
+            for (var i = 0; i < ring.Count; i++)
+            {
+                var (a, b) = (ring[i], ring[(i + 1) % ring.Count]);
+                var (dx, dy) = (b.X - a.X, b.Y - a.Y);
+                var part = Math.Clamp((((spot.X - a.X) * dx) + ((spot.Y - a.Y) * dy)) / ((dx * dx) + (dy * dy)), 0, 1);
+                least = Math.Min(least, Math.Sqrt(Math.Pow(spot.X - a.X - (part * dx), 2) + Math.Pow(spot.Y - a.Y - (part * dy), 2)));
+            }
+        }
+
+        return least;
     }
 
     private bool OnOuter(FieldEdge edge) => plan.Face.Field.Outer.Points.Contains(edge.From);

@@ -8,7 +8,7 @@ namespace Gaugerod.Sheets.Sheets;
 /// <summary>One sheet for one face: its pieces numbered, its dimensions, its lines, a key, and bars to check the print by.</summary>
 internal static class FaceSheet
 {
-    private const double Left = 24, Right = 25, Top = 7.5, Dims = 20, Key = 19.5;
+    private const double Left = FaceDimensions.Left, Right = FaceDimensions.Right, Top = 11.5, Dims = 20, Key = 26.5;
 
     public static void Add(SheetBook book, RunPlan run, FacePlan face)
     {
@@ -64,7 +64,7 @@ internal static class FaceSheet
             numbers.KeepLine(from, to);
         }
 
-        new FaceDimensions(picture, pen, numbers, figures).Draw(run.Lines);
+        new FaceDimensions(picture, pen, numbers, figures).Draw(run);
         foreach (var opening in face.Face.Openings) numbers.Keep(Pen.BoxAround(Frame.Around(map.Ring(opening.Ring)).Middle, opening.Name, 8, bold: false, upright: false));
         numbers.Draw(face.Pieces);
     }
@@ -73,11 +73,20 @@ internal static class FaceSheet
     {
         var y = content.Bottom - 15;
         var x = content.X;
+        pen.Paragraph(x, content.Bottom - 26.3, content.Width,
+            "Seen from inside the room. Up: from the foot of the left corner. From the left: from the left corner or end of the bare wall. Dimensions are of the longest row and the longest stack of tiles; sizes on pieces are what to cut.", 7.5, ink: Ink.Quiet);
         foreach (var kind in face.Pieces.Select(p => p.Kind).Distinct().Order())
         {
             pen.Area(new Frame(x, y - 3.2, 7, 4), FacePicture.FillOf(kind), kind == PieceKind.Full ? Stroke.TileEdge : Stroke.CutEdge);
             pen.Text(x + 8.2, y, FacePicture.NameOf(kind), 8);
             x += 8.2 + Lettering.Width(FacePicture.NameOf(kind), 8) + 3.6;
+        }
+
+        if (face.Face.Edges.Any(e => e.Trim > Length.Zero))
+        {
+            pen.Area(new Frame(x, y - 3.2, 7, 4), Fill.Fixture, Stroke.FixtureEdge);
+            pen.Text(x + 8.2, y, "trim", 8);
+            x += 8.2 + Lettering.Width("trim", 8) + 3.6;
         }
 
         pen.Line(x, y - 1.2, x + 7, y - 1.2, Stroke.SnapLine);

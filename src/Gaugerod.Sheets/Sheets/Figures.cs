@@ -7,6 +7,9 @@ internal sealed record Figures(Tape Tape)
 {
     public string Unit => Tape.Unit == LengthUnit.Inch ? "in" : "mm";
 
+    /// <summary>The unit written out.</summary>
+    public string Units => Tape.Unit == LengthUnit.Inch ? "inches" : "millimetres";
+
     public string Near(Length length) => LengthText.NearestBare(length, Tape);
 
     public string Cut(Length length) => LengthText.DownBare(length, Tape);

@@ -14,36 +14,38 @@ internal static class FirstSheet
     public static void Add(SheetBook book, RunPlan run, bool withOrder)
     {
         var before = book.Count;
-        var scales = Fitting(book, run);
-        foreach (var scale in scales)
+        var tries = Fitting(book, run, landscape: false).Concat(Fitting(book, run, landscape: true).Where(s => RunPicture.HeightAt(run, s) >= Least))
+            .Select((scale, i) => (Scale: scale, Across: i >= Fitting(book, run, landscape: false).Count))
+            .OrderBy(t => t.Scale).ThenBy(t => t.Across).ToList();
+        foreach (var (scale, across) in tries.Append(tries.Find(t => !t.Across)))
         {
             book.KeepFirst(before);
-            Compose(book, run, scale, withOrder);
+            Compose(book, run, scale, across, withOrder);
             if (book.Count == before + 1) return;
         }
     }
 
-    /// <summary>The scales the picture could have, the largest first; when the words need more room the picture gives way first.</summary>
-    private static List<int> Fitting(SheetBook book, RunPlan run)
+    /// <summary>The scales the picture could have; when the words need more room the picture gives way first.</summary>
+    private static List<int> Fitting(SheetBook book, RunPlan run, bool landscape)
     {
-        var content = book.ContentOf(landscape: false);
-        var scales = FaceMap.Ladder.Where(s => s >= 2 && RunPicture.WidthAt(run, s) <= content.Width && RunPicture.HeightAt(run, s) <= content.Height * 0.5).ToList();
+        var content = book.ContentOf(landscape);
+        var scales = FaceMap.Ladder.Where(s => s >= 2 && RunPicture.WidthAt(run, s) <= content.Width && RunPicture.HeightAt(run, s) <= content.Height * 0.65).ToList();
         var enough = scales.Where(s => RunPicture.HeightAt(run, s) >= Least).ToList();
         return enough.Count > 0 ? enough : [scales.Count > 0 ? scales[0] : FaceMap.Ladder[^1]];
     }
 
-    private static void Compose(SheetBook book, RunPlan run, int scale, bool withOrder)
+    private static void Compose(SheetBook book, RunPlan run, int scale, bool landscape, bool withOrder)
     {
         var figures = book.Figures;
         var name = withOrder ? "Start here" : "Run: " + run.Request.Name;
         var first = FirstTile.Of(run, figures);
-        var page = book.Page(name);
+        var page = book.Page(name, landscape);
         page.Scale = scale;
         page.Description = $"The run {run.Request.Name} unrolled at 1 to {Figures.Number(scale)}. {first.Words} {Score(run, figures)} {run.Proof.Words}";
         var content = page.Content;
         var y = content.Y;
-        y += page.Pen.Paragraph(content.X, y, content.Width, Title(book.Plan, run, withOrder), 16, bold: true) + 0.5;
-        y += page.Pen.Paragraph(content.X, y, content.Width, Subtitle(book.Plan, run), 9.5, ink: Ink.Quiet);
+        y += page.Pen.Paragraph(content.X, y, content.Width, Title(book.Plan, run, withOrder), 14, bold: true) + 0.3;
+        y += page.Pen.Paragraph(content.X, y, content.Width, Subtitle(book.Plan, run), 8.5, ink: Ink.Quiet);
         foreach (var stop in withOrder ? book.Plan.Findings.Where(f => f.Level == FindingLevel.Stop) : [])
         {
             y += page.Pen.Paragraph(content.X, y + 1, content.Width, $"■ STOP, {stop.Where}: {stop.Text} See the findings.", 10, bold: true) + 0.6;
@@ -51,7 +53,7 @@ internal static class FirstSheet
 
         var named = RunPicture.Draw(page.Pen, run, scale, content.X, y, content.Width, first, figures);
         if (!named) first = first with { Words = first.Words + " It is solid black in the picture." };
-        y += RunPicture.HeightAt(run, scale) + 3;
+        y += RunPicture.HeightAt(run, scale) + 1;
         Words(book, run, first, withOrder, new(page.Pen, new(content.X, y, content.Width, content.Bottom - y), 1, 0), name, page.Description);
     }
 
@@ -59,8 +61,9 @@ internal static class FirstSheet
     {
         var figures = book.Figures;
         var across = new Flow(room, () => Next(1));
-        across.Add(Block.Together(Block.Heading("First tile", across.Width), Block.Words(first.Words, across.Width, 10.5, bold: true, after: 2)));
+        across.Add(Block.Together(Block.Heading("First tile", across.Width), Block.Words(first.Words, across.Width, 10, bold: true, after: 1.2)));
         Lines(across, run, figures, across.Width);
+        if (Ledge.Words(run) is { } ledge) across.Add(Block.Words(ledge, across.Width, 8, after: 1.5));
         var flow = new Flow(across.Rest(2, 8), () => Next(2));
         var width = flow.Width;
         if (withOrder)
@@ -69,11 +72,8 @@ internal static class FirstSheet
             flow.Add(Block.Heading("Order", width), orders);
         }
 
-        var sure = Block.Together(Block.Heading("How sure that is", width), Block.Words(run.Proof.Words, width, after: 1));
-        if (withOrder) flow.Add(sure);
         if (withOrder) flow.Break();
-        flow.Add(Block.Together(Block.Heading("How it comes out", width), Block.Words(Score(run, figures), width), Block.Words(run.Best.Why, width, 9, ink: Ink.Quiet)));
-        if (!withOrder) flow.Add(sure);
+        flow.Add(Block.Together(Block.Heading("How it comes out", width), Block.Words(Score(run, figures), width, 9), Block.Words(run.Proof.Words, width, 8.5, ink: Ink.Quiet)));
 
         Columns Next(int columns)
         {
@@ -86,11 +86,12 @@ internal static class FirstSheet
     private static void Lines(Flow flow, RunPlan run, Figures figures, double width)
     {
         if (run.Lines.Count == 0) return;
-        var rows = run.Lines.Select(l => (IReadOnlyList<string>)[l.Face, l.Axis == Axis.Level ? "level" : "plumb", figures.Near(l.At), l.Axis == Axis.Level ? "up" : "from left", l.Why]);
-        var (head, body) = Table.Of([new("Face", 24), new("Line", 13), new(figures.Unit, 17, Right: true, Bold: true), new("", 17), new("What for", 113)], rows, width);
+        var rows = run.Lines.Select(l => (Line: l, At: LinePlace.Of(l, run, figures)))
+            .Select(l => (IReadOnlyList<string>)[l.Line.Face, l.Line.Axis == Axis.Level ? "level" : "plumb", l.At.Words, l.At.Else, l.Line.Why]);
+        var (head, body) = Table.Of([new("Face", 19), new("Line", 12), new($"Where ({figures.Unit})", 63, Bold: true), new("From foot", 19), new("What for", 91)], rows, width, 8);
         flow.Add(Block.Together(Block.Heading("Lines to snap", width), head), body, head);
         flow.Add(Block.Gap(0.8));
-        flow.Add(Block.Words("Up: above the face's zero, the foot of its left corner. From left: from that corner.", width, 8, ink: Ink.Quiet, after: 2));
+        flow.Add(Block.Words("Left and right as seen from inside the room, from the left corner or end of the bare wall. From foot: from where that corner meets the floor.", width, 8, ink: Ink.Quiet, after: 1.5));
     }
 
     private static Block Order(OrderLine order, double width)
@@ -103,8 +104,7 @@ internal static class FirstSheet
         var over = order.Over > 0 ? $" {Figures.Number(order.Over)} left over." : "";
         return Block.Together(
             Block.Words($"{order.Item}: {packs}", width, 10.5, bold: true, after: 0.4),
-            Block.Words($"{string.Join(" + ", parts)} = {Figures.Count(order.Need, order.Unit, order.Unit + "s")}.{over}", width, after: 0.4),
-            Block.Words(order.Basis, width, 8, ink: Ink.Quiet, after: 2.5));
+            Block.Words($"{string.Join(" + ", parts)} = {Figures.Count(order.Need, order.Unit, order.Unit + "s")}.{over} All of one lot and one caliber.", width, 9, after: 1.5));
     }
 
     private static string Title(Plan plan, RunPlan run, bool first) => first ? plan.Job.Name : $"{plan.Job.Name}: {run.Request.Name}";
@@ -114,7 +114,7 @@ internal static class FirstSheet
         var figures = new Figures(plan.Job.Tape);
         var product = plan.Job.Products.FirstOrDefault(p => string.Equals(p.Name, run.Request.Product, StringComparison.Ordinal));
         var tile = product is null ? run.Request.Product : $"{product.Name}, {figures.Near(product.Width)} × {figures.Near(product.Height)} {figures.Unit}";
-        return $"Run {run.Request.Name}, unrolled left to right as seen from inside. Tile: {tile}. Joint: {figures.NearWithUnit(run.Best.Placing.Joint)}. Broken upright lines are corners; blue lines are snapped.";
+        return $"Run {run.Request.Name}, unrolled left to right as seen from inside. Tile: {tile}. Joint: {figures.NearWithUnit(run.Best.Placing.Joint)}. Dash-dot lines are corners of the room; thick blue lines are snapped.";
     }
 
     internal static string Score(RunPlan run, Figures figures)

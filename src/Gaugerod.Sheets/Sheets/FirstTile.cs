@@ -24,14 +24,14 @@ internal sealed record FirstTile(string Face, Piece? Piece, string Words)
             .ThenBy(p => p.Cell.Left.Steps)
             .FirstOrDefault();
         if (piece is null) return new(name, null, "No tile lies on this face.");
-        var words = $"On {name}: the first tile {Stands(level, piece, figures)}{(level is not null && plumb is not null ? ", and " : "")}{Touches(plumb, piece, figures)}.";
+        var words = $"On {name}: the first tile {Stands(level, piece, run, figures)}{(level is not null && plumb is not null ? ", and " : "")}{Touches(plumb, piece, run, figures)}.";
         if (piece.Kind != PieceKind.Full) words += $" It is piece {piece.Id}, cut.";
         return new(name, piece, words + Onward(level, plumb));
     }
 
     private static string Onward(SnapLine? level, SnapLine? plumb) => (level, plumb) switch
     {
-        (not null, not null) => " Set the course along the level line both ways from it, then go up.",
+        (not null, not null) => " Work along the line both ways, then up.",
         _ => "",
     };
 
@@ -47,10 +47,10 @@ internal sealed record FirstTile(string Face, Piece? Piece, string Words)
     /// <summary>How far the nearer of a piece's upright sides lies from the plumb line.</summary>
     private static long Beside(SnapLine? plumb, Piece piece) => Math.Min(Away(plumb, piece.Cell.Left), Away(plumb, piece.Cell.Right));
 
-    private static string Stands(SnapLine? level, Piece piece, Figures figures)
+    private static string Stands(SnapLine? level, Piece piece, RunPlan run, Figures figures)
     {
         if (level is null) return "";
-        var line = $"the level line at {figures.NearWithUnit(level.At)}";
+        var line = $"the level line {Place(level, run, figures)}";
         var off = piece.Cell.Bottom - level.At;
         var under = (level.At - piece.Cell.Top).Abs();
         if (under < off.Abs()) return under == Length.Zero ? $"hangs with its top on {line}" : $"hangs with its top {figures.NearWithUnit(under)} {(piece.Cell.Top < level.At ? "below" : "above")} {line}";
@@ -58,10 +58,19 @@ internal sealed record FirstTile(string Face, Piece? Piece, string Words)
             : $"stands {figures.NearWithUnit(off.Abs())} {(off.IsNegative ? "below" : "above")} {line}";
     }
 
-    private static string Touches(SnapLine? plumb, Piece piece, Figures figures)
+    /// <summary>The line's place with the unit after the figure.</summary>
+    private static string Place(SnapLine line, RunPlan run, Figures figures)
+    {
+        var words = LinePlace.Of(line, run, figures).Words;
+        var end = 0;
+        while (end < words.Length && (char.IsAsciiDigit(words[end]) || words[end] is '/' or '.' || (words[end] == ' ' && end + 1 < words.Length && char.IsAsciiDigit(words[end + 1])))) end++;
+        return end == 0 ? words : $"{words[..end]} {figures.Unit}{words[end..]}";
+    }
+
+    private static string Touches(SnapLine? plumb, Piece piece, RunPlan run, Figures figures)
     {
         if (plumb is null) return "";
-        var line = $"the plumb line {figures.NearWithUnit(plumb.At)} from the left";
+        var line = $"the plumb line {Place(plumb, run, figures)}";
         var (left, right) = (piece.Cell.Left - plumb.At, piece.Cell.Right - plumb.At);
         var (side, off) = left.Abs() <= right.Abs() ? ("left", left) : ("right", right);
         return off == Length.Zero ? $"its {side} side touches {line}"

@@ -8,7 +8,7 @@ namespace Gaugerod.Sheets.Sheets;
 /// <summary>Which two pieces come from one tile, and where they lie in it.</summary>
 internal static class PairSheets
 {
-    private const int Across = 4;
+    private const int Across = 5;
     private const double Gap = 5;
 
     public static void Add(SheetBook book, ProductCutting cutting, Product product)
@@ -18,9 +18,9 @@ internal static class PairSheets
         var flow = book.Flow($"Pairs: {cutting.Product}", $"Tiles of {cutting.Product} that give two pieces each, and where the pieces lie in the tile.");
         var width = (flow.Width - (Gap * (Across - 1))) / Across;
         var tall = Math.Min(44, (width - 6) * product.Height.Steps / product.Width.Steps);
-        var rows = pairs.Chunk(Across).Select(four => new Block(tall + 17, (pen, x, y) =>
+        var rows = pairs.Chunk(Across).Select(row => new Block(tall + 21, (pen, x, y) =>
         {
-            for (var i = 0; i < four.Length; i++) Card(pen, four[i], product, new(x + (i * (width + Gap)), y, width, tall + 17), tall);
+            for (var i = 0; i < row.Length; i++) Card(pen, row[i], product, new(x + (i * (width + Gap)), y, width, tall + 21), book.Figures);
         })).ToList();
         var words = Block.Words($"{Figures.Count(pairs.Length, "tile gives", "tiles give")} two pieces each. Broken hatch is waste. Every other cut piece takes a tile of its own. {Proof(cutting)}", flow.Width, after: 3);
         flow.Add(Block.Together(Block.Heading("From which tile each pair comes", flow.Width), words), rows, Block.Heading("From which tile each pair comes, continued", flow.Width));
@@ -30,11 +30,11 @@ internal static class PairSheets
         ? $"The cut plan takes {Figures.Count(cutting.Bought, "tile", "tiles")}; no plan under the same rules takes fewer."
         : $"The cut plan takes {Figures.Count(cutting.Bought, "tile", "tiles")}; no plan under the same rules takes fewer than {Figures.Number(cutting.LowerBound)}.";
 
-    private static void Card(Pen pen, CutTile tile, Product product, Frame room, double tall)
+    private static void Card(Pen pen, CutTile tile, Product product, Frame room, Figures figures)
     {
         Measures.TickBox(pen, room.X, room.Y + 1.4, 4);
         pen.Text(room.X + 5.4, room.Y + 5, $"Tile {Figures.Number(tile.Number)}", 10, bold: true);
-        var perStep = Math.Min((room.Width - 6) / product.Width.Steps, tall / product.Height.Steps);
+        var perStep = Math.Min((room.Width - 6) / product.Width.Steps, (room.Height - 21) / product.Height.Steps);
         var frame = new Frame(room.X, room.Y + 7.5, product.Width.Steps * perStep, product.Height.Steps * perStep);
         pen.Area(frame, Fill.Offcut, Stroke.Ghost);
         foreach (var piece in tile.Pieces)
@@ -44,10 +44,20 @@ internal static class PairSheets
             Number(pen, piece.Id, ring);
         }
 
-        pen.Text(room.X, frame.Bottom + 4.4, string.Join(" + ", tile.Pieces.Select(p => p.Id + Turn(p.Turned))), 9);
+        for (var i = 0; i < tile.Pieces.Count; i++)
+        {
+            pen.Text(room.X, frame.Bottom + 4.2 + (i * 3.8), $"{tile.Pieces[i].Id}: {Size(tile.Pieces[i], product, figures)}{Turn(tile.Pieces[i].Turned)}", 8);
+        }
     }
 
-    private static string Turn(int quarters) => quarters switch { 0 => "", 2 => " (half round)", _ => " (quarter)" };
+    /// <summary>The size a piece is cut to: the one that is less than the tile's.</summary>
+    private static string Size(PieceInTile piece, Product product, Figures figures)
+    {
+        var box = piece.At.Bounds;
+        return figures.Cut(box.Width < product.Width ? box.Width : box.Height);
+    }
+
+    private static string Turn(int quarters) => quarters switch { 0 => "", 2 => ", half round", _ => ", quarter" };
 
     private static void Number(Pen pen, string id, Sequence<Spot> ring)
     {

@@ -115,7 +115,7 @@ internal sealed class PieceNumbers(FacePicture picture, Pen pen, Frame room, Fig
 
     private static IEnumerable<(double X, double Y)> Around()
     {
-        for (var reach = 4.0; reach <= 40; reach += 1.5)
+        for (var reach = 5.5; reach <= 40; reach += 1.5)
         {
             for (var i = 0; i < 16; i++) yield return (reach * Math.Cos(Math.Tau * i / 16), reach * Math.Sin(Math.Tau * i / 16));
         }

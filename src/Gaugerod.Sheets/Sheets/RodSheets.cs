@@ -22,13 +22,20 @@ internal static class RodSheets
             var title = $"{(rod.Axis == Axis.Level ? "Level" : "Plumb")} rod, {rod.Face}";
             var head = Block.Together(
                 Block.Words(title, flow.Width, 11, bold: true, after: 0.4),
-                Block.Words($"From {From(rod)} at {book.Figures.NearWithUnit(rod.Start)}", flow.Width, 8.5, ink: Ink.Quiet, after: 1.4));
+                Block.Words(From(rod, run, book.Figures), flow.Width, 8.5, ink: Ink.Quiet, after: 1.4));
             flow.Add(head, Rows(rod, flow.Width, book.Figures), Block.Words(title + ", continued", flow.Width, 9, bold: true, after: 1.4), whole: true);
             flow.Add(Block.Gap(6));
         }
     }
 
-    private static string From(Rod rod) => rod.From.Length > 0 ? char.ToLowerInvariant(rod.From[0]) + rod.From[1..] : "the line";
+    /// <summary>What the rod is held to, where that is, and what its marks are.</summary>
+    private static string From(Rod rod, RunPlan run, Figures figures)
+    {
+        var line = LinePlace.Of(new(rod.Axis == Axis.Level ? Axis.Plumb : Axis.Level, rod.Face, rod.Start, ""), run, figures).Words;
+        var name = rod.From.Length > 0 ? char.ToLowerInvariant(rod.From[0]) + rod.From[1..] : "the line";
+        var side = rod.Axis == Axis.Level ? "left" : "lower";
+        return $"From {name}: {line}. Each mark is the {side} side of a tile.";
+    }
 
     private static List<Block> Rows(Rod rod, double width, Figures figures)
     {
@@ -46,7 +53,7 @@ internal static class RodSheets
         pen.Line(row.X, y, row.X + (line ? 8 : 5), y, line ? Stroke.SnapLine : Stroke.Outline);
         if (line)
         {
-            pen.Text(row.X + 9, y + 1.3, tile ? "the line, a tile" : "the line", 9, bold: true, ink: Ink.SnapLine);
+            pen.Text(row.X + 9, y + 1.3, tile ? "the line, and a tile" : "the line, no tile", 9, bold: true, ink: Ink.SnapLine);
             return;
         }
 

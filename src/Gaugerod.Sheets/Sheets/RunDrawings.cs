@@ -29,7 +29,7 @@ public static class RunDrawings
         var (width, height) = (RunPicture.WidthAt(run, scale), RunPicture.HeightAt(run, scale) + 2);
         var pen = new Pen();
         var first = FirstTile.Of(run, figures);
-        RunPicture.Draw(pen, run, scale, 0, 0, width, first, figures);
+        RunPicture.Draw(pen, run, scale, 0, 0, width, first, figures, numbered: true);
         return new(
             width, height, $"{plan.Job.Name}: {run.Request.Name}, 1:{Figures.Number(scale)}",
             $"The run {run.Request.Name} unrolled at 1 to {Figures.Number(scale)}. {first.Words} {FirstSheet.Score(run, figures)}", pen.Marks);

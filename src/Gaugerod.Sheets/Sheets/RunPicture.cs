@@ -8,7 +8,7 @@ namespace Gaugerod.Sheets.Sheets;
 /// <summary>A run unrolled: its faces side by side, corners as fold lines, the lines to snap with their heights, the first tile marked.</summary>
 internal static class RunPicture
 {
-    private const double Above = 9, Below = 6, Beside = 9, Fold = 5;
+    private const double Above = 8, Below = 6, Beside = 3, Fold = 5;
 
     public static Box BoundsOf(RunPlan run) => Box.Around(run.Faces.SelectMany(f =>
         f.Face.Outline.Points.Select(p => p.Moved(f.Face.Unrolled, f.Face.Raised))));
@@ -18,7 +18,7 @@ internal static class RunPicture
     public static double WidthAt(RunPlan run, int scale) => FaceMap.OnPaper(BoundsOf(run).Width, scale) + (Fold * (run.Faces.Count - 1)) + (2 * Beside);
 
     /// <summary>Draws it; false when the first tile is too small for its name and was made solid instead.</summary>
-    public static bool Draw(Pen pen, RunPlan run, int scale, double x, double y, double width, FirstTile first, Figures figures)
+    public static bool Draw(Pen pen, RunPlan run, int scale, double x, double y, double width, FirstTile first, Figures figures, bool numbered = false)
     {
         var bounds = BoundsOf(run);
         var left = x + ((width - FaceMap.OnPaper(bounds.Width, scale) - (Fold * (run.Faces.Count - 1))) / 2);
@@ -34,7 +34,8 @@ internal static class RunPicture
 
         foreach (var picture in pictures) picture.Lines(run.Lines, 0);
         var named = Mark(pen, pictures, first);
-        Heights(pen, run, pictures, figures);
+        var kept = Heights(pen, run, pictures, figures);
+        if (numbered) Numbers(pen, pictures, kept, named ? first : first with { Piece = null }, figures);
         return named;
     }
 
@@ -59,7 +60,20 @@ internal static class RunPicture
     }
 
     /// <summary>A height is written once on the left of the run and again where it changes; a plumb line's distance above it.</summary>
-    private static void Heights(Pen pen, RunPlan run, FacePicture[] pictures, Figures figures)
+    /// <summary>Numbers every cut piece, clear of what is written already.</summary>
+    private static void Numbers(Pen pen, FacePicture[] pictures, List<Frame> kept, FirstTile first, Figures figures)
+    {
+        foreach (var picture in pictures)
+        {
+            var numbers = new PieceNumbers(picture, pen, picture.Bounds.Grown(4), figures);
+            foreach (var frame in kept) numbers.Keep(frame);
+            foreach (var opening in picture.Plan.Face.Openings) numbers.Keep(Pen.BoxAround(Frame.Around(picture.Map.Ring(opening.Ring)).Middle, opening.Name, 8, bold: false, upright: false));
+            if (first.Piece is { } piece && string.Equals(first.Face, picture.Plan.Face.Name, StringComparison.Ordinal)) numbers.Keep(Pen.BoxAround(picture.Map.Frame(piece.Outline.Bounds).Middle, "first tile", 8, bold: true, upright: false));
+            numbers.Draw(picture.Plan.Pieces);
+        }
+    }
+
+    private static List<Frame> Heights(Pen pen, RunPlan run, FacePicture[] pictures, Figures figures)
     {
         var taken = new List<Frame>();
         foreach (var picture in pictures)
@@ -67,7 +81,7 @@ internal static class RunPicture
             foreach (var line in run.Lines.Where(l => string.Equals(l.Face, picture.Plan.Face.Name, StringComparison.Ordinal)))
             {
                 var (from, _) = picture.Ends(line, 0);
-                var words = figures.Near(line.At);
+                var words = LinePlace.Of(line, run, figures).Short;
                 var box = Pen.BoxAround(default, words, 8.5, bold: true, upright: false);
                 var at = line.Axis == Axis.Level
                     ? new Spot(from.X + (box.Width / 2) + 0.6, from.Y - (box.Height / 2) - 0.2)
@@ -81,5 +95,7 @@ internal static class RunPicture
                 taken.Add(Pen.BoxAround(at, words, 8.5, bold: true, upright: false));
             }
         }
+
+        return taken;
     }
 }

@@ -25,7 +25,7 @@ public class RunRulesTests
         Assert.Equal(["lippage", "flatness"], RunRules.Findings(Kept).Select(f => f.Rule));
         Assert.All(RunRules.Findings(Kept), f => Assert.Equal(FindingLevel.Note, f.Level));
         Assert.Equal("at most 1/16 in", One(Kept, "lippage").Limit);
-        Assert.Equal("out of plane by at most 1/8 in in 10' 0\" and 1/16 in in 24 in", One(Kept, "flatness").Limit);
+        Assert.Equal("out of plane by at most 1/8 in over 10' 0\" and 1/16 in over 24 in", One(Kept, "flatness").Limit);
     }
 
     [Fact]

@@ -69,8 +69,8 @@ public sealed class JobSheetsTests
             var outline = sheet.Marks.OfType<Mark.Area>().First(a => a.Fill == Fill.Wall && a.Name == face.Face.Name);
             var drawn = Frame.Around(outline.Rings[0]);
             var scale = int.Parse(stated, System.Globalization.CultureInfo.InvariantCulture);
-            Assert.Equal((double)face.Face.Outline.Bounds.Width.Millimetres, drawn.Width * scale, 6);
-            Assert.Equal((double)face.Face.Outline.Bounds.Height.Millimetres, drawn.Height * scale, 6);
+            Assert.Equal((double)face.Face.Outline.Bounds.Width.Millimetres, drawn.Width * scale, tolerance: 0.000001);
+            Assert.Equal((double)face.Face.Outline.Bounds.Height.Millimetres, drawn.Height * scale, tolerance: 0.000001);
         }
     }
 
@@ -85,6 +85,39 @@ public sealed class JobSheetsTests
         Assert.Contains(plan.Order[0].Item, words, StringComparison.Ordinal);
         Assert.All(plan.Runs[0].Lines, l => Assert.Contains(LengthText.NearestBare(l.At, plan.Job.Tape), words, StringComparison.Ordinal));
         Assert.Contains(SheetLook.Plain(plan.Job.Note!), words, StringComparison.Ordinal);
+    }
+
+    /// <summary>Reckoned by hand from the sample's readings: north's line stands 48 1/8 in up, its first course 6 1/8 in, the one above the bench 24 5/16 in.</summary>
+    [Fact]
+    public void Lines_are_said_from_the_struck_level_line_too_since_the_floor_may_be_gone()
+    {
+        var first = SheetLook.Words(JobSheets.Pages(Samples.GuestShower)[0]);
+        Assert.Contains("42 below the struck level line", first.Replace('\u00A0', ' '), StringComparison.Ordinal);
+        Assert.Contains("23 13/16 below the struck level line", first.Replace('\u00A0', ' '), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_course_above_a_cut_one_gets_a_batten_and_its_caution()
+    {
+        var words = Ledge.Words(Samples.GuestShower.Runs[0]);
+        Assert.StartsWith("On west, north and east", words, StringComparison.Ordinal);
+        Assert.Contains("No screw through a waterproofed face", words, StringComparison.Ordinal);
+        Assert.Null(Ledge.Words(Samples.GuestShower.Runs[0] with { Lines = [] }));
+    }
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void The_chain_of_dimensions_goes_from_tile_to_tile_with_a_joint_between(string name)
+    {
+        foreach (var run in Samples.Plans[name].Runs)
+        {
+            foreach (var pieces in run.Faces.Select(f => f.Pieces))
+            {
+                var (row, stack) = (TileChain.Longest(pieces, level: true), TileChain.Longest(pieces, level: false));
+                Assert.All(row.Zip(row.Skip(1)), pair => Assert.Equal(run.Best.Placing.Joint, pair.Second.Cell.Left - pair.First.Cell.Right));
+                Assert.All(stack.Zip(stack.Skip(1)), pair => Assert.Equal(run.Best.Placing.Joint, pair.Second.Cell.Bottom - pair.First.Cell.Top));
+            }
+        }
     }
 
     [Fact]

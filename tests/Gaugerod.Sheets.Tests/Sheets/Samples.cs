@@ -4,9 +4,11 @@ using Gaugerod.Testing;
 
 namespace Gaugerod.Sheets.Tests.Sheets;
 
-/// <summary>Plans to draw: the hand-made one on both papers and tapes, and the invented samples that plan quickly.</summary>
+/// <summary>Plans to draw: the hand-made one on both papers and tapes, and the invented samples.</summary>
 internal static class Samples
 {
+    public static Plan GuestShower { get; } = Planner.Plan(Read("guest-shower.json"));
+
     public static IReadOnlyDictionary<string, Plan> Plans { get; } = new Dictionary<string, Plan>(StringComparer.Ordinal)
     {
         ["hand A4 in"] = HandPlan.Shower(),
@@ -15,6 +17,7 @@ internal static class Samples
         ["hand Letter mm"] = HandPlan.Shower(Paper.Letter, metric: true),
         ["hand two runs"] = HandPlan.TwoRuns(),
         ["plain wall"] = Planner.Plan(Read("plain-wall.json")),
+        ["guest shower"] = GuestShower,
         ["cloakroom"] = Planner.Plan(Read("cloakroom.json")),
     };
 

@@ -32,6 +32,11 @@ public sealed class SheetFileTests
         }
     }
 
+    /// <summary>GOLDEN_ACCEPT=1 draws docs/picture.svg anew.</summary>
+    [Fact]
+    public void The_picture_in_the_readme_is_what_the_program_draws() =>
+        Golden.Matches("../../docs/picture.svg", SvgWriter.Write(RunDrawings.Of(Samples.GuestShower).Single().Drawing));
+
     /// <summary>Referees: qpdf, and poppler's pdftotext and pdfinfo.</summary>
     [Theory]
     [InlineData(Paper.A4)]

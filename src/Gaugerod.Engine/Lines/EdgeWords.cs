@@ -1,0 +1,40 @@
+namespace Gaugerod.Engine.Lines;
+
+/// <summary>Says the names of edges as one says them on the wall.</summary>
+internal static class EdgeWords
+{
+    /// <summary><c>bench.left</c> of north as <c>the left side of the bench on north</c>.</summary>
+    public static string Of(string face, string edge)
+    {
+        var (thing, side) = Parts(edge);
+        if (thing.Length > 0) return $"{Side(side)} of the {thing} on {face}";
+        return IsSide(edge) ? $"{Side(edge)} of {face}" : $"{The(edge)} on {face}";
+    }
+
+    /// <summary>The same where the face is known.</summary>
+    public static string Of(string edge)
+    {
+        var (thing, side) = Parts(edge);
+        if (thing.Length > 0) return $"{Side(side)} of the {thing}";
+        return IsSide(edge) ? Side(edge) : The(edge);
+    }
+
+    private static (string Thing, string Side) Parts(string edge)
+    {
+        var dot = edge.IndexOf('.', StringComparison.Ordinal);
+        return dot < 0 ? ("", edge) : (edge[..dot], edge[(dot + 1)..]);
+    }
+
+    private static bool IsSide(string edge) => edge is "left" or "right" or "foot" or "head" or "top" or "bottom" || HasNumber(edge);
+
+    private static string Side(string side) => side switch
+    {
+        "left" or "right" => $"the {side} side",
+        _ => HasNumber(side) ? side : "the " + side,
+    };
+
+    private static string The(string name) => name.StartsWith("the ", StringComparison.Ordinal) ? name : "the " + name;
+
+    /// <summary>Edges that were given no name are called side 1, side 2 and so on.</summary>
+    private static bool HasNumber(string name) => name.StartsWith("side ", StringComparison.Ordinal);
+}

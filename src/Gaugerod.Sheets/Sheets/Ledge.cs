@@ -1,0 +1,27 @@
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Planning;
+
+namespace Gaugerod.Sheets.Sheets;
+
+/// <summary>What a whole course stands on while the cut course below it is not yet there.</summary>
+internal static class Ledge
+{
+    /// <summary>What to do, and the usual caution; null when every run stands on something. The caution is common practice, no source.</summary>
+    public static string? Words(RunPlan run)
+    {
+        var faces = run.Lines.Where(l => l.Axis == Axis.Level && IsCutBelow(run, l)).Select(l => l.Face).Distinct(StringComparer.Ordinal).ToArray();
+        if (faces.Length == 0) return null;
+        var where = faces.Length == 1 ? faces[0] : $"{string.Join(", ", faces[..^1])} and {faces[^1]}";
+        return $"On {where} the course below a level line is cut. Screw a straight batten along the line, its top edge on it, set the whole course on that, "
+            + "take it off when the tile holds and cut the course below to what is then measured. Before you screw, find out what is behind the wall: pipes, cables. "
+            + "No screw through a waterproofed face: prop the batten from below. The instructions of board, membrane and adhesive come first.";
+    }
+
+    private static bool IsCutBelow(RunPlan run, SnapLine line)
+    {
+        var reach = run.Best.Placing.Joint + run.Best.Placing.Joint;
+        return run.Faces.First(f => string.Equals(f.Face.Name, line.Face, StringComparison.Ordinal)).Pieces
+            .Any(p => p.Cell.Top <= line.At && line.At - p.Cell.Top <= reach && p.Cuts.Any(c => c.Away == TileSide.Bottom));
+    }
+}
