@@ -36,7 +36,8 @@ internal static class FieldBuilder
         if (outer is null || remarks.Faults.Count > before) return null;
         var inner = openings.Select(o => Plain(o.Sides).CounterClockwise()).ToSequence();
         var shape = new Polygon(Plain(outer), inner);
-        NoteHoles(face, shape, remarks);
+        HoleChecks.Check(face, shape, remarks);
+        if (remarks.Faults.Count > before) return null;
         return new(face, shape, outer, openings.Select(o => o.Sides).ToSequence());
     }
 
@@ -51,16 +52,5 @@ internal static class FieldBuilder
         }
 
         return new(points.ToSequence());
-    }
-
-    private static void NoteHoles(DrawnFace face, Polygon field, Remarks remarks)
-    {
-        foreach (var hole in face.Face.Holes)
-        {
-            var inField = RingChecks.Locate(field.Outer, hole.Centre) == Whereabouts.Inside
-                && field.Inner.All(ring => RingChecks.Locate(ring, hole.Centre) == Whereabouts.Outside);
-            if (inField) continue;
-            remarks.Find(FindingLevel.Note, "hole", face.Face.Name, $"The hole '{hole.Name}' lies where no tile is: nothing is drilled for it.");
-        }
     }
 }
