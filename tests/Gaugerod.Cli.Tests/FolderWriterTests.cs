@@ -60,6 +60,18 @@ public sealed class FolderWriterTests
         Assert.DoesNotContain('\n', refused.Text);
     }
 
+    [Theory]
+    [InlineData("file")]
+    [InlineData("file/out")]
+    public void A_file_where_the_folder_should_be_is_called_one(string folder)
+    {
+        using var bench = new Bench();
+        bench.Put("file", "in the way");
+        var refused = Assert.IsType<WriteOutcome.Refused>(new FolderWriter().Write(bench.At(folder), s_files, default));
+        Assert.Contains("file is a file, expected a folder", refused.Text, StringComparison.Ordinal);
+        Assert.Equal("in the way", File.ReadAllText(bench.At("file")));
+    }
+
     [Fact]
     public void A_folder_in_the_place_of_a_file_stops_the_write_before_anything_is_replaced()
     {

@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Gaugerod.Engine;
 using Gaugerod.Testing;
 
@@ -97,6 +98,47 @@ public sealed class PlanCommandTests
         Assert.False(Directory.Exists(bench.At("out")));
     }
 
+    [Theory]
+    [InlineData("")]
+    [InlineData(" ")]
+    public async Task No_name_after_out_is_answered_before_anything_is_planned(string folder)
+    {
+        using var bench = new Bench();
+        Assert.Equal(Exit.Unusable, await bench.Run("plan", bench.Put("job.json", "{}"), "--out", folder));
+        Assert.Contains("found no name after --out, expected a folder", bench.Words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_wish_that_cannot_be_is_said_in_the_jobs_unit()
+    {
+        var sample = await File.ReadAllTextAsync(Path.Combine(Repo.Root, "samples/guest-shower.json"));
+        var high = sample.Replace("\"face\": \"north\", \"edge\": \"bench\"", "\"face\": \"north\", \"height\": \"120\"", StringComparison.Ordinal);
+        var wide = sample.Replace("\"want\": \"joint\", \"face\": \"north\"", "\"want\": \"at least\", \"size\": \"12\", \"face\": \"north\"", StringComparison.Ordinal);
+        Assert.Contains("wants[0].height: found 120 in, expected a height on the field of north, between 3 in and", Fault(high), StringComparison.Ordinal);
+        Assert.Contains("wants[0].size: found 12 in, expected no more than the longer side of 'wall tile'. Nearest: 11 15/16 in.", Fault(wide), StringComparison.Ordinal);
+
+        static string Fault(string job) => Assert.Single(Works.Real.Read(System.Text.Encoding.UTF8.GetBytes(job), "job.json", false).Faults);
+    }
+
+    [Fact]
+    public async Task A_face_that_gets_no_tile_is_said()
+    {
+        var sample = await File.ReadAllTextAsync(Path.Combine(Repo.Root, "samples/plain-wall.json"));
+        var (narrow, unused) = (JsonNode.Parse(sample)!, JsonNode.Parse(sample)!);
+        narrow["faces"]![0]!["readings"]!["width"]!["foot"] = 8;
+        unused["faces"]!.AsArray().Add(JsonNode.Parse("""{ "name": "other", "readings": { "width": { "foot": 900 }, "height": { "left": 900 } } }"""));
+        Assert.StartsWith("wall: No tile falls on this face", Bare(narrow), StringComparison.Ordinal);
+        Assert.StartsWith("other: This face is in no run", Bare(unused), StringComparison.Ordinal);
+
+        static string Bare(JsonNode job)
+        {
+            var read = Works.Real.Read(System.Text.Encoding.UTF8.GetBytes(job.ToJsonString()), "job.json", false);
+            var plan = Works.Real.Plan(read.Job!).Last().Plan!;
+            var finding = Assert.Single(plan.Findings, f => string.Equals(f.Rule, "bare-face", StringComparison.Ordinal));
+            return $"{finding.Where}: {finding.Text}";
+        }
+    }
+
     [Fact]
     public async Task A_folder_is_not_a_job()
     {
@@ -154,7 +196,9 @@ public sealed class PlanCommandTests
         // The plain wall in tiles of 6 by 6 mm: by area 2400 x 1200 / 9 / 9, about 35,600 pieces.
         var sample = await File.ReadAllTextAsync(Path.Combine(Repo.Root, "samples/plain-wall.json"));
         var vast = System.Text.Encoding.UTF8.GetBytes(sample.Replace(": 300", ": 6", StringComparison.Ordinal));
-        Assert.Contains("--large", Assert.Single(Works.Real.Read(vast, "vast.json", false).Faults), StringComparison.Ordinal);
+        var fault = Assert.Single(Works.Real.Read(vast, "vast.json", false).Faults);
+        Assert.StartsWith("vast.json:23: runs[0].faces: found about ", fault, StringComparison.Ordinal);
+        Assert.Contains("--large", fault, StringComparison.Ordinal);
         Assert.Empty(Works.Real.Read(vast, "vast.json", true).Faults);
     }
 

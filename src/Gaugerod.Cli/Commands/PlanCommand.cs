@@ -20,6 +20,12 @@ internal static class PlanCommand
     /// <summary>Does it and gives the exit code.</summary>
     public static async Task<int> Run(PlanRequest ask, Works works, Desk desk, FolderWriter writer, CancellationToken token)
     {
+        if (ask.Folder is { } named && string.IsNullOrWhiteSpace(named))
+        {
+            await desk.Words.WriteLineAsync("error: found no name after --out, expected a folder. Nearest: --out . for the folder you are in.");
+            return Exit.Unusable;
+        }
+
         if (ask is { Folder: null, Json: false })
         {
             await desk.Words.WriteLineAsync("error: where should the sheets go? Expected --out DIR for the sheets, --json for plan.json on standard output, or both.");

@@ -39,6 +39,7 @@ internal sealed class FolderWriter(Func<string, Stream>? create = null)
         var placed = 0;
         try
         {
+            if (missing.FirstOrDefault(File.Exists) is { } standing) throw new IOException($"{Path.GetFileName(standing)} is a file, expected a folder");
             Directory.CreateDirectory(folder);
             foreach (var file in files)
             {

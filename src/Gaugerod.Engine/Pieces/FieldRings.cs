@@ -7,9 +7,6 @@ namespace Gaugerod.Engine.Pieces;
 /// <summary>A face's field as tagged rings, ready to be clipped: a side's tag is its place in the face's edges; a drilled hole's comes after them.</summary>
 internal sealed class FieldRings
 {
-    /// <summary>Corners of a drilled hole's ring; it stands around the circle, 0.5 % of the radius outside it at the most.</summary>
-    private const int RoundCorners = 32;
-
     private FieldRings(FinishedFace face, TaggedCorner[][] sides, TaggedCorner[][] holes)
     {
         Face = face;
@@ -43,8 +40,9 @@ internal sealed class FieldRings
         var drilled = new List<TaggedCorner[]>();
         for (var i = 0; i < face.Holes.Count; i++)
         {
-            var round = Around(face.Holes[i], face.Edges.Count + i);
-            if (LiesInside(round, rings)) drilled.Add(round);
+            if (HoleChecks.Of(face.Holes[i], face.Field) != OnTile.Wholly) continue;
+            var tag = face.Edges.Count + i;
+            drilled.Add([.. HoleChecks.Round(face.Holes[i]).Points.Select(p => new TaggedCorner(p.X.Steps, p.Y.Steps, tag))]);
         }
 
         return new(face, [.. rings], [.. drilled]);
@@ -70,27 +68,4 @@ internal sealed class FieldRings
     }
 
     private static Ring Ring(TaggedCorner[] clockwise) => new(clockwise.Reverse().Select(node => node.Point).ToSequence());
-
-    private static bool LiesInside(TaggedCorner[] round, List<TaggedCorner[]> field)
-    {
-        var box = Box.Around(round.Select(node => node.Point));
-        return Contains(field, round[0].X, round[0].Y)
-            && !field.Any(ring => Enumerable.Range(0, ring.Length).Any(i => Touches(ring[i], ring[(i + 1) % ring.Length], box)));
-    }
-
-    private static bool Touches(TaggedCorner a, TaggedCorner b, Box box) =>
-        Math.Max(a.X, b.X) >= box.Left.Steps && Math.Min(a.X, b.X) <= box.Right.Steps
-        && Math.Max(a.Y, b.Y) >= box.Bottom.Steps && Math.Min(a.Y, b.Y) <= box.Top.Steps;
-
-    private static TaggedCorner[] Around(Hole hole, int tag)
-    {
-        var radius = hole.Diameter.Steps / 2.0 / Math.Cos(Math.PI / RoundCorners);
-        return [.. Enumerable.Range(0, RoundCorners).Select(i =>
-        {
-            var angle = -2 * Math.PI * i / RoundCorners;
-            return new TaggedCorner(
-                hole.Centre.X.Steps + (long)Math.Round(radius * Math.Cos(angle)),
-                hole.Centre.Y.Steps + (long)Math.Round(radius * Math.Sin(angle)), tag);
-        })];
-    }
 }

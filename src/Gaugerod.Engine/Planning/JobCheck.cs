@@ -18,7 +18,7 @@ public static class JobCheck
     {
         ArgumentNullException.ThrowIfNull(job);
         var faults = new List<Fault>();
-        var (pieces, whole) = (0.0, true);
+        var (pieces, most, largest, whole) = (0.0, 0.0, 0, true);
         for (var i = 0; i < job.Runs.Count; i++)
         {
             var finished = JobRuns.Finish(job, i);
@@ -27,18 +27,35 @@ public static class JobCheck
             if (finished.Faults.Count > 0) continue;
             faults.AddRange(WantFaults.Find(job, i, finished));
             var product = JobRuns.ProductOf(job, job.Runs[i]);
-            pieces += finished.Faces.Sum(face => Pieces(face, product, job.Runs[i].Joint.Wanted));
+            var ofRun = finished.Faces.Sum(face => Pieces(face, product, job.Runs[i].Joint.Wanted));
+            if (ofRun > most) (most, largest) = (ofRun, i);
+            pieces += ofRun;
         }
 
         if (whole && !large && pieces > ManyPieces)
         {
             faults.Add(new(
-                "", string.Create(CultureInfo.InvariantCulture, $"about {pieces:0} pieces"),
+                string.Create(CultureInfo.InvariantCulture, $"runs[{largest}].faces"), string.Create(CultureInfo.InvariantCulture, $"about {pieces:0} pieces in the job"),
                 string.Create(CultureInfo.InvariantCulture, $"at most {ManyPieces} pieces, unless a large job is asked for (--large)"),
                 "look for a length in the wrong unit"));
         }
 
         return faults.ToSequence();
+    }
+
+    /// <summary>
+    /// Faults of one face's own shape, as measured, for a job that cannot be checked as a whole; what its run takes off
+    /// it is not looked at.
+    /// </summary>
+    /// <param name="index">The face's place in the job, counted from zero.</param>
+    /// <param name="face">The face.</param>
+    /// <param name="tape">How lengths are said.</param>
+    public static Sequence<Fault> Shape(int index, Face face, Tape tape)
+    {
+        ArgumentNullException.ThrowIfNull(face);
+        var remarks = new Remarks(tape);
+        FaceDrawing.Draw(new(index, face), remarks);
+        return remarks.Faults.ToSequence();
     }
 
     private static double Pieces(FinishedFace face, Product product, Length joint) =>

@@ -44,7 +44,11 @@ public static class Planner
 
             runs.Add(RunPlanOf(request, found!, letters));
             findings.AddRange(RunRules.Findings(Facts(job, request, found!, runs[^1])));
+            findings.AddRange(runs[^1].Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name)));
         }
+
+        var tiled = job.Runs.SelectMany(run => run.Faces).ToHashSet(StringComparer.Ordinal);
+        findings.AddRange(job.Faces.Where(face => !tiled.Contains(face.Name)).Select(face => BareFaces.InNoRun(face.Name)));
 
         var cutting = job.Products
             .Select(product => (Product: product, Pieces: PiecesOf(product.Name, runs)))

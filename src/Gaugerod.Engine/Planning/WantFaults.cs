@@ -1,6 +1,7 @@
 using System.Globalization;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Planning;
 
@@ -13,16 +14,16 @@ internal static class WantFaults
         for (var i = 0; i < run.Wants.Count; i++)
         {
             var path = string.Create(CultureInfo.InvariantCulture, $"runs[{index}].wants[{i}]");
-            foreach (var fault in Of(run.Wants[i], path, run, finished)) yield return fault;
+            foreach (var fault in Of(run.Wants[i], path, run, finished, job)) yield return fault;
         }
     }
 
-    private static IEnumerable<Fault> Of(Want want, string path, RunRequest run, FinishedRun finished) => want switch
+    private static IEnumerable<Fault> Of(Want want, string path, RunRequest run, FinishedRun finished, Job job) => want switch
     {
-        Want.JointAtHeight at => Face(at.Face, path, finished).Concat(Height(at, path, finished)),
+        Want.JointAtHeight at => Face(at.Face, path, finished).Concat(Height(at, path, finished, job.Tape)),
         Want.JointOnEdge on => Edge(on.Edge, path, finished),
         Want.FullCourse full => Edge(full.Edge, path, finished),
-        Want.AtLeast least => Edge(least.Edge, path, finished),
+        Want.AtLeast least => Edge(least.Edge, path, finished).Concat(Size(least, path, JobRuns.ProductOf(job, run), job.Tape)),
         Want.Centred centred => Face(centred.Face, path, finished).Concat(Opening(centred, path, finished)),
         Want.EqualCuts equal => Edge(equal.One, path, finished).Concat(Edge(equal.Other, path + ".and", finished)).Concat(OneOffset(equal, path, run)),
         _ => [],
@@ -36,16 +37,25 @@ internal static class WantFaults
         }
     }
 
-    private static IEnumerable<Fault> Height(Want.JointAtHeight at, string path, FinishedRun finished)
+    private static IEnumerable<Fault> Height(Want.JointAtHeight at, string path, FinishedRun finished, Tape tape)
     {
         if (Find(at.Face, finished) is not { } face) yield break;
         var bounds = face.Field.Outer.Bounds;
         if (at.Height < bounds.Bottom || at.Height > bounds.Top)
         {
             yield return new(
-                path + ".height", at.Height.ToString(),
-                $"a height on the field of {face.Name}, between {bounds.Bottom} and {bounds.Top}",
-                (at.Height < bounds.Bottom ? bounds.Bottom : bounds.Top).ToString());
+                path + ".height", LengthText.Nearest(at.Height, tape),
+                $"a height on the field of {face.Name}, between {LengthText.Nearest(bounds.Bottom, tape)} and {LengthText.Nearest(bounds.Top, tape)}",
+                LengthText.Nearest(at.Height < bounds.Bottom ? bounds.Bottom : bounds.Top, tape));
+        }
+    }
+
+    private static IEnumerable<Fault> Size(Want.AtLeast least, string path, Product product, Tape tape)
+    {
+        var longest = Length.Max(product.Width, product.Height);
+        if (least.Size is { } size && size > longest)
+        {
+            yield return new(path + ".size", LengthText.Nearest(size, tape), $"no more than the longer side of '{product.Name}'", LengthText.Down(longest, tape));
         }
     }
 

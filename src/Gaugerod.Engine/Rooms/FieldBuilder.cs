@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
@@ -13,7 +12,7 @@ namespace Gaugerod.Engine.Rooms;
 internal sealed record Field(DrawnFace Face, Polygon Shape, Sequence<MovedSide> Outer, Sequence<Sequence<MovedSide>> Openings)
 {
     public Sequence<FieldEdge> Edges() => Outer.Concat(Openings.SelectMany(o => o))
-        .Select(s => new FieldEdge(s.From, s.To, s.Side.Name, s.Side.Edge.Kind) { Trim = s.Side.Edge.Kind is EdgeKind.Free or EdgeKind.OutsideCorner ? s.Side.Edge.Trim : Length.Zero })
+        .Select(s => new FieldEdge(s.From, s.To, s.Side.Name, s.Side.Edge.Kind))
         .ToSequence();
 }
 
@@ -35,11 +34,10 @@ internal static class FieldBuilder
         }
 
         if (outer is null || remarks.Faults.Count > before) return null;
-        HolesApart(face, remarks);
-        if (remarks.Faults.Count > before) return null;
         var inner = openings.Select(o => Plain(o.Sides).CounterClockwise()).ToSequence();
         var shape = new Polygon(Plain(outer), inner);
-        NoteHoles(face, shape, remarks);
+        HoleChecks.Check(face, shape, remarks);
+        if (remarks.Faults.Count > before) return null;
         return new(face, shape, outer, openings.Select(o => o.Sides).ToSequence());
     }
 
@@ -54,34 +52,5 @@ internal static class FieldBuilder
         }
 
         return new(points.ToSequence());
-    }
-
-    /// <summary>Refuses a hole that meets another: each is drilled by itself.</summary>
-    private static void HolesApart(DrawnFace face, Remarks remarks)
-    {
-        var holes = face.Face.Holes;
-        for (var i = 0; i < holes.Count; i++)
-        {
-            for (var j = 0; j < i; j++)
-            {
-                var apart = (double)Segments.Dot(holes[i].Centre, holes[j].Centre, holes[i].Centre, holes[j].Centre);
-                // What is drilled is drawn up to half a hundredth wider than the hole.
-                var reach = (holes[i].Diameter + holes[j].Diameter).Steps * 0.505;
-                if (apart > reach * reach) continue;
-                var path = string.Create(CultureInfo.InvariantCulture, $"{face.Path}.holes[{i}]");
-                remarks.Refuse(path, $"the hole '{holes[i].Name}' meets '{holes[j].Name}'", "holes with tile between them", "make them one hole, or an opening");
-            }
-        }
-    }
-
-    private static void NoteHoles(DrawnFace face, Polygon field, Remarks remarks)
-    {
-        foreach (var hole in face.Face.Holes)
-        {
-            var inField = RingChecks.Locate(field.Outer, hole.Centre) == Whereabouts.Inside
-                && field.Inner.All(ring => RingChecks.Locate(ring, hole.Centre) == Whereabouts.Outside);
-            if (inField) continue;
-            remarks.Find(FindingLevel.Note, "hole", face.Face.Name, $"The hole '{hole.Name}' lies where no tile is: nothing is drilled for it.");
-        }
     }
 }

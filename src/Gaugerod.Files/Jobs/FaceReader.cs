@@ -22,7 +22,14 @@ internal static class FaceReader
             return new(group.Members.TryGetValue("name", out var member) ? values.Name(member.Value) : null, null);
         }
 
-        var outlined = group.Members.Keys.Any(k => string.Equals(Near.Of(k, ["outline", "readings", "openings"]), "outline", StringComparison.Ordinal));
+        var meant = group.Members.Keys.Select(k => Near.Of(k, ["outline", "readings", "openings"])).ToList();
+        if (!meant.Contains("outline") && !meant.Contains("readings"))
+        {
+            values.Log.AddSaid(group, "neither \"outline\" nor \"readings\"", "one of them");
+            return new(group.Members.TryGetValue("name", out var member) ? values.Name(member.Value) : null, null);
+        }
+
+        var outlined = meant.Contains("outline");
         var fields = Fields.Open(group, outlined ? Forms.OutlineFace : Forms.ReadFace, values)!;
         var name = faceNames.Take(fields["name"], values);
         var parts = new Uniques("the face's edges, fixtures, openings and holes", true, outlined ? [] : ["foot", "right", "head", "left"]);
@@ -38,7 +45,7 @@ internal static class FaceReader
         var (ring, corners) = RingReader.Read(fields["outline"], fields.Values);
         var edges = EdgeListReader.Read(fields, corners, Forms.FaceEdge, new Edge("", EdgeKind.Free), parts);
         var levelLine = fields.Length("levelLine", LengthRange.Position, Length.Zero);
-        return ring is null || edges is null ? null : new FaceShape.Outline(ring, edges, levelLine);
+        return ring is null || edges is null || fields["edges"] is null ? null : new FaceShape.Outline(ring, edges, levelLine);
     }
 
     private static FaceShape.Read? Readings(Fields fields, Uniques parts)

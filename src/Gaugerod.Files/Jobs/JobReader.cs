@@ -23,7 +23,7 @@ public static class JobReader
         if (Fields.Group(root, new Values(log, null)) is not { } group || OfAnotherFormat(group, log)) return new JobReading.Refused(log.Faults);
 
         var unit = Unit(group);
-        var job = Job(Fields.Open(group, Forms.Job, new Values(log, unit))!);
+        var job = Job(Fields.Open(group, Forms.Job, new Values(log, unit))!, root);
         return log.Any || job is null ? new JobReading.Refused(log.Faults) : new JobReading.Understood(job, root, log);
     }
 
@@ -43,7 +43,7 @@ public static class JobReader
     private static LengthUnit? Unit(Entry.Group root) =>
         root.Members.TryGetValue("units", out var member) && member.Value is Entry.Text text ? Words.Units.Read(text.Value) : null;
 
-    private static Job? Job(Fields fields)
+    private static Job? Job(Fields fields, Entry root)
     {
         var values = fields.Values;
         var name = fields.Name();
@@ -59,11 +59,26 @@ public static class JobReader
         var faceNames = new Uniques("the faces", parts: false);
         var faces = fields.Items("faces", atLeast: 1).Select(n => FaceReader.Read(n, values, faceNames)).ToList();
         var runNames = new Uniques("the runs", parts: false);
-        var runReader = new RunReader(values, new KnownNames(products.ConvertAll(p => p.Name), faces));
+        var runReader = new RunReader(values, new KnownNames(products.Count == 0 ? [null] : products.ConvertAll(p => p.Name), faces.Count == 0 ? [new(null, null)] : faces));
         var runs = fields.Items("runs", atLeast: 1).Select(n => runReader.Read(n, runNames)).ToList();
+        if (values.Log.Any && Unit((Entry.Group)fields.Entry) is not null) Shapes(faces, new Tape(unit, mark), root, values.Log);
         if (name is null) return null;
         return new(
             name, note, new Tape(unit, mark), paper, edgeJoint,
             products.Select(p => p.Product).OfType<Product>().ToSequence(), faces.Select(f => f.Face).OfType<Face>().ToSequence(), runs.OfType<RunRequest>().ToSequence());
+    }
+
+    // The engine checks a job that could be read. Where another fault forbids that, the shapes are looked at all the same.
+    private static void Shapes(List<FaceEntry> faces, Tape tape, Entry root, FaultLog log)
+    {
+        for (var i = 0; i < faces.Count; i++)
+        {
+            var path = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"faces[{i}]");
+            if (faces[i].Face is not { } face || log.Faults.Any(f => f.Path.StartsWith(path, StringComparison.Ordinal))) continue;
+            foreach (var fault in JobCheck.Shape(i, face, tape))
+            {
+                log.Add(PathFinder.Nearest(root, fault.Path).At, fault.Path, fault.Found, fault.Expected, fault.Nearest);
+            }
+        }
     }
 }

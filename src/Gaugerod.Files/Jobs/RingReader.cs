@@ -40,6 +40,12 @@ internal static class RingReader
         }
 
         if (points.Count != list.Items.Count) return (null, list.Items.Count);
+        if (points[0] == points[^1])
+        {
+            values.Log.AddSaid(list.Items[^1], "the first corner a second time", "every corner once; the last side runs back to the first by itself", "leave this corner out");
+            return (null, null);
+        }
+
         var ring = new Ring(points.ToSequence());
         if (ring.DoubledArea < 0)
         {

@@ -11,6 +11,7 @@ namespace Gaugerod.Files.Jobs;
 internal sealed class RunReader(Values values, KnownNames names)
 {
     private static readonly string[] Bonds = ["grid", "running"];
+    private readonly HashSet<string> _tiled = new(StringComparer.Ordinal);
 
     public static IEnumerable<string> BondKinds => Bonds;
 
@@ -39,14 +40,24 @@ internal sealed class RunReader(Values values, KnownNames names)
         {
             var face = names.Face(item, values);
             if (face is not null && faces.Contains(face)) values.Log.AddSaid(item, $"\"{face}\" a second time", "every face once in a run");
+            else if (face is not null && !_tiled.Add(face)) values.Log.AddSaid(item, $"\"{face}\", which another run tiles", "every face in one run", "two faces, where one wall gets two tilings");
             faces.Add(face);
         }
 
+        // What refers to the faces is not blamed for a list that could not be read.
+        if (faces.Count == 0) faces.Add(null);
         return faces;
     }
 
     private BondRequest? Bond(Entry? entry)
     {
+        if (entry is Entry.Text { Value: var said })
+        {
+            var kindSaid = Near.Of(said, Bonds) ?? Bonds[0];
+            values.Log.Add(entry, "a group { }", string.Equals(kindSaid, "grid", StringComparison.Ordinal) ? "{ \"kind\": \"grid\" }" : "{ \"kind\": \"running\", \"offset\": \"1/2\" }");
+            return null;
+        }
+
         if (entry is null || Fields.Group(entry, values) is not { } group) return null;
         var kind = group.Members.TryGetValue("kind", out var member) ? member.Value : null;
         var word = (kind as Entry.Text)?.Value;

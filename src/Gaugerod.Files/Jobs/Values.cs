@@ -94,7 +94,7 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
         }
 
         var trimmed = name.Trim();
-        if (trimmed.Length == 0 || name.Length > LongestName || name.Any(char.IsControl)) Log.Add(entry, "a name of 1 to 60 printable characters");
+        if (trimmed.Length == 0 || name.Length > LongestName || name.Any(Unprintable) || !name.Any(Seen)) Log.Add(entry, "a name of 1 to 60 printable characters");
         else if (trimmed.Length != name.Length) Log.Add(entry, "a name without blanks before or after it", Quoted(trimmed));
         else return name;
         return null;
@@ -116,6 +116,16 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
         Log.Add(entry, "a part of a tile such as \"1/2\" or \"1/3\", more than 0 and less than 1, its lower figure at most 64", NearestPart((entry as Entry.Text)?.Value ?? (entry as Entry.Number)?.Value));
         return null;
     }
+
+    // Marks that turn the line round or part words unseen would spoil every sheet; the two joiners are part of some scripts.
+    private static bool Unprintable(char c) => char.GetUnicodeCategory(c) switch
+    {
+        UnicodeCategory.Control or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator => true,
+        UnicodeCategory.Format => c is not ('\u200C' or '\u200D'),
+        _ => false,
+    };
+
+    private static bool Seen(char c) => !char.IsWhiteSpace(c) && c is not ('\u200C' or '\u200D');
 
     public static string OneOf(IEnumerable<string> words)
     {

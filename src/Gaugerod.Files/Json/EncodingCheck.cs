@@ -26,6 +26,7 @@ internal static class EncodingCheck
             return Refused(name, "text in UTF-16 or UTF-32", "text in UTF-8", SaveAgain);
         }
 
+        if (bytes.Contains((byte)0)) return Refused(name, "a file that is no text", "a job, saved as text in UTF-8", null);
         var text = bytes.StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF]) ? file[3..] : file;
         var log = new FaultLog(name, new Source(text));
         if (!Utf8.IsValid(text.Span))

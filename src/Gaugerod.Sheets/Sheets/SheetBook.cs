@@ -97,10 +97,14 @@ internal sealed class SheetBook(Plan plan)
         if (!string.IsNullOrWhiteSpace(plan.Job.Note)) pen.Text(Side, foot + 7.6, Shortened(plan.Job.Note, 7.5, right - Side), 7.5, bold: true, ink: Ink.Quiet);
     }
 
+    // One line, whatever breaks the words had. A note may be of any length: no more letters are looked at than could fit.
     private static string Shortened(string words, double size, double width)
     {
-        if (Lettering.Width(words, size, bold: true) <= width) return words;
-        while (words.Length > 1 && Lettering.Width(words + "…", size, bold: true) > width) words = words[..^1];
-        return words.TrimEnd() + "…";
+        const int MostLetters = 500;
+        var line = string.Join(' ', words.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        if (line.Length <= MostLetters && Lettering.Width(line, size, bold: true) <= width) return line;
+        line = line[..Math.Min(line.Length, MostLetters)];
+        while (line.Length > 1 && Lettering.Width(line + "…", size, bold: true) > width) line = line[..^1];
+        return line.TrimEnd() + "…";
     }
 }

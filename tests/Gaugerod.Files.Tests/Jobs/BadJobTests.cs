@@ -33,12 +33,16 @@ public class BadJobTests
     [InlineData("\"units\": \"mm\"", "\"units\": \"inch\"", "job.json:5: units: found \"inch\", expected \"in\" or \"mm\". Nearest: \"in\".")]
     [InlineData("gaugerod-job/1", "gaugerod-job/2", "job.json:2: format: found \"gaugerod-job/2\", expected \"gaugerod-job/1\", the only version that is read here.")]
     [InlineData("gaugerod-job/1", "gaugerod-plan/1", "job.json:2: format: found \"gaugerod-plan/1\", expected \"gaugerod-job/1\". Nearest: the job that this plan was made from.")]
+    [InlineData("{ \"kind\": \"grid\" }", "\"grid\"", "job.json:24: runs[0].bond: found \"grid\", expected a group { }. Nearest: { \"kind\": \"grid\" }.")]
+    [InlineData("\"readings\": {", "\"holes\": {", "job.json:11: faces[0]: found neither \"outline\" nor \"readings\", expected one of them.")]
+    [InlineData("{ \"name\": \"tile\",", "{ \"name\": \"\\u202E\",", "job.json:8: products[0].name: found \"\\u202E\", expected a name of 1 to 60 printable characters.")]
     public void A_slip_in_the_plain_wall(string old, string changed, string message) => Assert.Equal([message], Samples.Messages(Samples.With("plain-wall", old, changed)));
 
     [Theory]
     [InlineData("{ \"name\": \"right\", \"kind\": \"inside corner\" },", "", "job.json:25: faces[0].edges: found 3 edges, expected one for each of the outline's 4 sides.")]
     [InlineData("[0, 0], [1486, 4], [1486, 1204], [0, 1204]", "[0, 0], [0, 1204], [1486, 1204], [1486, 4]", "job.json:24: faces[0].outline: found corners that run clockwise, expected corners counter-clockwise as seen from the room. Nearest: the same corners and edges in the opposite order.")]
     [InlineData("[0, 0], [1486, 4], [1486, 1204], [0, 1204]", "[0, 0], [1486, 4]", "job.json:24: faces[0].outline: found 2 corners, expected an outline of 3 to 1000 corners.")]
+    [InlineData("[0, 1204]]", "[0, 1204], [0, 0]]", "job.json:24: faces[0].outline[4]: found the first corner a second time, expected every corner once; the last side runs back to the first by itself. Nearest: leave this corner out.")]
     [InlineData("[1486, 4]", "[1486]", "job.json:24: faces[0].outline[1]: found a list [ ], expected a corner [x, y]: so far from the left, so far up.")]
     [InlineData("\"kind\": \"floor\"", "\"kind\": \"flor\"", "job.json:26: faces[0].edges[0].kind: found \"flor\", expected \"inside corner\", \"outside corner\", \"free\", \"floor\", \"ceiling\", \"fixture\" or \"threshold\". Nearest: \"floor\".")]
     [InlineData("\"kind\": \"floor\"", "\"kind\": \"outside corner\"", "job.json:26: faces[0].edges[0].finish: found nothing, expected \"bullnose over\", \"bullnose under\", \"mitre\" or \"profile\", which an outside corner needs.")]
@@ -53,19 +57,31 @@ public class BadJobTests
     public void A_slip_in_the_cloakroom(string old, string changed, string message) => Assert.Equal([message], Samples.Messages(Samples.With("cloakroom", old, changed)));
 
     [Theory]
-    [InlineData("\"perBox\": 24", "\"per_box\": 24", "products[0].per_box", "\"perBox\"")]
+    [InlineData("\"perBox\": 18", "\"per_box\": 18", "products[0].per_box", "\"perBox\"")]
     [InlineData("\"niche.bottom\"", "\"niche.botom\"", "runs[0].wants[1].edge", "\"niche.bottom\"")]
     [InlineData("\"wanted\": \"1/8\"", "\"wanted\": \"3\"", "runs[0].joint.wanted", "15/16 in")]
     [InlineData("\"least\": \"1/16\"", "\"least\": \"1/4\"", "runs[0].joint", null)]
     [InlineData("\"width\": \"11 15/16\"", "\"width\": \"1/8\"", "products[0].width", "1/4 in")]
     [InlineData("\"faces\": [\"west\", \"north\", \"east\"]", "\"faces\": [\"west\", \"norht\", \"east\"]", "runs[0].faces[1]", "\"north\"")]
     [InlineData("\"from\": \"45\"", "\"from\": \"45\", \"to\": \"44\"", "faces[1].fixtures[1].to", null)]
-    [InlineData("\"heightLeft\": \"18\", ", "", "faces[1].fixtures[1].heightLeft", null)]
-    [InlineData("\"part\": \"1/2\"", "\"part\": \"1/2\", \"size\": \"2\"", "runs[0].wants[2]", null)]
+    [InlineData("\"heightLeft\": \"18 1/8\", ", "", "faces[1].fixtures[1].heightLeft", null)]
+    [InlineData("\"edge\": \"niche.bottom\"", "\"edge\": \"niche.bottom\", \"height\": \"40\"", "runs[0].wants[1]", null)]
     [InlineData("\"name\": \"north\",", "\"name\": \"north\", \"outline\": [],", "faces[1]", null)]
     public void A_slip_in_the_guest_shower(string old, string changed, string path, string? nearest)
     {
         var fault = Samples.Faults(Samples.With("guest-shower", old, changed))[0];
         Assert.Equal((path, nearest), (fault.Path, fault.Nearest));
     }
+
+    [Fact]
+    public void A_face_that_two_runs_tile_is_refused_at_the_second()
+    {
+        var run = "\"name\": \"again\", \"product\": \"tile\", \"faces\": [\"wall\"], \"bond\": { \"kind\": \"grid\" }, \"joint\": 3";
+        var fault = Assert.Single(Samples.Faults(Samples.With("plain-wall", "\"runs\": [", $"\"runs\": [ {{ {run} }},")));
+        Assert.Equal(("runs[1].faces[0]", "\"wall\", which another run tiles"), (fault.Path, fault.Found));
+    }
+
+    [Fact]
+    public void A_file_that_is_no_text_is_called_so() =>
+        Assert.Equal(["job.json:1: found a file that is no text, expected a job, saved as text in UTF-8."], Samples.Messages("PK\u0003\u0004\0\0"));
 }

@@ -52,7 +52,7 @@ public class SampleTests
         Assert.Equal(new Tape(LengthUnit.Inch, Length.FromInches(0, 1, 16)), job.Tape);
         Assert.Equal(Paper.Letter, job.Paper);
         Assert.Equal(new JointRange(Length.FromInches(0, 1, 16), Length.FromInches(0, 1, 8), Length.FromInches(0, 3, 16)), job.Runs[0].Joint);
-        Assert.Equal(new BondRequest.Running(Lay.Level, 1, 2, Stepping.BackAndForth), job.Runs[0].Bond);
+        Assert.Equal(new BondRequest.Running(Lay.Level, 1, 2, Stepping.OneWay), job.Runs[0].Bond);
     }
 
     [Fact]
@@ -63,8 +63,8 @@ public class SampleTests
         var bench = new Edge("bench", EdgeKind.Fixture);
         Assert.Equal(
             [
-                new Fixture("tray", false, Length.Zero, Length.FromInches(45), Length.FromInches(3, 1, 8), Length.FromInches(3, 1, 8), tray, tray),
-                new Fixture("bench", false, Length.FromInches(45), null, Length.FromInches(18), Length.FromInches(18, 1, 8), bench, bench),
+                new Fixture("tray", false, Length.Zero, Length.FromInches(45), Length.FromInches(2, 7, 8), Length.FromInches(2, 7, 8), tray, tray),
+                new Fixture("bench", false, Length.FromInches(45), null, Length.FromInches(18, 1, 8), Length.FromInches(18, 1, 4), bench, bench),
             ],
             north.Fixtures);
     }
@@ -73,14 +73,14 @@ public class SampleTests
     public void An_openings_edges_are_alike_but_for_the_one_that_says_otherwise()
     {
         var window = Samples.Job("guest-shower").Faces[1].Openings[0];
-        Assert.Equal(Ring.Of(new Box(Length.FromInches(20), Length.FromInches(53), Length.FromInches(44), Length.FromInches(84))), window.Ring);
+        Assert.Equal(Ring.Of(new Box(Length.FromInches(18, 1, 8), Length.FromInches(54), Length.FromInches(42, 1, 8), Length.FromInches(84, 1, 2))), window.Ring);
         var round = new Edge("top", EdgeKind.OutsideCorner) { Finish = CornerFinish.Profile, Trim = Length.FromInches(0, 3, 8) };
         Assert.Equal([new Edge("bottom", EdgeKind.Fixture), round with { Name = "right" }, round, round with { Name = "left" }], window.Edges);
     }
 
     [Fact]
     public void A_hole_is_drilled_with_clearance_on_both_sides() =>
-        Assert.Equal(new Hole("valve", new Point(Length.FromInches(27), Length.FromInches(44)), Length.FromInches(4, 1, 2)), Samples.Job("guest-shower").Faces[0].Holes[0]);
+        Assert.Equal(new Hole("valve", new Point(Length.FromInches(27), Length.FromInches(39)), Length.FromInches(4, 1, 2)), Samples.Job("guest-shower").Faces[0].Holes[0]);
 
     [Fact]
     public void An_outline_keeps_its_corners_and_their_edges_in_order()
@@ -100,8 +100,9 @@ public class SampleTests
             [
                 new Want.JointOnEdge(new("north", "bench"), true, 1),
                 new Want.JointOnEdge(new("west", "niche.bottom"), false, 3),
-                new Want.AtLeast(new("north", "head"), null, (1, 2), false, 2),
-                new Want.EqualCuts(new("north", "left"), new("north", "right"), false, 1),
+                new Want.FullCourse(new("west", "left"), false, 2),
+                new Want.FullCourse(new("east", "right"), false, 2),
+                new Want.EqualCuts(new("north", "left"), new("north", "right"), false, 2),
             ],
             wants);
         Assert.Equal(new Want.Centred("basin wall", "hatch", CentreOn.Either, false, 1), Samples.Job("cloakroom").Runs[0].Wants[2]);

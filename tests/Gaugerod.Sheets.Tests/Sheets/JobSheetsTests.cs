@@ -24,6 +24,17 @@ public sealed class JobSheetsTests
         }
     }
 
+    [Fact]
+    public void A_note_of_any_length_takes_one_line()
+    {
+        var plan = Samples.Plans["plain wall"];
+        var note = string.Concat(Enumerable.Repeat("first\n\tsecond ", 100_000));
+        var page = JobSheets.Pages(plan with { Job = plan.Job with { Note = note } })[0];
+        var text = Assert.Single(SheetLook.Texts(page), t => t.Words.StartsWith("first second first", StringComparison.Ordinal));
+        Assert.DoesNotContain('\n', text.Words);
+        Assert.True(SheetLook.Box(text).Right <= page.Width - 11, "the note leaves the sheet");
+    }
+
     [Theory]
     [MemberData(nameof(Names))]
     public void No_letters_run_into_others(string name)
