@@ -11,11 +11,11 @@ public sealed class HoleTests
     [InlineData(500, 60)]
     [InlineData(560, 60)]
     [InlineData(500, 200)]
-    public void Two_holes_that_run_into_each_other_are_refused(long x, long diameter)
+    public void Two_holes_that_meet_are_refused(long x, long diameter)
     {
         var fault = Assert.Single(Finish(WithHoles(new("valve", At(500, 1000), Mm(100)), new("spout", At(x, 1000), Mm(diameter)))).Faults);
 
-        Assert.Equal(("faces[0].holes[1]", "'spout' runs into 'valve'"), (fault.Path, fault.Found));
+        Assert.Equal(("faces[0].holes[1]", "the hole 'spout' meets 'valve'"), (fault.Path, fault.Found));
     }
 
     [Fact]
