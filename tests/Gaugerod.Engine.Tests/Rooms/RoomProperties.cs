@@ -83,8 +83,11 @@ public sealed class RoomProperties
             var expected = outline.Buffer(-take, squareJoins);
             var field = Referee.Shape(finished.Field.Outer);
 
-            // Each corner is rounded by half a step at most, so each side sweeps less than one step along its length.
-            Assert.InRange(field.SymmetricDifference(expected).Area, 0, outline.Length);
+            // Each corner is rounded by half a step at most, so each side sweeps less than one step along its length. The
+            // referee itself takes two corners nearer than a thousandth of the distance for one (its
+            // OFFSET_SEGMENT_SEPARATION_FACTOR), as happens at the gentle bend of a wall read at its middle too.
+            var bent = read.Readings.Width.Middle is not null;
+            Assert.InRange(field.SymmetricDifference(expected).Area, 0, outline.Length * (bent ? 1 + (take * 1e-3) : 1));
         });
 
     [Fact]
