@@ -88,7 +88,7 @@ internal sealed class JointSearch
     /// <summary>All placings with a start across that are no worse than a score; for runs with one move for all faces.</summary>
     /// <param name="v">The start, on the run.</param>
     /// <param name="score">The score.</param>
-    /// <param name="more">Whether to look also where tiles could be saved and mirrored cuts be made alike.</param>
+    /// <param name="more">Whether to look also where tiles could be saved.</param>
     public List<RunPlacing> AsGood(long v, Score score, bool more)
     {
         Place(v);
@@ -97,9 +97,8 @@ internal sealed class JointSearch
         var found = new List<RunPlacing>();
         var moves = _candidates.Moves(_along, 0, _v.Length, onRun: true, score.SmallestCut.Steps, list =>
         {
-            if (!more) return;
             _candidates.Mirrored(_along, list);
-            _along.PairMoves(Model.Problem.Product.Kerf.Steps, list);
+            if (more) _along.PairMoves(Model.Problem.Product.Kerf.Steps, list);
         });
         foreach (var move in moves)
         {
