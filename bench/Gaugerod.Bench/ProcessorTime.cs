@@ -15,7 +15,8 @@ internal static class ProcessorTime
 {
     private const int Rounds = 15;
 
-    public static void Print()
+    /// <param name="only">Only what begins so.</param>
+    public static void Print(string only)
     {
         var (shower, cloakroom) = (Subjects.Sample("guest-shower"), Subjects.Sample("cloakroom"));
         Job[] walls = [Subjects.PlainWall(1), Subjects.PlainWall(2), Subjects.PlainWall(4)];
@@ -42,6 +43,7 @@ internal static class ProcessorTime
             ("wall: search, one joint width", 500, () => new JointSearch(new(wall, wallModel.Joint)).Improve().Last()),
             ("wall: full 1/64 in sweep", 1, () => Sweep.Best(wallModel)),
         ];
+        works = [.. works.Where(work => work.What.StartsWith(only, StringComparison.Ordinal))];
         var spent = works.Select(_ => new List<double>()).ToArray();
         for (var round = -5; round < Rounds; round++)
         {

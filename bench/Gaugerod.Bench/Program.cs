@@ -9,8 +9,8 @@ switch (args)
     case ["cold", var sample]:
         ColdStages.Print(sample);
         return 0;
-    case ["processor-time"]:
-        ProcessorTime.Print();
+    case ["processor-time", .. var only]:
+        ProcessorTime.Print(only.FirstOrDefault() ?? "");
         return 0;
     case ["sweep", var sample]:
         return SweepReport.Print(sample) ? 0 : 1;

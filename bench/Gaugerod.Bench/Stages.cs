@@ -33,12 +33,15 @@ internal static class Stages
             Lap("model", $"{search.Starts.Length} starts");
             var best = search.Improve().Last();
             Lap("improve", $"{search.Model.Examined} examined {best.Score}");
+            var narrowed = search.Model.IsSquare ? null : new Narrowing(search, best);
+            best = narrowed?.Narrow() ?? best;
+            Lap("narrowing", $"{narrowed?.Bound} {best.Score} {narrowed?.Examined}");
             var refiner = new Refiner(search, best);
             best = refiner.Refine();
             Lap("refine", $"{search.Model.Examined} {refiner.Ties}");
             var alternatives = Alternatives.Of(search, best);
             Lap("alternatives", search.Model.Examined);
-            var proof = ProofMaker.Prove(search, best, refiner.Complete, 0);
+            var proof = ProofMaker.Prove(search, best, narrowed, refiner.Complete, 0);
             Lap("proof", proof);
             _ = new TileCounter(search.Model).Tiles(best);
             Lap("tiles");

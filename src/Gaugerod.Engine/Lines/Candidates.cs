@@ -144,11 +144,13 @@ internal sealed class Candidates
 
     private static IEnumerable<long> Sizes(RunModel model)
     {
-        yield return model.Problem.Limits.Sliver.Steps - model.Relax;
-        if (model.Relax > 0)
+        yield return model.Problem.Limits.Sliver.Steps - model.Relax.Most;
+        if (model.Relax.Any)
         {
-            yield return model.Relax;
-            yield return model.Relax + 1;
+            yield return model.Relax.Side;
+            yield return model.Relax.Side + 1;
+            yield return model.Relax.Level;
+            yield return model.Relax.Level + 1;
         }
 
         foreach (var check in model.Checks.OfType<Check.AtLeast>())

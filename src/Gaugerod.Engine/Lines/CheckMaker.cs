@@ -18,7 +18,7 @@ internal static class CheckMaker
 
         for (var f = 0; f < frames.Length; f++)
         {
-            if (limits.Smallest is { } smallest) checks.Add(new Check.AtLeast(-1, f, true, 1, AllEdges(frames[f]), smallest.Steps - model.Relax, smallest.Steps - model.Relax));
+            if (limits.Smallest is { } smallest) checks.Add(new Check.AtLeast(-1, f, true, 1, AllEdges(frames[f]), smallest.Steps - model.Relax.Side, smallest.Steps - model.Relax.Level));
             if (limits.HalfTile) checks.Add(HalfTile(f, frames[f], courses, model.Relax));
         }
 
@@ -26,8 +26,8 @@ internal static class CheckMaker
     }
 
     /// <summary>The half-tile guidance as a wish on all edges of a face.</summary>
-    public static Check.AtLeast HalfTile(int face, FaceFrame frame, Courses courses, long relax) =>
-        new(-1, face, false, 1, AllEdges(frame), ((courses.Length + 1) / 2) - relax, ((courses.Depth + 1) / 2) - relax);
+    public static Check.AtLeast HalfTile(int face, FaceFrame frame, Courses courses, Relax relax) =>
+        new(-1, face, false, 1, AllEdges(frame), ((courses.Length + 1) / 2) - relax.Side, ((courses.Depth + 1) / 2) - relax.Level);
 
     private static int[] AllEdges(FaceFrame frame) => [.. Enumerable.Range(0, frame.Face.Edges.Count)];
 
@@ -57,7 +57,7 @@ internal static class CheckMaker
                     ? (Part(courses.Length, part), Part(courses.Depth, part))
                     : (least.Size!.Value.Steps, least.Size.Value.Steps);
                 return new Check.AtLeast(
-                    index, f, want.Must, want.Weight, Edges(frames[f].Face, least.Edge.Edge), side - model.Relax, level - model.Relax);
+                    index, f, want.Must, want.Weight, Edges(frames[f].Face, least.Edge.Edge), side - model.Relax.Side, level - model.Relax.Level);
             }
 
             case Want.Centred centred when Find(frames, centred.Face) is { } f:
@@ -67,7 +67,7 @@ internal static class CheckMaker
                 var (one, other) = (Edges(frames[f].Face, equal.One.Edge), Edges(frames[g].Face, equal.Other.Edge));
                 return new Check.Equal(
                     index, f, want.Must, want.Weight, one, g, other,
-                    WholeSize(frames[f], one, courses), WholeSize(frames[g], other, courses), model.Problem.Tape.Mark.Steps + (2 * model.Relax));
+                    WholeSize(frames[f], one, courses), WholeSize(frames[g], other, courses), model.Problem.Tape.Mark.Steps + Relaxed(frames[f], one, model.Relax) + Relaxed(frames[g], other, model.Relax));
             }
 
             default:
@@ -106,8 +106,11 @@ internal static class CheckMaker
         return new(index, face, want.Must, want.Weight, frame.Lay == Lay.Level ? CheckAxis.Along : CheckAxis.Across, targets);
     }
 
-    private static long WholeSize(FaceFrame frame, int[] edges, Courses courses) =>
-        edges.Length > 0 && frame.Sides.Any(e => e.Edge == edges[0]) ? courses.Length : courses.Depth;
+    private static long WholeSize(FaceFrame frame, int[] edges, Courses courses) => AreSides(frame, edges) ? courses.Length : courses.Depth;
+
+    private static long Relaxed(FaceFrame frame, int[] edges, Relax relax) => AreSides(frame, edges) ? relax.Side : relax.Level;
+
+    private static bool AreSides(FaceFrame frame, int[] edges) => edges.Length > 0 && frame.Sides.Any(e => e.Edge == edges[0]);
 
     private static long Part(long size, (int Numerator, int Denominator) part) => ((size * part.Numerator) + part.Denominator - 1) / part.Denominator;
 

@@ -9,36 +9,59 @@ namespace Gaugerod.Engine.Lines;
 /// </summary>
 internal sealed class FaceChoice(RunModel model, RunBounds bounds, Candidates candidates, ScoreOrder order)
 {
-    private readonly Sawtooth _along = new(model.Courses.Length, model.Courses.Period, model.Frames.Length, model.Relax);
+    private readonly Sawtooth _along = new(model.Courses.Length, model.Courses.Period, model.Frames.Length, model.Relax.Side);
+    private readonly List<(Score Promise, long Place)> _promised = [];
 
     /// <summary>
     /// Chooses for every face, twice: first each takes what is best for itself. Then, as a cut larger than the run's smallest
     /// gains the run nothing, a face may come down to that for the sake of what counts after it.
     /// </summary>
-    public void Choose(long[] u, long[] v, Func<long, bool>? allowed)
+    /// <returns>Whether every face has a place, and the faces' own best together may beat the score.</returns>
+    public bool Choose(long[] u, long[] v, Score? toBeat, Func<long, bool>? allowed)
     {
-        for (var f = 0; f < u.Length; f++) ChooseFor(f, u, v, allowed, null);
-        var smallest = model.Score(u, v).SmallestCut;
-        for (var f = 0; f < u.Length; f++) ChooseFor(f, u, v, allowed, smallest);
+        var together = Score.Perfect;
+        for (var f = 0; f < u.Length; f++)
+        {
+            if (ChooseFor(f, u, v, allowed, null) is not { } own) return false;
+            // What comes after the smallest cut a face may still better, by coming down to the run's.
+            together = order.UpToSmallest(together.And(own));
+            if (toBeat is { } beat && order.Compare(together, beat) >= 0) return false;
+        }
+
+        for (var f = 0; f < u.Length; f++) ChooseFor(f, u, v, allowed, together.SmallestCut);
+        return true;
     }
 
-    private void ChooseFor(int face, long[] u, long[] v, Func<long, bool>? allowed, Length? enough)
+    private Score? ChooseFor(int face, long[] u, long[] v, Func<long, bool>? allowed, Length? enough)
     {
         var upright = model.Bond.Lay == Lay.Upright;
         var own = upright ? v : u;
-        Score? best = null;
         var chosen = own[face];
+        _promised.Clear();
+        var first = 0;
         foreach (var place in Places(face, v, upright, enough?.Steps ?? 0))
         {
             if (allowed is not null && !allowed(place)) continue;
             own[face] = place;
-            if (best is { } beat && order.Compare(Enough(Promise(face, place, u, v, upright)), beat) >= 0) continue;
+            _promised.Add((Enough(Promise(face, place, u, v, upright)), place));
+            if (order.Compare(_promised[^1].Promise, _promised[first].Promise) < 0) first = _promised.Count - 1;
+        }
+
+        // The most promising first: what it reaches rules most of the others out.
+        Score? best = null;
+        for (var i = -1; i < _promised.Count; i++)
+        {
+            if (i == first || _promised.Count == 0) continue;
+            var (promise, place) = _promised[i < 0 ? first : i];
+            if (best is { } beat && order.Compare(promise, beat) >= 0) continue;
+            own[face] = place;
             var score = Enough(model.ScoreFace(u, v, face));
             if (best is { } known && order.Compare(score, known) >= 0) continue;
             (best, chosen) = (score, place);
         }
 
         own[face] = chosen;
+        return best;
 
         Score Enough(Score score) => enough is { } most && score.SmallestCut > most ? score with { SmallestCut = most } : score;
     }

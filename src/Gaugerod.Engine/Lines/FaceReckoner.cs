@@ -24,7 +24,7 @@ internal sealed class FaceReckoner
     private long _hitsAt = long.MinValue;
     private long _firstCourse;
     private long _firstColumn;
-    private long _relax;
+    private Relax _relax;
 
     public FaceReckoner(FaceFrame frame, Courses courses)
     {
@@ -42,8 +42,8 @@ internal sealed class FaceReckoner
     /// <param name="u">Where a tile of course 0 begins, along, on the face.</param>
     /// <param name="v">Where course 0 begins, across, on the face.</param>
     /// <param name="sliver">What is narrower counts as a sliver.</param>
-    /// <param name="relax">Legs up to this are taken for none; zero for the true reckoning.</param>
-    public FaceCount Reckon(long u, long v, long sliver, long relax)
+    /// <param name="relax">Legs up to this are taken for none; nothing for the true reckoning.</param>
+    public FaceCount Reckon(long u, long v, long sliver, Relax relax)
     {
         _relax = relax;
         if (v != _hitsAt) FindHits(v);
@@ -95,7 +95,7 @@ internal sealed class FaceReckoner
     {
         for (var (left, c) = FirstTile(start, hit.From); left < hit.To; left += _courses.Period, c++)
         {
-            Note(c, hit.Edge, Math.Max(0, hit.TileAfter ? left + _courses.Length - hit.To : hit.From - left));
+            Note(c, hit.Edge, Math.Max(0, hit.TileAfter ? left + _courses.Length - hit.To : hit.From - left), _relax.Side);
         }
     }
 
@@ -117,7 +117,7 @@ internal sealed class FaceReckoner
             {
                 var left = start + (c * _courses.Period);
                 var (one, other) = (edge.AcrossAt(Math.Max(from, left)), edge.AcrossAt(Math.Min(to, left + _courses.Length)));
-                Note(c, edge.Edge, Math.Max(0, edge.TileAfter ? top - Math.Max(one, other) : Math.Min(one, other) - bottom));
+                Note(c, edge.Edge, Math.Max(0, edge.TileAfter ? top - Math.Max(one, other) : Math.Min(one, other) - bottom), _relax.Level);
             }
         }
 
@@ -125,7 +125,7 @@ internal sealed class FaceReckoner
         {
             if (edge.MostAcross <= bottom || edge.LeastAcross >= top) continue;
             var (from, to) = Within(edge, bottom, top);
-            for (var (c, last) = Columns(start, from, to); c <= last; c++) Note(c, edge.Edge, CutWithoutLeg);
+            for (var (c, last) = Columns(start, from, to); c <= last; c++) Note(c, edge.Edge, CutWithoutLeg, 0);
         }
 
         Facing(start, bottom, top);
@@ -144,7 +144,7 @@ internal sealed class FaceReckoner
             for (var c = first; c <= last; c++)
             {
                 var left = start + (c * _courses.Period);
-                if (one.MostAlong > left && other.LeastAlong < left + _courses.Length) Narrow(c, one.Edge, other.Edge, gap);
+                if (one.MostAlong > left && other.LeastAlong < left + _courses.Length) Narrow(c, one.Edge, other.Edge, gap, _relax.Side);
             }
         }
 
@@ -156,7 +156,7 @@ internal sealed class FaceReckoner
             for (var (c, last) = Columns(start, from, to); c <= last; c++)
             {
                 var left = start + (c * _courses.Period);
-                if (FaceFrame.Gap(one, other, left, left + _courses.Length) is { } gap) Narrow(c, one.Edge, other.Edge, gap);
+                if (FaceFrame.Gap(one, other, left, left + _courses.Length) is { } gap) Narrow(c, one.Edge, other.Edge, gap, _relax.Level);
             }
         }
     }
@@ -176,18 +176,18 @@ internal sealed class FaceReckoner
         return rising ? (one, other) : (other, one);
     }
 
-    private void Note(long column, int edge, long leg)
+    private void Note(long column, int edge, long leg, long relax)
     {
-        if (leg <= _relax && _relax > 0) return;
+        if (leg <= relax && relax > 0) return;
         ref var least = ref _legs[column - _firstColumn];
         if (leg < least) least = leg;
         if (leg < _leastAtEdge[edge]) _leastAtEdge[edge] = leg;
     }
 
-    private void Narrow(long column, int one, int other, long leg)
+    private void Narrow(long column, int one, int other, long leg, long relax)
     {
         ref var least = ref _legs[column - _firstColumn];
-        if (least == NotCut || (leg <= _relax && _relax > 0)) return;
+        if (least == NotCut || (leg <= relax && relax > 0)) return;
         if (leg < least) least = leg;
         if (leg < _leastAtEdge[one]) _leastAtEdge[one] = leg;
         if (leg < _leastAtEdge[other]) _leastAtEdge[other] = leg;

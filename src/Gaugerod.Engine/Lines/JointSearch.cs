@@ -16,6 +16,7 @@ internal sealed class JointSearch
     private readonly Sawtooth _along;
     private readonly long[] _u;
     private readonly long[] _v;
+    private long[]? _starts;
 
     /// <param name="model">The run with its joint width.</param>
     /// <param name="everyRow">Whether each row of a leaning wall is looked at by itself.</param>
@@ -26,10 +27,9 @@ internal sealed class JointSearch
         _bounds = new(model, everyRow);
         _candidates = new(model);
         _choice = new(model, _bounds, _candidates, Order);
-        _along = new(model.Courses.Length, model.Courses.Period, model.Frames.Length, model.Relax);
+        _along = new(model.Courses.Length, model.Courses.Period, model.Frames.Length, model.Relax.Side);
         _u = new long[model.Frames.Length];
         _v = new long[model.Frames.Length];
-        Starts = _moveIsShared ? SharedMoves(0) : SharedStarts(0, null);
     }
 
     /// <summary>
@@ -42,15 +42,16 @@ internal sealed class JointSearch
     public ScoreOrder Order { get; }
 
     /// <summary>Every start across that may be best, on the run.</summary>
-    public long[] Starts { get; }
+    public long[] Starts => _starts ??= _moveIsShared ? SharedMoves(0) : SharedStarts(0, null);
 
     /// <summary>Ever better placings; the last is the best there is.</summary>
     /// <param name="toBeat">A score to beat from the start; null for none.</param>
     public IEnumerable<RunPlacing> Improve(Score? toBeat = null)
     {
         var best = toBeat;
-        foreach (var (v, _) in ByPromise(Starts))
+        foreach (var (promise, v) in ByPromise(Starts))
         {
+            if (best is { } beaten && Order.Compare(promise, beaten) >= 0) break;
             if (BestAt(v, best) is not { } found) continue;
             best = found.Score;
             yield return found;
@@ -61,9 +62,9 @@ internal sealed class JointSearch
     /// Betters a placing between the starts: where walls lean, moving the courses a little may trade a leg at a level edge
     /// for one at a side. Each step finds the best move along anew; steps are halved until they are one.
     /// </summary>
-    public RunPlacing Polish(RunPlacing placing)
+    public RunPlacing Polish(RunPlacing placing, long step)
     {
-        for (var step = WidestStep(); step > 0; step /= 2)
+        for (; step > 0; step /= 2)
         {
             foreach (var way in new[] { step, -step })
             {
@@ -129,14 +130,16 @@ internal sealed class JointSearch
         ? Grid.Mod(placing.U[0] + Model.Frames[0].RunAlong, Model.Courses.Period)
         : placing.V[0] + Model.Frames[0].RunAcross;
 
-    /// <summary>The widest step between two neighbouring starts; where the move is shared, and the widest of any face's own starts on top.</summary>
-    public long WidestStep()
+    /// <summary>After so much the starts come round again.</summary>
+    public long WholeOfStarts => _moveIsShared ? Model.Courses.Period : Model.Courses.Rise * Model.Courses.Repeat;
+
+    /// <summary>Where the move is shared, the widest step between two neighbouring starts of a face's own; zero otherwise.</summary>
+    public long WidestOwnStep()
     {
+        if (!_moveIsShared) return 0;
         var whole = Model.Courses.Rise * Model.Courses.Repeat;
-        return _moveIsShared
-            ? Widest(Starts, Model.Courses.Period) + Enumerable.Range(0, _v.Length).Max(f => Widest(
-                _candidates.Starts(_bounds.Across(f, f + 1, onRun: false), f, f + 1, onRun: false, 0), whole))
-            : Widest(Starts, whole);
+        return Enumerable.Range(0, _v.Length).Max(f => Widest(
+            _candidates.Starts(_bounds.Across(f, f + 1, onRun: false), f, f + 1, onRun: false, 0), whole));
     }
 
     private static long Widest(long[] places, long whole)
@@ -144,6 +147,20 @@ internal sealed class JointSearch
         var widest = places[0] + whole - places[^1];
         for (var i = 1; i < places.Length; i++) widest = Math.Max(widest, places[i] - places[i - 1]);
         return widest;
+    }
+
+    /// <summary>At least the narrowest leg at an edge that lies along courses, wherever the move; in steps.</summary>
+    public long LevelLeast(long start)
+    {
+        Place(start);
+        return Math.Min(Model.Courses.Period, Promise().SmallestCut.Steps);
+    }
+
+    /// <summary>Whether with a start a row's side passes along a level edge that is out of line, between its ends.</summary>
+    public bool PassesLevel(long start)
+    {
+        Place(start);
+        return _moveIsShared || _bounds.PassesLevel(_v);
     }
 
     private RunPlacing? Together(Score? toBeat, Func<long, bool>? allowed)
@@ -159,11 +176,7 @@ internal sealed class JointSearch
         }
 
         // The most promising first: what they reach rules most of the others out.
-        promising.Sort((one, other) =>
-        {
-            var by = Order.Compare(one.Promise, other.Promise);
-            return by != 0 ? by : one.Move.CompareTo(other.Move);
-        });
+        promising.Sort(Order.ByPromise);
         RunPlacing? best = null;
         foreach (var (promise, move) in promising)
         {
@@ -179,7 +192,7 @@ internal sealed class JointSearch
 
     private RunPlacing? FaceByFace(Score? toBeat, Func<long, bool>? allowed)
     {
-        _choice.Choose(_u, _v, allowed);
+        if (!_choice.Choose(_u, _v, toBeat, allowed)) return null;
         var whole = Model.Score(_u, _v);
         return toBeat is null || Order.Compare(whole, toBeat.Value) < 0 ? Found(whole) : null;
     }
@@ -213,20 +226,16 @@ internal sealed class JointSearch
         for (var f = from; f < to; f++) _u[f] = move - (onRun ? Model.Frames[f].RunAlong : 0);
     }
 
-    private List<(long V, Score Promise)> ByPromise(IEnumerable<long> starts)
+    private List<(Score Promise, long V)> ByPromise(IEnumerable<long> starts)
     {
-        var promises = new List<(long V, Score Promise)>();
+        var promises = new List<(Score Promise, long V)>();
         foreach (var v in starts)
         {
             Place(v);
-            promises.Add((v, Promise()));
+            promises.Add((Promise(), v));
         }
 
-        promises.Sort((one, other) =>
-        {
-            var by = Order.Compare(one.Promise, other.Promise);
-            return by != 0 ? by : one.V.CompareTo(other.V);
-        });
+        promises.Sort(Order.ByPromise);
         return promises;
     }
 }

@@ -43,13 +43,15 @@ internal static class LineSearch
             found = (closer, closer.Improve(found.Placing.Score).LastOrDefault() ?? found.Placing);
         }
 
-        if (!found.Search.Model.IsSquare) found = (found.Search,  found.Search.Polish(found.Placing));
+        var narrowed = found.Search.Model.IsSquare ? null : new Narrowing(found.Search, found.Placing);
+        if (narrowed is not null) found = (found.Search, narrowed.Narrow());
+
         var refiner = new Refiner(found.Search, found.Placing);
         var refined = refiner.Refine();
         yield return new(found.Search.Model, refined, NoProof(found.Search.Model), []);
 
         var alternatives = Alternatives.Of(found.Search, refined);
-        var proof = ProofMaker.Prove(found.Search, refined, refiner.Complete, examined + found.Search.Model.Examined);
+        var proof = ProofMaker.Prove(found.Search, refined, narrowed, refiner.Complete, examined + found.Search.Model.Examined);
         yield return new(found.Search.Model, refined, proof, alternatives);
 
         // Only a placing that meets more of what was asked for beats this.

@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Bonds;
+using Gaugerod.Engine.Pieces;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 
@@ -29,7 +30,7 @@ internal sealed class RunBounds
     /// <summary>The teeth across of some faces: every edge that lies along courses, at both its ends.</summary>
     public Sawtooth Across(int from, int to, bool onRun)
     {
-        var teeth = new Sawtooth(_model.Courses.Depth, _model.Courses.Rise, _model.Frames.Length, _model.Relax);
+        var teeth = new Sawtooth(_model.Courses.Depth, _model.Courses.Rise, _model.Frames.Length, _model.Relax.Level);
         for (var f = from; f < to; f++)
         {
             var shift = onRun ? _model.Frames[f].RunAcross : 0;
@@ -74,7 +75,7 @@ internal sealed class RunBounds
         teeth.Clear();
         var courses = _model.Courses;
         var phases = _model.Offsets.Length;
-        Span<(long Least, long Most, int Rows)> extremes = stackalloc (long, long, int)[phases];
+        Span<(long Least, long Most, int Whole)> extremes = stackalloc (long, long, int)[phases];
         for (var f = from; f < to; f++)
         {
             var frame = _model.Frames[f];
@@ -91,18 +92,37 @@ internal sealed class RunBounds
                     // Kept near each other, not within one repeat: the offsets of like courses differ by whole repeats.
                     if (_everyRow && !edge.IsSquare) teeth.Add(at + shift, at + shift, edge.TileAfter, f, edge.Edge, 0);
                     at = seen.Most == long.MinValue ? Grid.Mod(at, courses.Period) : Nearby(at, seen.Most, courses.Period);
-                    seen = (Math.Min(seen.Least, at), Math.Max(seen.Most, at), seen.Rows + 1);
+                    // A row that the edge meets in part may be cut at the next edge as well, and counted there.
+                    var whole = edge.B0 <= bottom && bottom + courses.Depth <= edge.B1 ? 1 : 0;
+                    seen = (Math.Min(seen.Least, at), Math.Max(seen.Most, at), seen.Whole + whole);
                 }
 
-                foreach (var (least, most, rows) in extremes)
+                foreach (var (least, most, whole) in extremes)
                 {
-                    if (rows == 0) continue;
-                    teeth.Add(least + shift, most + shift, edge.TileAfter, f, edge.Edge, _shares[f][edge.Edge] ? 0 : rows);
+                    if (most == long.MinValue) continue;
+                    teeth.Add(least + shift, most + shift, edge.TileAfter, f, edge.Edge, _shares[f][edge.Edge] ? 0 : whole);
                 }
             }
         }
 
         teeth.Sort();
+    }
+
+    /// <summary>Whether a row's side passes between the ends of a level edge.</summary>
+    public bool PassesLevel(ReadOnlySpan<long> v)
+    {
+        for (var f = 0; f < v.Length; f++)
+        {
+            foreach (ref readonly var edge in _model.Frames[f].Levels.AsSpan())
+            {
+                foreach (var side in (ReadOnlySpan<long>)[v[f], v[f] + _model.Courses.Depth])
+                {
+                    if (Grid.FloorDiv(edge.LeastAcross - side, _model.Courses.Rise) != Grid.FloorDiv(edge.MostAcross - side, _model.Courses.Rise)) return true;
+                }
+            }
+        }
+
+        return false;
     }
 
     /// <summary>The best score that any u could give at v, as far as v alone tells; also readies the levels of these faces for <see cref="Both"/>.</summary>
@@ -126,7 +146,7 @@ internal sealed class RunBounds
     /// <param name="to">One past the last.</param>
     public Score Both(Sawtooth teeth, long move, ReadOnlySpan<long> u, ReadOnlySpan<long> v, int from, int to)
     {
-        var sliver = _model.Problem.Limits.Sliver.Steps - _model.Relax;
+        var sliver = _model.Problem.Limits.Sliver.Steps - _model.Relax.Most;
         for (var f = from; f < to; f++) _side[f] = teeth.Least(f, move, sliver);
         return Optimistic(u, v, from, to, checkAlong: true);
     }
@@ -169,7 +189,7 @@ internal sealed class RunBounds
     {
         var frame = _model.Frames[face];
         var (courses, joint) = (_model.Courses, _model.Joint.Steps);
-        var sliver = _model.Problem.Limits.Sliver.Steps - _model.Relax;
+        var sliver = _model.Problem.Limits.Sliver.Steps - _model.Relax.Most;
         var (least, one, slivers) = (long.MaxValue, 0, 0);
         foreach (ref readonly var edge in frame.Levels.AsSpan())
         {
@@ -178,7 +198,7 @@ internal sealed class RunBounds
             var into = Grid.Mod((edge.TileAfter ? edge.MostAcross : edge.LeastAcross) - start, courses.Rise);
             if (into == 0 || into >= courses.Depth) continue;
             var leg = edge.TileAfter ? courses.Depth - into : into;
-            if (leg <= _model.Relax) continue;
+            if (leg <= _model.Relax.Level) continue;
             // Where the edge is out of line its worst end may stand in a joint.
             var hidden = edge.B0 == edge.B1 ? 0 : (((edge.MostAcross - edge.LeastAcross) * joint) / (edge.A1 - edge.A0)) + 2;
             leg += hidden;
@@ -189,17 +209,33 @@ internal sealed class RunBounds
             if (better < sliver && !_shares[face][edge.Edge]) slivers += Math.Max(0, (int)((edge.A1 - edge.A0 - joint) / courses.Period) - 1);
         }
 
-        return new(least, _model.Relax > 0 ? one : Math.Max(one, slivers));
+        return new(least, _model.Relax.Any ? one : Math.Max(one, slivers));
     }
 
-    /// <summary>By a face's edges: whether the same tile may be cut there and at an edge that faces it, and is counted at that one.</summary>
+    /// <summary>By a face's edges: whether the same tile may be cut there and at an edge beside it, and is counted at that one.</summary>
     private static bool[] Shares(FaceFrame frame, Courses courses)
     {
         var shares = new bool[frame.Face.Edges.Count];
-        foreach (var pair in FaceFrame.Pairs(frame.Sides, courses.Length)) shares[frame.Sides[pair.After].Edge] = true;
-        foreach (var pair in FaceFrame.Pairs(frame.Levels, courses.Depth)) shares[frame.Levels[pair.After].Edge] = true;
+        foreach (var (edges, size) in new[] { (frame.Sides, courses.Length), (frame.Levels, courses.Depth) })
+        {
+            for (var i = 0; i < edges.Length; i++)
+            {
+                for (var j = 0; j < i && !shares[edges[i].Edge]; j++) shares[edges[i].Edge] = Beside(edges[i], edges[j], size);
+            }
+        }
+
         return shares;
     }
+
+    /// <summary>Whether somewhere both edges are less than a size apart.</summary>
+    private static bool Beside(in FrameEdge one, in FrameEdge other, long size)
+    {
+        var side = one.Class == EdgeClass.Side;
+        return (side ? Apart(one.LeastAcross, one.MostAcross, other.LeastAcross, other.MostAcross) : Apart(one.A0, one.A1, other.A0, other.A1)) < 0
+            && (side ? Apart(one.LeastAlong, one.MostAlong, other.LeastAlong, other.MostAlong) : Apart(one.LeastAcross, one.MostAcross, other.LeastAcross, other.MostAcross)) < size;
+    }
+
+    private static long Apart(long least, long most, long otherLeast, long otherMost) => Math.Max(otherLeast - most, least - otherMost);
 
     private static long Nearby(long at, long to, long period) => to + Grid.Mod(at - to + (period / 2), period) - (period / 2);
 }

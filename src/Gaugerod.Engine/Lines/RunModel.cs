@@ -28,7 +28,7 @@ internal sealed class RunModel
     private readonly FaceReckoner[] _reckoners;
     private readonly FaceCount[] _counts;
 
-    public RunModel(RunProblem problem, Length joint, long relax = 0)
+    public RunModel(RunProblem problem, Length joint, Relax relax = default)
     {
         Problem = problem;
         Relax = relax;
@@ -49,11 +49,8 @@ internal sealed class RunModel
 
     public Length Joint { get; }
 
-    /// <summary>
-    /// By how many steps every limit is let out: legs up to it are taken for none, sizes asked for are less by it. Zero for
-    /// the true score; more gives a score that is no worse than that of any placing so near.
-    /// </summary>
-    public long Relax { get; }
+    /// <summary>By how much limits are let out; nothing for the true score.</summary>
+    public Relax Relax { get; }
 
     public Bond Bond { get; }
 
@@ -72,7 +69,7 @@ internal sealed class RunModel
     /// <summary>How many placings were scored.</summary>
     public long Examined { get; private set; }
 
-    private long Sliver => Problem.Limits.Sliver.Steps - Relax;
+    private long Sliver => Problem.Limits.Sliver.Steps - Relax.Most;
 
     /// <summary>The shorter side of a tile: what the smallest cut is when nothing is cut.</summary>
     private long Whole => Math.Min(Courses.Length, Courses.Depth);

@@ -22,7 +22,7 @@ internal readonly record struct FaceLeast(long Leg, int Slivers);
 /// <param name="size">A tile's size along the axis.</param>
 /// <param name="period">A tile and its joint.</param>
 /// <param name="faces">How many faces the run has.</param>
-/// <param name="relax">Legs up to this are taken for none; see <see cref="RunModel.Relax"/>.</param>
+/// <param name="relax">Legs up to this are taken for none; see <see cref="Relax"/>.</param>
 internal sealed class Sawtooth(long size, long period, int faces, long relax)
 {
     private readonly List<Tooth> _teeth = [];

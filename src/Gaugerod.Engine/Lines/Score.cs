@@ -40,6 +40,11 @@ public readonly record struct Score(int MustsMissed, int WishesMissed, int Slive
 {
     /// <summary>Better than any placing can be.</summary>
     internal static Score Perfect { get; } = new(0, 0, 0, Length.FromSteps(long.MaxValue), Length.Zero, 0, 0, 0);
+
+    /// <summary>The score of this face and another together.</summary>
+    internal Score And(Score other) => new(
+        MustsMissed + other.MustsMissed, WishesMissed + other.WishesMissed, Slivers + other.Slivers,
+        Length.Min(SmallestCut, other.SmallestCut), Mirror + other.Mirror, Cuts + other.Cuts, Tiles + other.Tiles, WantsMissed + other.WantsMissed);
 }
 
 /// <summary>What is allowed on a run.</summary>

@@ -1,4 +1,5 @@
 using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Lines;
 
@@ -34,6 +35,33 @@ internal sealed class ScoreOrder(Sequence<Criterion> order)
         }
 
         return 0;
+    }
+
+    /// <summary>A score with everything that comes after the smallest cut at its best.</summary>
+    public Score UpToSmallest(Score score)
+    {
+        var span = order.AsSpan();
+        foreach (var criterion in span[(span.IndexOf(Criterion.Smallest) + 1)..])
+        {
+            score = criterion switch
+            {
+                Criterion.Musts => score with { MustsMissed = 0 },
+                Criterion.Wishes => score with { WishesMissed = 0 },
+                Criterion.Slivers => score with { Slivers = 0 },
+                Criterion.Mirror => score with { Mirror = Length.Zero },
+                Criterion.Cuts => score with { Cuts = 0 },
+                _ => score with { Tiles = 0 },
+            };
+        }
+
+        return score;
+    }
+
+    /// <summary>Compares places by the scores they promise, those that promise alike by where they are.</summary>
+    public int ByPromise((Score Promise, long Place) one, (Score Promise, long Place) other)
+    {
+        var by = Compare(one.Promise, other.Promise);
+        return by != 0 ? by : one.Place.CompareTo(other.Place);
     }
 
     /// <summary>The first criterion in which two scores differ; null when they do not.</summary>
