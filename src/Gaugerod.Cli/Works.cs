@@ -42,7 +42,7 @@ internal sealed record Works(
     private static ReadJob Checked(JobReading.Understood read, bool large)
     {
         var faults = JobCheck.Check(read.Job, large);
-        return faults.Count == 0 ? new(read.Job, []) : Refused(faults.Select(read.Locate));
+        return faults.Count == 0 ? new(read.Job, []) : Refused(faults.Select(read.Locate).Concat(read.Doubts));
     }
 
     private static ReadJob Refused(IEnumerable<FileFault> faults) => new(null, faults.Select(f => f.Say()).ToSequence());

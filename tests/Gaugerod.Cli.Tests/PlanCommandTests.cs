@@ -125,8 +125,8 @@ public sealed class PlanCommandTests
         var sample = await File.ReadAllTextAsync(Path.Combine(Repo.Root, "samples/guest-shower.json"));
         var high = sample.Replace("\"face\": \"north\", \"edge\": \"bench\"", "\"face\": \"north\", \"height\": \"120\"", StringComparison.Ordinal);
         var wide = sample.Replace("\"want\": \"joint\", \"face\": \"north\"", "\"want\": \"at least\", \"size\": \"12\", \"face\": \"north\"", StringComparison.Ordinal);
-        Assert.Contains("wants[0].height: found 120 in, expected a height on the field of north, between 3 in and", Fault(high), StringComparison.Ordinal);
-        Assert.Contains("wants[0].size: found 12 in, expected no more than the longer side of 'wall tile'. Nearest: 11 15/16 in.", Fault(wide), StringComparison.Ordinal);
+        Assert.Contains("wants[0].height: found 120 in, expected a height where north has tile, from 3 in to", Fault(high), StringComparison.Ordinal);
+        Assert.Contains("wants[0].size: found 12 in, expected no more than the longer side of 'wall tile', 11 15/16 in. Nearest: 11 15/16 in.", Fault(wide), StringComparison.Ordinal);
 
         static string Fault(string job) => Assert.Single(Works.Real.Read(System.Text.Encoding.UTF8.GetBytes(job), "job.json", false).Faults);
     }

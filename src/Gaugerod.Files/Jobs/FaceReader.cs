@@ -16,21 +16,17 @@ internal static class FaceReader
     public static FaceEntry Read(Entry entry, Values values, Uniques faceNames)
     {
         if (Fields.Group(entry, values) is not { } group) return new(null, null);
-        if (group.Members.ContainsKey("outline") && group.Members.ContainsKey("readings"))
+        var meant = group.Members.Where(m => m.Value.Value is not Entry.Nothing).Select(m => Near.Of(m.Key, ["outline", "readings", "openings"])).ToList();
+        var (outlined, read) = (meant.Contains("outline"), meant.Contains("readings"));
+        if (outlined == read)
         {
-            values.Log.AddSaid(group, "both \"outline\" and \"readings\"", "one of them");
+            values.Log.AddSaid(
+                group, outlined ? "both \"outline\" and \"readings\"" : "neither \"outline\" nor \"readings\"", "one of them",
+                outlined ? "\"readings\" for a wall with four sides, \"outline\" for any other shape" : null);
             return new(group.Members.TryGetValue("name", out var member) ? values.Name(member.Value) : null, null);
         }
 
-        var meant = group.Members.Keys.Select(k => Near.Of(k, ["outline", "readings", "openings"])).ToList();
-        if (!meant.Contains("outline") && !meant.Contains("readings"))
-        {
-            values.Log.AddSaid(group, "neither \"outline\" nor \"readings\"", "one of them");
-            return new(group.Members.TryGetValue("name", out var member) ? values.Name(member.Value) : null, null);
-        }
-
-        var outlined = meant.Contains("outline");
-        var fields = Fields.Open(group, outlined ? Forms.OutlineFace : Forms.ReadFace, values)!;
+        if (Fields.Open(group, outlined ? Forms.OutlineFace : Forms.ReadFace, values) is not { } fields) return new(null, null);
         var name = faceNames.Take(fields["name"], values);
         var parts = new Uniques("the face's edges, fixtures, openings and holes", true, outlined ? [] : ["foot", "right", "head", "left"]);
         FaceShape? shape = outlined ? Outline(fields, parts) : Readings(fields, parts);

@@ -3,8 +3,16 @@ namespace Gaugerod.Files.Jobs;
 /// <summary>Every group of the job file and its fields.</summary>
 internal static class Forms
 {
-    private const string ALength = "a length such as \"40 1/2\"";
+    public const string ALength = "a length such as \"40 1/2\"";
+
     private const string ASmallLength = "a length such as \"1/8\"";
+
+    private static readonly (string Inches, string Millimetres)[] Examples =
+    [
+        ("\"40 1/2\"", "1028"), ("\"1/8\"", "3"), ("\"-1/16\"", "-2"), ("\"1/16\"", "1.6"), ("\"48\"", "1220"), ("\"48 1/8\"", "1223"), ("\"96\"", "2440"),
+        ("such as \"1/2\"", "such as 12"), ("\"18\"", "460"), ("such as \"2\"", "such as 50"),
+    ];
+
     private const string AName = "a name such as \"north\"";
 
     public static readonly Form Job = new(
@@ -94,6 +102,12 @@ internal static class Forms
         Job, Product, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
         RectangleOpening, OutlineOpening, Hole, Run, Grid, Running, JointRange, Limits, EdgeRef, JointWant, AtLeastWant, CentredWant, EqualWant, FullCourseWant,
     ];
+
+    /// <summary>An example as it is said in a job in millimetres, where a fraction would be read as inches.</summary>
+    public static string InMillimetres(string example) =>
+        example.Contains("a part", StringComparison.Ordinal)
+            ? example
+            : Examples.Aggregate(example, (text, pair) => text.Replace(pair.Inches, pair.Millimetres, StringComparison.Ordinal));
 
     private static Field[] EdgeFields(bool kindRequired) =>
     [

@@ -10,11 +10,20 @@ internal static class OpeningReader
 {
     private static readonly string[] Sides = ["bottom", "right", "top", "left"];
 
+    private static readonly string[] BoxFields = ["left", "bottom", "width", "height"];
+
     public static Opening? Read(Entry entry, Values values, Uniques names)
     {
         if (Fields.Group(entry, values) is not { } group) return null;
-        var outlined = group.Members.Keys.Any(k => string.Equals(Near.Of(k, [.. Forms.RectangleOpening.Names, "outline"]), "outline", StringComparison.Ordinal));
-        var fields = Fields.Open(group, outlined ? Forms.OutlineOpening : Forms.RectangleOpening, values)!;
+        var meant = group.Members.Where(m => m.Value.Value is not Entry.Nothing).Select(m => Near.Of(m.Key, [.. Forms.RectangleOpening.Names, "outline"])).ToList();
+        var outlined = meant.Contains("outline");
+        if (outlined && meant.Any(BoxFields.Contains))
+        {
+            values.Log.AddSaid(group, $"both \"outline\" and {Values.AllOf(BoxFields.Where(meant.Contains))}", "one of them", $"{Values.AllOf(BoxFields)} for an upright rectangle, \"outline\" for any other shape");
+            return null;
+        }
+
+        if (Fields.Open(group, outlined ? Forms.OutlineOpening : Forms.RectangleOpening, values) is not { } fields) return null;
         var name = names.Take(fields["name"], values);
 
         // A frame or a niche's own lining: a soft joint, unless the file says otherwise.

@@ -55,7 +55,7 @@ internal sealed class WantReader(Values values, KnownNames names, IReadOnlyList<
     private Want.AtLeast? AtLeast(Fields fields, string? face, bool must, int weight)
     {
         var edge = names.Edge(face, fields["edge"], values);
-        var (size, part) = (fields.Length("size", LengthRange.Cut), values.Part(fields["part"]));
+        var (size, part) = (fields.Length("size", LengthRange.Cut), values.Part(fields["part"], "a want of a \"full course\" along the edge"));
         return OneOf(fields, "size", "part") && edge is not null && (size is not null || part is not null) ? new Want.AtLeast(edge, size, part, must, weight) : null;
     }
 
