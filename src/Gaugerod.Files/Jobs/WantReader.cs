@@ -48,7 +48,8 @@ internal sealed class WantReader(Values values, KnownNames names, IReadOnlyList<
         var height = fields.Length("height", LengthRange.Position);
         var edge = names.Edge(face, fields["edge"], values);
         if (!OneOf(fields, "height", "edge") || face is null) return null;
-        if (height is { } at) return new Want.JointAtHeight(face, at, must, weight);
+        if (fields["height"] is not null) return height + names.HeightsOf(face).Under(fields) is { } at ? new Want.JointAtHeight(face, at, must, weight) : null;
+        if (fields["heightsFrom"] is { } from) values.Log.AddSaid(from, "\"heightsFrom\" beside an edge", "it only with a \"height\"", "leave it out");
         return edge is null ? null : new Want.JointOnEdge(edge, must, weight);
     }
 
