@@ -1,5 +1,6 @@
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Planning;
 using Gaugerod.Sheets.Drawings;
 
 namespace Gaugerod.Sheets.Sheets;
@@ -91,7 +92,7 @@ internal static class CutSheets
         PieceSketch.Draw(pen, of, new(room.X, room.Y + 1.5, sketch, PieceSketch.HeightOf(of, sketch, Most(sketch), figures)), figures);
         var x = room.X + sketch + 2;
         Tick(pen, x, room.Y + 3, piece.Id);
-        pen.Text(x + 5.4, room.Y + 10.4, $"{FacePicture.NameOf(piece.Kind)}, {piece.Face}", 8, ink: Ink.Quiet);
+        pen.Text(x + 5.4, room.Y + 10.4, $"{PieceWords.Of(piece.Kind)}, {piece.Face}", 8, ink: Ink.Quiet);
         pen.Paragraph(x, room.Y + 12.4, room.Width - sketch - 2, CutWords.Of(of, figures), 9.5);
     }
 }

@@ -63,18 +63,6 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
         _ => Fill.Shaped,
     };
 
-    public static string NameOf(PieceKind kind) => kind switch
-    {
-        PieceKind.Full => "full",
-        PieceKind.Straight => "straight",
-        PieceKind.Corner => "corner",
-        PieceKind.Notch => "notch",
-        PieceKind.Slot => "slot",
-        PieceKind.Hole => "hole",
-        PieceKind.Taper => "taper",
-        _ => "shaped",
-    };
-
     private static IEnumerable<Ring> RingsOf(Piece piece) => [piece.Outline, .. piece.Inner];
 
     private void Tile(Piece piece) => pen.Area(

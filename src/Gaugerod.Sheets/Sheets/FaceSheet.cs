@@ -78,8 +78,8 @@ internal static class FaceSheet
         foreach (var kind in face.Pieces.Select(p => p.Kind).Distinct().Order())
         {
             pen.Area(new Frame(x, y - 3.2, 7, 4), FacePicture.FillOf(kind), kind == PieceKind.Full ? Stroke.TileEdge : Stroke.CutEdge);
-            pen.Text(x + 8.2, y, FacePicture.NameOf(kind), 8);
-            x += 8.2 + Lettering.Width(FacePicture.NameOf(kind), 8) + 3.6;
+            pen.Text(x + 8.2, y, PieceWords.Of(kind), 8);
+            x += 8.2 + Lettering.Width(PieceWords.Of(kind), 8) + 3.6;
         }
 
         if (face.Face.Edges.Any(e => e.Trim > Length.Zero))
@@ -111,7 +111,7 @@ internal static class FaceSheet
 
     private static string Describe(RunPlan run, FacePlan face, int scale, Figures figures)
     {
-        var kinds = face.Pieces.GroupBy(p => p.Kind).OrderBy(g => g.Key).Select(g => $"{Figures.Number(g.Count())} {FacePicture.NameOf(g.Key)}");
+        var kinds = face.Pieces.GroupBy(p => p.Kind).OrderBy(g => g.Key).Select(g => $"{Figures.Number(g.Count())} {PieceWords.Of(g.Key)}");
         var lines = run.Lines.Where(l => string.Equals(l.Face, face.Face.Name, StringComparison.Ordinal))
             .Select(l => $"{(l.Axis == Engine.Lines.Axis.Level ? "level line" : "plumb line")} at {figures.NearWithUnit(l.At)}");
         return $"Face {face.Face.Name} at 1 to {Figures.Number(scale)}. Pieces: {string.Join(", ", kinds)}. Lines to snap: {string.Join(", ", lines)}.";
