@@ -14,8 +14,17 @@ internal static class CutSheets
     {
         if (cutting.Settings.Count == 0 && cutting.ByHand.Count == 0) return;
         var flow = book.Flow($"Cut list: {cutting.Product}", $"Pieces of {cutting.Product} to cut, by saw setting, then pieces marked by hand.");
+        flow.Add(Block.Words(Count(cutting, pieces), flow.Width, after: 2));
         Settings(flow, book, cutting);
         ByHand(flow, book.Figures, cutting, pieces);
+    }
+
+    private static string Count(ProductCutting cutting, IReadOnlyDictionary<string, PieceOnFace> pieces)
+    {
+        var all = cutting.Settings.SelectMany(s => s.Pieces).Concat(cutting.ByHand).Distinct(StringComparer.Ordinal).Where(pieces.ContainsKey).Select(id => pieces[id].Piece).ToArray();
+        var drilled = all.Count(CutWords.IsOnlyDrilled);
+        var words = $"{Figures.Count(all.Length, "piece", "pieces")} to cut";
+        return drilled == 0 ? words + "." : $"{words}: {Figures.Number(all.Length - drilled)} at an edge, {Figures.Number(drilled)} only drilled.";
     }
 
     private static void Settings(Flow flow, SheetBook book, ProductCutting cutting)
