@@ -42,7 +42,7 @@ internal sealed record Works(
     private static ReadJob Checked(JobReading.Understood read, bool large)
     {
         var faults = JobCheck.Check(read.Job, large);
-        return faults.Count == 0 ? new(read.Job, []) : Refused(faults.Select(read.Locate));
+        return faults.Count == 0 ? new(read.Job, []) : Refused(faults.Select(read.Locate).Concat(read.Doubts));
     }
 
     private static ReadJob Refused(IEnumerable<FileFault> faults) => new(null, faults.Select(f => f.Say()).ToSequence());
@@ -53,6 +53,7 @@ internal sealed record Works(
         return
         [
             new("sheets.pdf", PdfWriter.Write(JobSheets.Pages(plan), plan.Job.Name)),
+            .. RunDrawings.Of(plan).Select(run => new OutputFile(names.Make("run-", run.Run, ".svg"), Encoding.UTF8.GetBytes(SvgWriter.Write(run.Drawing)))),
             .. FaceDrawings.Of(plan).Select(face => new OutputFile(names.Make("face-", face.Face, ".svg"), Encoding.UTF8.GetBytes(SvgWriter.Write(face.Drawing)))),
         ];
     }

@@ -14,7 +14,7 @@ public sealed class PlanCommandTests
         Assert.Equal(["face-back.svg", "plan.json", "sheets.pdf"], Names(bench.At("out")));
         Assert.Equal("", bench.Out);
         Assert.Contains("Whole tiles at the bench.", bench.Words, StringComparison.Ordinal);
-        Assert.Contains("Tile: 3 x 4 tile.", bench.Words, StringComparison.Ordinal);
+        Assert.Contains("Tile: 3 boxes of 4. 9 in the cut plan", bench.Words, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -22,10 +22,21 @@ public sealed class PlanCommandTests
     {
         using var bench = new Bench { Works = Works.Real };
         Assert.Equal(Exit.Done, await bench.Run("plan", Path.Combine(Repo.Root, "samples/plain-wall.json"), "--out", bench.At("out"), "--json"));
-        Assert.Equal(["face-wall.svg", "plan.json", "sheets.pdf"], Names(bench.At("out")));
+        Assert.Equal(["face-wall.svg", "plan.json", "run-wall.svg", "sheets.pdf"], Names(bench.At("out")));
         Assert.StartsWith("{", bench.Out, StringComparison.Ordinal);
         Assert.Equal(await File.ReadAllTextAsync(bench.At("out/plan.json")), bench.Out);
         Assert.StartsWith("%PDF-", await File.ReadAllTextAsync(bench.At("out/sheets.pdf")), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Every_run_is_drawn_unrolled_beside_its_faces()
+    {
+        using var bench = new Bench { Works = Works.Real };
+        Assert.Equal(Exit.Done, await bench.Run("plan", Path.Combine(Repo.Root, "samples/guest-shower.json"), "--out", bench.At("out")));
+        Assert.Equal(["face-east.svg", "face-north.svg", "face-west.svg", "plan.json", "run-shower-walls.svg", "sheets.pdf"], Names(bench.At("out")));
+        Assert.Equal(
+            await File.ReadAllTextAsync(Path.Combine(Repo.Root, "docs/picture.svg")), await File.ReadAllTextAsync(bench.At("out/run-shower-walls.svg")));
+        Assert.DoesNotContain("is not of this plan", bench.Words, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -114,8 +125,8 @@ public sealed class PlanCommandTests
         var sample = await File.ReadAllTextAsync(Path.Combine(Repo.Root, "samples/guest-shower.json"));
         var high = sample.Replace("\"face\": \"north\", \"edge\": \"bench\"", "\"face\": \"north\", \"height\": \"120\"", StringComparison.Ordinal);
         var wide = sample.Replace("\"want\": \"joint\", \"face\": \"north\"", "\"want\": \"at least\", \"size\": \"12\", \"face\": \"north\"", StringComparison.Ordinal);
-        Assert.Contains("wants[0].height: found 120 in, expected a height on the field of north, between 3 in and", Fault(high), StringComparison.Ordinal);
-        Assert.Contains("wants[0].size: found 12 in, expected no more than the longer side of 'wall tile'. Nearest: 11 15/16 in.", Fault(wide), StringComparison.Ordinal);
+        Assert.Contains("wants[0].height: found 120 in, expected a height where north has tile, from 3 in to", Fault(high), StringComparison.Ordinal);
+        Assert.Contains("wants[0].size: found 12 in, expected no more than the longer side of 'wall tile', 11 15/16 in. Nearest: 11 15/16 in.", Fault(wide), StringComparison.Ordinal);
 
         static string Fault(string job) => Assert.Single(Works.Real.Read(System.Text.Encoding.UTF8.GetBytes(job), "job.json", false).Faults);
     }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Gaugerod.Cli.Writing;
 using Gaugerod.Engine;
 using Gaugerod.Engine.Planning;
+using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane;
 
 namespace Gaugerod.Cli.Commands;
@@ -69,12 +70,19 @@ internal static class PlanCommand
         }
     }
 
+    private static string Packs(OrderLine line)
+    {
+        var (count, each) = (line.Packs.ToString(CultureInfo.InvariantCulture), line.Pack.ToString(CultureInfo.InvariantCulture));
+        if (line.Pack == 1) return line.Packs == 1 ? $"1 {line.Unit}" : $"{count} {line.Unit}s";
+        return line.Packs == 1 ? $"1 box of {each}" : $"{count} boxes of {each}";
+    }
+
     private static async Task SayPlan(Plan plan, TextWriter words)
     {
         foreach (var run in plan.Runs) await words.WriteLineAsync($"{run.Request.Name}: {run.Best.Why}");
         foreach (var line in plan.Order)
         {
-            await words.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"{line.Item}: {line.Packs} x {line.Pack} {line.Unit}. {line.Basis}"));
+            await words.WriteLineAsync($"{line.Item}: {Packs(line)}. {line.Basis.TrimEnd('.')}.");
         }
 
         foreach (var finding in plan.Findings.Where(f => f.Level != FindingLevel.Note)) await words.WriteLineAsync(JobPlanning.Say(finding));

@@ -52,4 +52,8 @@ public sealed record RunRequest(
 /// <param name="Runs">The runs.</param>
 public sealed record Job(
     string Name, string? Note, Tape Tape, Paper Paper, Length EdgeJoint,
-    Sequence<Product> Products, Sequence<Face> Faces, Sequence<RunRequest> Runs);
+    Sequence<Product> Products, Sequence<Face> Faces, Sequence<RunRequest> Runs)
+{
+    /// <summary>What is to be said of how the job was read; the plan's findings carry it on. Default nothing.</summary>
+    public Sequence<Finding> Remarks { get; init; } = [];
+}

@@ -24,6 +24,7 @@ public static class JobCheck
             var finished = JobRuns.Finish(job, i);
             faults.AddRange(finished.Faults.Where(fault => !faults.Contains(fault)));
             whole &= finished.Faults.Count == 0;
+            if (SmallestFault(job, i) is { } small) faults.Add(small);
             if (finished.Faults.Count > 0) continue;
             faults.AddRange(WantFaults.Find(job, i, finished));
             var product = JobRuns.ProductOf(job, job.Runs[i]);
@@ -56,6 +57,18 @@ public static class JobCheck
         var remarks = new Remarks(tape);
         FaceDrawing.Draw(new(index, face), remarks);
         return remarks.Faults.ToSequence();
+    }
+
+    // No leg of a tile is longer than the tile: every cut would break the limit.
+    private static Fault? SmallestFault(Job job, int index)
+    {
+        var (run, product) = (job.Runs[index], JobRuns.ProductOf(job, job.Runs[index]));
+        var longest = Length.Max(product.Width, product.Height);
+        return run.Limits.Smallest is { } smallest && smallest > longest
+            ? new(
+                string.Create(CultureInfo.InvariantCulture, $"runs[{index}].limits.smallest"), LengthText.Finer(smallest, job.Tape),
+                $"a cut no larger than the tile, {LengthText.Finer(longest, job.Tape)}", LengthText.Down(longest, job.Tape))
+            : null;
     }
 
     private static double Pieces(FinishedFace face, Product product, Length joint) =>

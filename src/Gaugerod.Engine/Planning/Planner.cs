@@ -58,7 +58,7 @@ public static class Planner
         var order = cutting
             .Select(plan => TileOrder.Order(job.Products.First(p => string.Equals(p.Name, plan.Product, StringComparison.Ordinal)), plan.Bought))
             .ToSequence();
-        var all = findings.Concat(Cautions.Findings(job.Tape, job.Products)).Distinct().OrderByDescending(finding => finding.Level).ToSequence();
+        var all = job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Distinct().OrderByDescending(finding => finding.Level).ToSequence();
         yield return new("done", new(job, runs.ToSequence(), cutting, order, all));
     }
 

@@ -43,10 +43,12 @@ internal static class WantFaults
         var bounds = face.Field.Outer.Bounds;
         if (at.Height < bounds.Bottom || at.Height > bounds.Top)
         {
+            // The nearest that would do is a mark inside the field, and what was found is told from it however near it is.
+            var up = tape.Down(bounds.Bottom) == bounds.Bottom ? bounds.Bottom : tape.Down(bounds.Bottom) + tape.Mark;
             yield return new(
-                path + ".height", LengthText.Nearest(at.Height, tape),
-                $"a height on the field of {face.Name}, between {LengthText.Nearest(bounds.Bottom, tape)} and {LengthText.Nearest(bounds.Top, tape)}",
-                LengthText.Nearest(at.Height < bounds.Bottom ? bounds.Bottom : bounds.Top, tape));
+                path + ".height", LengthText.Finer(at.Height, tape),
+                $"a height where {face.Name} has tile, from {LengthText.Finer(bounds.Bottom, tape)} to {LengthText.Finer(bounds.Top, tape)}",
+                at.Height < bounds.Bottom ? LengthText.Nearest(up, tape) : LengthText.Down(bounds.Top, tape));
         }
     }
 
@@ -55,7 +57,7 @@ internal static class WantFaults
         var longest = Length.Max(product.Width, product.Height);
         if (least.Size is { } size && size > longest)
         {
-            yield return new(path + ".size", LengthText.Nearest(size, tape), $"no more than the longer side of '{product.Name}'", LengthText.Down(longest, tape));
+            yield return new(path + ".size", LengthText.Finer(size, tape), $"no more than the longer side of '{product.Name}', {LengthText.Finer(longest, tape)}", LengthText.Down(longest, tape));
         }
     }
 

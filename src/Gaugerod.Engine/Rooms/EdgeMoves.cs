@@ -163,7 +163,7 @@ internal static class EdgeMoves
     {
         var names = string.Join(", ", sides.Select(s => $"'{s.Name}'").Distinct(StringComparer.Ordinal));
         remarks.Refuse(
-            drawn.Path, $"the edges {names} together take more than there is", $"some tile left on '{drawn.Name}' between its edges",
+            drawn.Path, $"joints, covers and trims at the edges {names} that together take more than there is", $"some tile left on '{drawn.Name}' between its edges",
             "smaller covers, joints or trims there, or a step so small left out of the outline");
     }
 }

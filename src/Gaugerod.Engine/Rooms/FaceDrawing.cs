@@ -16,7 +16,7 @@ internal static class FaceDrawing
         EdgeChecks.Check(face, path, remarks);
         var (outline, levelLine) = face.Shape switch
         {
-            FaceShape.Read read => Draw(face.Name, path, read, remarks),
+            FaceShape.Read wall => Draw(face.Name, path, wall, remarks),
             FaceShape.Outline given => (Draw(face.Name, path, given, remarks), given.LevelLine == default ? null : given.LevelLine),
             _ => throw new ArgumentException("A face is given by readings or by its corners.", nameof(numbered)),
         };
@@ -27,6 +27,8 @@ internal static class FaceDrawing
             remarks.Refuse($"{path}.{Path("holes", i)}.diameter", remarks.Say(face.Holes[i].Diameter), "more than zero");
         }
 
+        if (outline is not null && face.Shape is FaceShape.Read read) HeightChecks.Check(face.Name, path, read, remarks);
+        else if (outline is not null && levelLine is { } line) HeightChecks.LevelLineBeside(face.Name, line, outline.Ring, remarks);
         if (outline is null || openings.Contains(null) || remarks.Faults.Count > before) return null;
         foreach (var opening in openings) OpeningChecks.LiesInside(opening!, outline, remarks);
         return remarks.Faults.Count > before ? null : new(face, path, outline, openings.Select(o => o!).ToSequence(), levelLine);

@@ -72,7 +72,7 @@ internal static class HoleChecks
             {
                 remarks.Refuse(
                     string.Create(CultureInfo.InvariantCulture, $"{face.Path}.holes[{i}]"),
-                    $"the hole '{hole.Name}' meets '{met.Name}'", "holes with tile between them", "make them one hole, or an opening");
+                    $"the hole '{hole.Name}' running into '{met.Name}'", "holes with tile between them", "make them one hole, or an opening");
             }
 
             drilled.Add(hole);

@@ -14,11 +14,11 @@ internal static class OpeningChecks
         if (RingChecks.FirstMeeting(opening.Ring, outline.Ring) is var (_, met))
         {
             var points = outline.Ring.Points;
-            Reaches(opening, new(points[met], points[(met + 1) % points.Count], outline.Sides[met]), "reaches", remarks);
+            Reaches(opening, new(points[met], points[(met + 1) % points.Count], outline.Sides[met]), "reaching", remarks);
         }
         else if (RingChecks.Locate(outline.Ring, opening.Ring.Points[0]) != Whereabouts.Inside)
         {
-            remarks.Refuse(opening.Path, $"'{opening.Name}' lies outside its face", Expected, "measure it from the face's lower left corner");
+            remarks.Refuse(opening.Path, $"'{opening.Name}' outside its face", Expected, "measure it again, to the right and up from the face's lower left corner");
         }
     }
 
@@ -28,14 +28,14 @@ internal static class OpeningChecks
     {
         if (FirstMet(sides, outer) is { } met)
         {
-            Reaches(opening, met, "with its joints and trims reaches", remarks);
+            Reaches(opening, met, "with its joints and trims reaching", remarks);
             return;
         }
 
         var (ring, field) = (RingOf(sides), RingOf(outer));
         if (RingChecks.Locate(field, ring.Points[0]) != Whereabouts.Inside)
         {
-            remarks.Refuse(opening.Path, $"'{opening.Name}' lies where no tile is", Expected, "leave it out");
+            remarks.Refuse(opening.Path, $"'{opening.Name}' where no tile is", "an opening with tile around it", "leave it out");
         }
 
         foreach (var (other, otherSides) in before)
@@ -45,7 +45,7 @@ internal static class OpeningChecks
                 && RingChecks.Locate(ring, otherRing.Points[0]) == Whereabouts.Outside
                 && RingChecks.Locate(otherRing, ring.Points[0]) == Whereabouts.Outside;
             if (apart) continue;
-            remarks.Refuse(opening.Path, $"'{opening.Name}' meets '{other.Name}'", "openings with tile between them", "make them one opening");
+            remarks.Refuse(opening.Path, $"'{opening.Name}' running into '{other.Name}'", "openings with tile between them", "make them one opening");
         }
     }
 

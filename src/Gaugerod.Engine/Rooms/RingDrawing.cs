@@ -38,7 +38,7 @@ internal static class RingDrawing
         if (RingChecks.FirstCrossing(ring) is var (first, second))
         {
             remarks.Refuse(
-                Corner(path, second), $"the side from here crosses or touches side '{sides[first].Name}'",
+                Corner(path, second), $"a side from here that crosses or touches side '{sides[first].Name}'",
                 "an outline that crosses itself nowhere", "give the corners in order around the outline, each once");
             return null;
         }

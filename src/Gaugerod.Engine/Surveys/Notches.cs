@@ -43,7 +43,7 @@ internal static class Notches
             var overlaps = reachedRight || (stretches.Count > 0 && (atLeft || from.X < cursor.X));
             if (overlaps)
             {
-                faults.Add(new(path, $"'{box.Name}' begins before '{before}' ends", "fixtures side by side", "let one end where the other begins"));
+                faults.Add(new(path, $"'{box.Name}' beginning before '{before}' ends", "fixtures side by side", "let one end where the other begins"));
                 continue;
             }
 

@@ -36,16 +36,16 @@ internal static class ReadingLimits
         {
             ("lean.left", readings.Lean.Left, height.Left, "height of that corner"),
             ("lean.right", readings.Lean.Right, height.Right ?? height.Left, "height of that corner"),
-            ("width.middle", width.Middle - width.Foot, lowest, "wall's height away from the width at the foot"),
-            ("width.top", width.Top - width.Foot, lowest, "wall's height away from the width at the foot"),
-            ("levelLine.right", readings.LevelLine?.Right - readings.LevelLine?.Left, width.Foot, "wall's width away from the reading at the left"),
+            ("width.middle", width.Middle - width.Foot, lowest, "wall's height between the width here and at the foot"),
+            ("width.top", width.Top - width.Foot, lowest, "wall's height between the width here and at the foot"),
+            ("levelLine.right", readings.LevelLine?.Right - readings.LevelLine?.Left, width.Foot, "wall's width between the readings at left and right"),
         };
         foreach (var (name, value, of, what) in differences)
         {
             if (value is not { } difference || difference.Abs() <= Length.Max(AlwaysPlausible, Length.FromSteps(of.Steps / AbsurdShare))) continue;
             yield return new(
                 $"{place.Path}.readings.{name}",
-                name.StartsWith("lean", StringComparison.Ordinal) ? place.Say(difference) : $"{place.Say(difference.Abs())} away",
+                name.StartsWith("lean", StringComparison.Ordinal) ? place.Say(difference) : $"a difference of {place.Say(difference.Abs())}",
                 $"at most a tenth of the {what}",
                 "read it again, or give the face by its corners");
         }

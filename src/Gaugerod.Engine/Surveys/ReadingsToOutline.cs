@@ -77,10 +77,10 @@ internal static class ReadingsToOutline
         {
             [] => Nothing(place),
             [var one] => new(
-                place.Fixture(one), $"'{boxes[one].Name}' reaches through the wall", "some wall left beside and above or below it",
-                "check its heights, which are above the left corner at the foot"),
+                place.Fixture(one), $"'{boxes[one].Name}' reaching through the wall", "some wall left beside and above or below it",
+                "check its heights, which count from the foot of the left corner"),
             [var one, var other, ..] => new(
-                place.Fixture(other), $"'{boxes[other].Name}' runs into '{boxes[one].Name}'", "fixtures that leave some wall between them"),
+                place.Fixture(other), $"'{boxes[other].Name}' running into '{boxes[one].Name}'", "fixtures that leave some wall between them"),
         };
     }
 

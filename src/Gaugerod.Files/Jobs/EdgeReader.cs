@@ -11,7 +11,8 @@ internal static class EdgeReader
     public static Edge Read(Entry? entry, Form form, Edge usual, Values values)
     {
         if (Fields.Open(entry, form, values) is not { } fields) return usual;
-        var kind = fields.Word("kind", Words.EdgeKinds, usual.Kind);
+        var said = values.Word(fields["kind"], Words.EdgeKinds);
+        var kind = said ?? usual.Kind;
         var basis = kind == usual.Kind ? usual : new Edge(usual.Name, kind);
         var edge = basis with
         {
@@ -21,7 +22,9 @@ internal static class EdgeReader
             Lap = fields.Word("lap", Words.Laps, basis.Lap),
             Finish = values.Word(fields["finish"], Words.Finishes) ?? basis.Finish,
         };
-        CheckKind(fields, edge);
+
+        // A kind that could not be read is not blamed on the fields beside it.
+        if (said is not null || fields["kind"] is null) CheckKind(fields, edge);
         return edge;
     }
 

@@ -16,58 +16,56 @@ internal static class FaceReader
     public static FaceEntry Read(Entry entry, Values values, Uniques faceNames)
     {
         if (Fields.Group(entry, values) is not { } group) return new(null, null);
-        if (group.Members.ContainsKey("outline") && group.Members.ContainsKey("readings"))
+        var meant = group.Members.Where(m => m.Value.Value is not Entry.Nothing).Select(m => Near.Of(m.Key, ["outline", "readings", "openings"])).ToList();
+        var (outlined, read) = (meant.Contains("outline"), meant.Contains("readings"));
+        if (outlined == read)
         {
-            values.Log.AddSaid(group, "both \"outline\" and \"readings\"", "one of them");
+            values.Log.AddSaid(
+                group, outlined ? "both \"outline\" and \"readings\"" : "neither \"outline\" nor \"readings\"", "one of them",
+                outlined ? "\"readings\" for a wall with four sides, \"outline\" for any other shape" : null);
             return new(group.Members.TryGetValue("name", out var member) ? values.Name(member.Value) : null, null);
         }
 
-        var meant = group.Members.Keys.Select(k => Near.Of(k, ["outline", "readings", "openings"])).ToList();
-        if (!meant.Contains("outline") && !meant.Contains("readings"))
-        {
-            values.Log.AddSaid(group, "neither \"outline\" nor \"readings\"", "one of them");
-            return new(group.Members.TryGetValue("name", out var member) ? values.Name(member.Value) : null, null);
-        }
-
-        var outlined = meant.Contains("outline");
-        var fields = Fields.Open(group, outlined ? Forms.OutlineFace : Forms.ReadFace, values)!;
+        if (Fields.Open(group, outlined ? Forms.OutlineFace : Forms.ReadFace, values) is not { } fields) return new(null, null);
         var name = faceNames.Take(fields["name"], values);
         var parts = new Uniques("the face's edges, fixtures, openings and holes", true, outlined ? [] : ["foot", "right", "head", "left"]);
-        FaceShape? shape = outlined ? Outline(fields, parts) : Readings(fields, parts);
-        var openings = fields.Items("openings").Select(n => OpeningReader.Read(n, values, parts)).ToList();
-        var holes = fields.Items("holes").Select(n => Hole(n, values, parts)).ToList();
+        var (shape, heights) = outlined ? Outline(fields, parts) : Readings(fields, parts);
+        var openings = fields.Items("openings").Select(n => OpeningReader.Read(n, values, parts, heights)).ToList();
+        var holes = fields.Items("holes").Select(n => Hole(n, values, parts, heights)).ToList();
         if (name is null || shape is null || openings.Contains(null) || holes.Contains(null)) return new(name, null);
         return new(name, new Face(name, shape, openings.OfType<Opening>().ToSequence(), holes.OfType<Hole>().ToSequence()));
     }
 
-    private static FaceShape.Outline? Outline(Fields fields, Uniques parts)
+    private static (FaceShape? Shape, HeightBase Heights) Outline(Fields fields, Uniques parts)
     {
         var (ring, corners) = RingReader.Read(fields["outline"], fields.Values);
         var edges = EdgeListReader.Read(fields, corners, Forms.FaceEdge, new Edge("", EdgeKind.Free), parts);
-        var levelLine = fields.Length("levelLine", LengthRange.Position, Length.Zero);
-        return ring is null || edges is null || fields["edges"] is null ? null : new FaceShape.Outline(ring, edges, levelLine);
+        var levelLine = fields.Length("levelLine", LengthRange.Position);
+        var heights = new HeightBase(levelLine, fields["levelLine"] is null);
+        return (ring is null || edges is null || fields["edges"] is null ? null : new FaceShape.Outline(ring, edges, levelLine ?? Length.Zero), heights);
     }
 
-    private static FaceShape.Read? Readings(Fields fields, Uniques parts)
+    private static (FaceShape? Shape, HeightBase Heights) Readings(Fields fields, Uniques parts)
     {
         var values = fields.Values;
-        var readings = Readings(fields["readings"], values);
+        var (readings, heights) = Readings(fields["readings"], values);
         var sides = Fields.Open(fields["edges"], Forms.FaceSides, values);
         var foot = Side("foot", EdgeKind.Floor);
         var right = Side("right", EdgeKind.InsideCorner);
         var head = Side("head", EdgeKind.Ceiling);
         var left = Side("left", EdgeKind.InsideCorner);
-        var fixtures = fields.Items("fixtures").Select(n => FixtureReader.Read(n, values, parts)).ToList();
-        return readings is null || fixtures.Contains(null)
+        var fixtures = fields.Items("fixtures").Select(n => FixtureReader.Read(n, values, parts, heights)).ToList();
+        var shape = readings is null || fixtures.Contains(null)
             ? null
             : new FaceShape.Read(readings, foot, right, head, left, fixtures.OfType<Fixture>().ToSequence());
+        return (shape, heights);
 
         Edge Side(string name, EdgeKind usual) => EdgeReader.Read(sides?[name], Forms.Edge, new Edge(name, usual), values);
     }
 
-    private static FaceReadings? Readings(Entry? entry, Values values)
+    private static (FaceReadings? Readings, HeightBase Heights) Readings(Entry? entry, Values values)
     {
-        if (Fields.Open(entry, Forms.Readings, values) is not { } fields) return null;
+        if (Fields.Open(entry, Forms.Readings, values) is not { } fields) return (null, new(null, Missing: false));
         var width = Fields.Open(fields["width"], Forms.Width, values);
         var height = Fields.Open(fields["height"], Forms.Height, values);
         var line = Fields.Open(fields["levelLine"], Forms.LevelLine, values);
@@ -76,20 +74,22 @@ internal static class FaceReader
         var (left, right) = (height?.Length("left", LengthRange.Size), height?.Length("right", LengthRange.Size));
         var (lineLeft, lineRight) = (line?.Length("left", LengthRange.Position), line?.Length("right", LengthRange.Position));
         var leans = new LeanReadings(lean?.Length("left", LengthRange.Lean), lean?.Length("right", LengthRange.Lean));
-        if (foot is not { } f || left is not { } l) return null;
+        var heights = new HeightBase(lineLeft, fields["levelLine"] is null);
+        if (foot is not { } f || left is not { } l) return (null, heights);
         var struck = lineLeft is { } a && lineRight is { } b ? new LevelLineReadings(a, b) : null;
-        return new FaceReadings(new(f, middle, top), new(l, right), struck, leans);
+        return (new FaceReadings(new(f, middle, top), new(l, right), struck, leans), heights);
     }
 
-    private static Hole? Hole(Entry entry, Values values, Uniques names)
+    private static Hole? Hole(Entry entry, Values values, Uniques names, HeightBase heights)
     {
         if (Fields.Open(entry, Forms.Hole, values) is not { } fields) return null;
         var name = names.Take(fields["name"], values);
         var (x, y) = (fields.Length("x", LengthRange.Position), fields.Length("y", LengthRange.Position));
+        var under = heights.Under(fields);
         var diameter = fields.Length("diameter", LengthRange.Bore);
         var clearance = fields.Length("clearance", LengthRange.Layer, Length.Zero);
-        return name is null || x is not { } right || y is not { } up || diameter is not { } across
+        return name is null || x is not { } right || y is not { } up || under is not { } line || diameter is not { } across
             ? null
-            : new Hole(name, new Point(right, up), across + (clearance * 2));
+            : new Hole(name, new Point(right, up + line), across + (clearance * 2));
     }
 }

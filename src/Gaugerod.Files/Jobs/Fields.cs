@@ -17,12 +17,13 @@ internal sealed class Fields
     /// <summary>The field's value; null when it is not there or the file says null.</summary>
     public Entry? this[string name] => _group.Members.TryGetValue(name, out var member) && member.Value is not Entry.Nothing ? member.Value : null;
 
-    /// <summary>Opens a group and checks its fields' names against a form; null, and a fault, when the entry is no group.</summary>
+    /// <summary>Opens a group and checks its fields' names against a form; null, and one fault, when the entry is no group or one of another kind.</summary>
     public static Fields? Open(Entry? entry, Form form, Values values)
     {
         if (entry is null) return null;
         if (Group(entry, values) is not { } group) return null;
         var known = form.Names.ToList();
+        if (OfAnotherKind(group, form, values)) return null;
         var meant = new HashSet<string?>(StringComparer.Ordinal);
         foreach (var (name, member) in group.Members)
         {
@@ -42,6 +43,24 @@ internal sealed class Fields
         return fields;
     }
 
+    // A group with nothing of what it should hold is one slip, not one for every field.
+    private static bool OfAnotherKind(Entry.Group group, Form form, Values values)
+    {
+        var (names, needed) = (group.Members.Keys.ToList(), form.Fields.Where(f => f.Required).Select(f => f.Name).ToList());
+        if (names.Count == 0 && needed.Count > 1)
+        {
+            values.Log.AddSaid(group, "an empty group { }", "a group with at least " + Values.AllOf(needed));
+            return true;
+        }
+
+        if (names.Count < 2 || names.Exists(name => form.Names.Contains(name, StringComparer.Ordinal) || Near.Of(name, form.Names) is not null)) return false;
+        var more = names.Count > 3 ? " and more" : "";
+        values.Log.AddSaid(
+            group, $"a group of other fields: {string.Join(", ", names.Take(3).Select(Values.Quoted))}{more}",
+            needed.Count > 0 ? "a group with at least " + Values.AllOf(needed) : "only " + Values.OneOf(form.Names));
+        return true;
+    }
+
     /// <summary>The group as it is, for a look at what kind it is before its form is known.</summary>
     public static Entry.Group? Group(Entry entry, Values values)
     {
@@ -50,7 +69,7 @@ internal sealed class Fields
         return null;
     }
 
-    public void Missing(string name, string example) => Values.Log.Add(_group.At, _group.PathTo(name), "nothing", example);
+    public void Missing(string name, string example) => Values.Log.Add(_group.At, _group.PathTo(name), "nothing", Values.Example(example));
 
     public Length? Length(string name, LengthRange range) => Values.Length(this[name], range);
 

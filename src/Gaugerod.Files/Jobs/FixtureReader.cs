@@ -7,7 +7,7 @@ namespace Gaugerod.Files.Jobs;
 /// <summary>Reads a fixture at a wall's foot or head.</summary>
 internal static class FixtureReader
 {
-    public static Fixture? Read(Entry entry, Values values, Uniques names)
+    public static Fixture? Read(Entry entry, Values values, Uniques names, HeightBase heights)
     {
         if (Fields.Open(entry, Forms.Fixture, values) is not { } fields) return null;
         var name = names.Take(fields["name"], values);
@@ -17,10 +17,11 @@ internal static class FixtureReader
         if (to is { } end && end <= from && fields["to"] is { } toEntry) values.Log.Add(toEntry, "a distance from the left corner that is greater than \"from\"");
 
         var (left, right) = Heights(fields);
+        var under = heights.Under(fields);
         var usual = new Edge(name ?? "", EdgeKind.Fixture);
         var edge = EdgeReader.Read(fields["edge"], Forms.Edge, usual, values);
         var side = EdgeReader.Read(fields["side"], Forms.Edge, usual, values);
-        return name is null || left is not { } l || right is not { } r ? null : new Fixture(name, atHead, from, to, l, r, edge, side);
+        return name is null || left is not { } l || right is not { } r || under is not { } line ? null : new Fixture(name, atHead, from, to, l + line, r + line, edge, side);
     }
 
     private static (Length? Left, Length? Right) Heights(Fields fields)

@@ -3,9 +3,19 @@ namespace Gaugerod.Files.Jobs;
 /// <summary>Every group of the job file and its fields.</summary>
 internal static class Forms
 {
-    private const string ALength = "a length such as \"40 1/2\"";
+    public const string ALength = "a length such as \"40 1/2\"";
+
     private const string ASmallLength = "a length such as \"1/8\"";
+
+    private static readonly (string Inches, string Millimetres)[] Examples =
+    [
+        ("\"40 1/2\"", "1028"), ("\"1/8\"", "3"), ("\"-1/16\"", "-2"), ("\"1/16\"", "1.6"), ("\"48\"", "1220"), ("\"48 1/8\"", "1223"), ("\"96\"", "2440"),
+        ("such as \"1/2\"", "such as 12"), ("\"18\"", "460"), ("such as \"2\"", "such as 50"),
+    ];
+
     private const string AName = "a name such as \"north\"";
+
+    private static readonly Field HeightsFrom = new("heightsFrom", "\"floor\" or \"level line\"");
 
     public static readonly Form Job = new(
         "job",
@@ -51,21 +61,21 @@ internal static class Forms
     public static readonly Form Fixture = new(
         "fixture",
         new("name", "a name such as \"bench\"", true), new("at", "\"foot\" or \"head\""), new("from", ALength), new("to", ALength),
-        new("height", ALength), new("heightLeft", ALength), new("heightRight", ALength), new("edge", "an edge { }"), new("side", "an edge { }"));
+        new("height", ALength), new("heightLeft", ALength), new("heightRight", ALength), HeightsFrom, new("edge", "an edge { }"), new("side", "an edge { }"));
 
     public static readonly Form RectangleOpening = new(
         "rectangleOpening",
         new("name", "a name such as \"window\"", true), new("left", ALength, true), new("bottom", ALength, true), new("width", ALength, true), new("height", ALength, true),
-        new("edge", "an edge { }"), new("edges", "a group { } with bottom, right, top or left"));
+        HeightsFrom, new("edge", "an edge { }"), new("edges", "a group { } with bottom, right, top or left"));
 
     public static readonly Form OutlineOpening = new(
         "outlineOpening",
         new("name", "a name such as \"window\"", true), new("outline", "a list of corners [[x, y], ...]", true),
-        new("edge", "an edge { }"), new("edges", "a list with one edge for each side"));
+        HeightsFrom, new("edge", "an edge { }"), new("edges", "a list with one edge for each side"));
 
     public static readonly Form Hole = new(
         "hole",
-        new("name", "a name such as \"valve\"", true), new("x", ALength, true), new("y", ALength, true), new("diameter", ALength, true), new("clearance", ASmallLength));
+        new("name", "a name such as \"valve\"", true), new("x", ALength, true), new("y", ALength, true), new("diameter", ALength, true), HeightsFrom, new("clearance", ASmallLength));
 
     public static readonly Form Run = new(
         "run",
@@ -83,7 +93,7 @@ internal static class Forms
     public static readonly Form Limits = new("limits", new("smallest", ALength), new("sliver", "a length such as \"2\""), new("halfTile", "true or false"));
     public static readonly Form EdgeRef = new("edgeRef", new("face", "a face's name"), new("edge", "an edge's name", true));
 
-    public static readonly Form JointWant = new("jointWant", Want(new("face", "a face's name", true), new("height", ALength), new("edge", "an edge's name")));
+    public static readonly Form JointWant = new("jointWant", Want(new("face", "a face's name", true), new("height", ALength), HeightsFrom, new("edge", "an edge's name")));
     public static readonly Form AtLeastWant = new("atLeastWant", Want(new("face", "a face's name", true), new("edge", "an edge's name", true), new("size", ALength), new("part", "a part such as \"1/2\"")));
     public static readonly Form CentredWant = new("centredWant", Want(new("face", "a face's name", true), new("opening", "an opening's name"), new("on", "\"tile\", \"joint\" or \"either\"")));
     public static readonly Form EqualWant = new("equalWant", Want(new("face", "a face's name", true), new("edge", "an edge's name", true), new("and", "a group such as { \"face\": \"east\", \"edge\": \"right\" }", true)));
@@ -94,6 +104,12 @@ internal static class Forms
         Job, Product, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
         RectangleOpening, OutlineOpening, Hole, Run, Grid, Running, JointRange, Limits, EdgeRef, JointWant, AtLeastWant, CentredWant, EqualWant, FullCourseWant,
     ];
+
+    /// <summary>An example as it is said in a job in millimetres, where a fraction would be read as inches.</summary>
+    public static string InMillimetres(string example) =>
+        example.Contains("a part", StringComparison.Ordinal)
+            ? example
+            : Examples.Aggregate(example, (text, pair) => text.Replace(pair.Inches, pair.Millimetres, StringComparison.Ordinal));
 
     private static Field[] EdgeFields(bool kindRequired) =>
     [

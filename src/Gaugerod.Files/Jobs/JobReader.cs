@@ -1,3 +1,4 @@
+using Gaugerod.Engine;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Files.Json;
@@ -23,9 +24,16 @@ public static class JobReader
         if (Fields.Group(root, new Values(log, null)) is not { } group || OfAnotherFormat(group, log)) return new JobReading.Refused(log.Faults);
 
         var unit = Unit(group);
-        var job = Job(Fields.Open(group, Forms.Job, new Values(log, unit))!, root);
-        return log.Any || job is null ? new JobReading.Refused(log.Faults) : new JobReading.Understood(job, root, log);
+        var job = Fields.Open(group, Forms.Job, new Values(log, unit)) is { } fields ? Job(fields, root) : null;
+
+        // What was read in doubt may well be why the rest does not fit.
+        return log.Any || job is null ? new JobReading.Refused([.. log.Faults, .. log.Doubts]) : new JobReading.Understood(job with { Remarks = log.Doubts.Select(Remark).ToSequence() }, root, log);
     }
+
+    private static Finding Remark(FileFault doubt) => new(
+        FindingLevel.Warn, "fraction", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"line {doubt.Line}"),
+        $"{doubt.Path[(doubt.Path.LastIndexOf('.') + 1)..]}: {doubt.Found}. A fraction without a unit is inches, in a job in mm too.{(doubt.Nearest is null ? " Write the unit behind it." : $" Write {doubt.Nearest}.")}",
+        "", "", "the rule for lengths in the job file");
 
     private static bool OfAnotherFormat(Entry.Group root, FaultLog log)
     {

@@ -20,6 +20,12 @@ public abstract record JobReading
 
         internal Understood(Job job, Entry root, FaultLog log) => (Job, _root, _log) = (job, root, log);
 
+        /// <summary>
+        /// Lengths that were read by the rule but may have been meant otherwise: to be said beside the engine's faults. A
+        /// job without faults has them among its <see cref="Job.Remarks"/>.
+        /// </summary>
+        public Sequence<FileFault> Doubts => _log.Doubts;
+
         /// <summary>The job.</summary>
         public Job Job { get; }
 

@@ -17,16 +17,19 @@ internal sealed class KnownNames(IReadOnlyList<string?> products, IReadOnlyList<
     public EdgeRef? Edge(string? face, Entry? entry, Values values)
     {
         if (face is null || entry is null) return null;
-        var name = faces.FirstOrDefault(f => string.Equals(f.Name, face, StringComparison.Ordinal))?.Face is { } known
+        var name = FaceNamed(face) is { } known
             ? Known(entry, values, $"an edge of {face}", EdgesOf(known))
             : values.Name(entry);
         return name is null ? null : new EdgeRef(face, name);
     }
 
+    /// <summary>Where heights on a face may count from; nothing is missing on a face that could not be read.</summary>
+    public HeightBase HeightsOf(string face) => FaceNamed(face) is { } known ? HeightBase.Of(known) : new(null, Missing: false);
+
     public string? Opening(string? face, Entry? entry, Values values)
     {
         if (face is null || entry is null) return null;
-        return faces.FirstOrDefault(f => string.Equals(f.Name, face, StringComparison.Ordinal))?.Face is { } known
+        return FaceNamed(face) is { } known
             ? Known(entry, values, $"an opening of {face}", known.Openings.Select(o => o.Name))
             : values.Name(entry);
     }
@@ -44,6 +47,8 @@ internal sealed class KnownNames(IReadOnlyList<string?> products, IReadOnlyList<
         };
         return own.Concat(face.Openings.SelectMany(o => o.Edges.Select(e => $"{o.Name}.{e.Name}")));
     }
+
+    private Face? FaceNamed(string name) => faces.FirstOrDefault(f => string.Equals(f.Name, name, StringComparison.Ordinal))?.Face;
 
     private static string? Known(Entry? entry, Values values, string what, IEnumerable<string?> names)
     {

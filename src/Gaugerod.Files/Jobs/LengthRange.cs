@@ -5,23 +5,34 @@ namespace Gaugerod.Files.Jobs;
 /// <summary>What a length in a job file may be. The outer limits keep all arithmetic exact; common sense set the others, no source.</summary>
 /// <param name="Least">No less than this.</param>
 /// <param name="Most">No more than this.</param>
-/// <param name="Words">The same in words.</param>
-internal sealed record LengthRange(Length Least, Length Most, string Words)
+/// <param name="What">What the length is, in words.</param>
+/// <param name="Words">What it may be in a job in millimetres, in words.</param>
+internal sealed record LengthRange(Length Least, Length Most, string What, string Words)
 {
     private static readonly Length Some = Length.FromSteps(1);
 
-    public static readonly LengthRange TileSide = new(Mm(5), Mm(4000), "a tile's side from 5 mm to 4 m");
-    public static readonly LengthRange Joint = new(Length.Zero, Mm(25), "a joint from 0 to 25 mm");
-    public static readonly LengthRange Kerf = new(Length.Zero, Mm(10), "a kerf from 0 to 10 mm");
-    public static readonly LengthRange Layer = new(Length.Zero, Mm(100), "a thickness from 0 to 100 mm");
-    public static readonly LengthRange Tolerance = new(Length.Zero, Mm(50), "a difference from 0 to 50 mm");
-    public static readonly LengthRange Mark = new(Length.FromSteps(320), Length.FromInches(1), "a tape's mark from 0.1 mm to 1 in");
-    public static readonly LengthRange Size = new(Some, Mm(100_000), "a size of more than 0, at most 100 m");
-    public static readonly LengthRange Position = new(Mm(-100_000), Mm(100_000), "a distance of at most 100 m");
-    public static readonly LengthRange Lean = new(Mm(-1000), Mm(1000), "a lean of at most 1 m");
-    public static readonly LengthRange Strip = new(Length.Zero, Mm(300), "a width from 0 to 300 mm");
-    public static readonly LengthRange Bore = new(Some, Mm(4000), "a diameter of more than 0, at most 4 m");
-    public static readonly LengthRange Cut = new(Length.Zero, Mm(4000), "a size from 0 to 4 m");
+    public static readonly LengthRange TileSide = new(Mm(5), Mm(4000), "a tile's side", "from 5 mm to 4 m");
+    public static readonly LengthRange Joint = new(Length.Zero, Mm(25), "a joint", "from 0 to 25 mm");
+    public static readonly LengthRange Kerf = new(Length.Zero, Mm(10), "a kerf", "from 0 to 10 mm");
+    public static readonly LengthRange Layer = new(Length.Zero, Mm(100), "a thickness", "from 0 to 100 mm");
+    public static readonly LengthRange Tolerance = new(Length.Zero, Mm(50), "a difference", "from 0 to 50 mm");
+    public static readonly LengthRange Mark = new(Length.FromSteps(320), Length.FromInches(1), "a tape's mark", "from 0.1 mm to 1 in");
+    public static readonly LengthRange Size = new(Some, Mm(100_000), "a size", "of more than 0, at most 100 m");
+    public static readonly LengthRange Position = new(Mm(-100_000), Mm(100_000), "a distance", "of at most 100 m");
+    public static readonly LengthRange Lean = new(Mm(-1000), Mm(1000), "a lean", "of at most 1 m");
+    public static readonly LengthRange Strip = new(Length.Zero, Mm(300), "a width", "from 0 to 300 mm");
+    public static readonly LengthRange Bore = new(Some, Mm(4000), "a diameter", "of more than 0, at most 4 m");
+    public static readonly LengthRange Cut = new(Length.Zero, Mm(4000), "a size", "from 0 to 4 m");
+
+    /// <summary>What the length may be, in words and on the job's tape; in inches the ends are rounded into the range.</summary>
+    public string Say(Tape tape)
+    {
+        if (tape.Unit == LengthUnit.Millimetre || this == Mark) return $"{What} {Words}";
+        var most = Most < Length.FromInches(48) ? LengthText.Down(Most, tape) : LengthText.FeetDown(Most, tape);
+        if (Least == Some) return $"{What} of more than 0, at most {most}";
+        if (Least.IsNegative) return $"{What} of at most {most}";
+        return Least == Length.Zero ? $"{What} from 0 to {most}" : $"{What} from {LengthText.Nearest(tape.Down(Least) + tape.Mark, tape)} to {most}";
+    }
 
     public bool Holds(Length length) => length >= Least && length <= Most;
 

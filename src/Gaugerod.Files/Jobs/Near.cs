@@ -10,12 +10,13 @@ internal static class Near
     {
         if (word.Length is 0 or > LongestCompared) return null;
         string? best = null;
-        var least = int.MaxValue;
+        var (least, most) = (int.MaxValue, -1);
         foreach (var candidate in known)
         {
-            var distance = Distance(Plain(word), Plain(candidate));
-            if (distance >= least) continue;
-            (best, least) = (candidate, distance);
+            // Of two as near, the one that begins alike: fingers slip more often late in a word than at its beginning.
+            var (distance, alike) = (Distance(Plain(word), Plain(candidate)), AlikeFromTheStart(Plain(word), Plain(candidate)));
+            if (distance > least || (distance == least && alike <= most)) continue;
+            (best, least, most) = (candidate, distance, alike);
         }
 
         // A third of the letters wrong is a slip; half of them is another word.
@@ -40,6 +41,13 @@ internal static class Near
         }
 
         return table[a.Length, b.Length];
+    }
+
+    private static int AlikeFromTheStart(string a, string b)
+    {
+        var same = 0;
+        while (same < a.Length && same < b.Length && a[same] == b[same]) same++;
+        return same;
     }
 
     // inch for in, joints for joint; the shorter one says enough to be meant.

@@ -1,6 +1,7 @@
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Files.Json;
 using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Files.Jobs;
@@ -10,32 +11,44 @@ internal static class OpeningReader
 {
     private static readonly string[] Sides = ["bottom", "right", "top", "left"];
 
-    public static Opening? Read(Entry entry, Values values, Uniques names)
+    private static readonly string[] BoxFields = ["left", "bottom", "width", "height"];
+
+    public static Opening? Read(Entry entry, Values values, Uniques names, HeightBase heights)
     {
         if (Fields.Group(entry, values) is not { } group) return null;
-        var outlined = group.Members.Keys.Any(k => string.Equals(Near.Of(k, [.. Forms.RectangleOpening.Names, "outline"]), "outline", StringComparison.Ordinal));
-        var fields = Fields.Open(group, outlined ? Forms.OutlineOpening : Forms.RectangleOpening, values)!;
+        var meant = group.Members.Where(m => m.Value.Value is not Entry.Nothing).Select(m => Near.Of(m.Key, [.. Forms.RectangleOpening.Names, "outline"])).ToList();
+        var outlined = meant.Contains("outline");
+        if (outlined && meant.Any(BoxFields.Contains))
+        {
+            values.Log.AddSaid(group, $"both \"outline\" and {Values.AllOf(BoxFields.Where(meant.Contains))}", "one of them", $"{Values.AllOf(BoxFields)} for an upright rectangle, \"outline\" for any other shape");
+            return null;
+        }
+
+        if (Fields.Open(group, outlined ? Forms.OutlineOpening : Forms.RectangleOpening, values) is not { } fields) return null;
         var name = names.Take(fields["name"], values);
 
         // A frame or a niche's own lining: a soft joint, unless the file says otherwise.
         var usual = EdgeReader.Read(fields["edge"], Forms.Edge, new Edge("edge", EdgeKind.Fixture), values);
-        return outlined ? Outlined(fields, usual, name) : Rectangle(fields, usual, name);
+        var under = heights.Under(fields);
+        return outlined ? Outlined(fields, usual, name, under) : Rectangle(fields, usual, name, under);
     }
 
-    private static Opening? Outlined(Fields fields, Edge usual, string? name)
+    private static Opening? Outlined(Fields fields, Edge usual, string? name, Length? under)
     {
         var (ring, corners) = RingReader.Read(fields["outline"], fields.Values);
         var edges = EdgeListReader.Read(fields, corners, Forms.OpeningEdge, usual, new Uniques("the opening's edges", parts: true));
-        return ring is null || edges is null || name is null ? null : new Opening(name, ring, edges);
+        return ring is null || edges is null || name is null || under is not { } line
+            ? null
+            : new Opening(name, new(ring.Points.Select(p => p.Moved(Length.Zero, line)).ToSequence()), edges);
     }
 
-    private static Opening? Rectangle(Fields fields, Edge usual, string? name)
+    private static Opening? Rectangle(Fields fields, Edge usual, string? name, Length? under)
     {
         var (left, bottom) = (fields.Length("left", LengthRange.Position), fields.Length("bottom", LengthRange.Position));
         var (width, height) = (fields.Length("width", LengthRange.Size), fields.Length("height", LengthRange.Size));
         var sides = Fields.Open(fields["edges"], Forms.OpeningSides, fields.Values);
         var edges = Sides.Select(side => EdgeReader.Read(sides?[side], Forms.Edge, usual with { Name = side }, fields.Values)).ToSequence();
-        if (name is null || left is not { } l || bottom is not { } b || width is not { } w || height is not { } h) return null;
-        return new Opening(name, Ring.Of(new Box(l, b, l + w, b + h)), edges);
+        if (name is null || left is not { } l || bottom is not { } b || width is not { } w || height is not { } h || under is not { } line) return null;
+        return new Opening(name, Ring.Of(new Box(l, b + line, l + w, b + line + h)), edges);
     }
 }

@@ -68,7 +68,7 @@ internal sealed class RunReader(Values values, KnownNames names)
             case "running":
                 var fields = Fields.Open(group, Forms.Running, values)!;
                 var (lay, step) = (fields.Word("lay", Words.Lays, Lay.Level), fields.Word("step", Words.Steps, Stepping.OneWay));
-                return values.Part(fields["offset"]) is { } part ? new BondRequest.Running(lay, part.Numerator, part.Denominator, step) : null;
+                return values.Part(fields["offset"], "{ \"kind\": \"grid\" } for joints one above the other") is { } part ? new BondRequest.Running(lay, part.Numerator, part.Denominator, step) : null;
             default:
                 if (kind is null) values.Log.Add(group.At, group.PathTo("kind"), "nothing", Values.OneOf(Bonds));
                 else values.Log.Add(kind, Values.OneOf(Bonds), Values.Quoted(Near.Of(word ?? "", Bonds)));
@@ -79,12 +79,12 @@ internal sealed class RunReader(Values values, KnownNames names)
     private JointRange? Joint(Entry? entry)
     {
         if (entry is not Entry.Group) return values.Length(entry, LengthRange.Joint) is { } only ? JointRange.Only(only) : null;
-        var fields = Fields.Open(entry, Forms.JointRange, values)!;
+        if (Fields.Open(entry, Forms.JointRange, values) is not { } fields) return null;
         var wanted = fields.Length("wanted", LengthRange.Joint);
         var (least, most) = (fields.Length("least", LengthRange.Joint) ?? wanted, fields.Length("most", LengthRange.Joint) ?? wanted);
         if (wanted is not { } w || least is not { } l || most is not { } m) return null;
         if (l <= w && w <= m) return new(l, w, m);
-        values.Log.AddSaid(entry, "a joint wanted outside its range", "least, wanted and most, each no smaller than the one before");
+        values.Log.AddSaid(entry, w < l ? "a wanted joint under the least" : w > m ? "a wanted joint over the most" : "a joint with its least over its most", "least, wanted and most, each no smaller than the one before");
         return null;
     }
 

@@ -30,16 +30,20 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
         if (text is null) return null;
         if (entry is not (Entry.Text or Entry.Number))
         {
-            Log.Add(entry!, unit == LengthUnit.Inch ? "a length such as \"40 1/2\"" : "a length such as 1028");
+            Log.Add(entry!, Example(Forms.ALength));
             return null;
         }
 
         switch (LengthText.Read(text, Unit))
         {
-            case LengthReading.Understood { Value: var length } when unit is null || range.Holds(length):
+            case LengthReading.Understood { Value: var length } read when unit is null || range.Holds(length):
+                if (unit is not null && read.FractionAsInches) Log.Doubt(entry, AsInches(entry, read), "a unit behind it in a job in mm", EitherUnit(text, read));
                 return length;
+            case LengthReading.Understood { Value: var length, FractionAsInches: true } read:
+                Log.AddSaid(entry, AsInches(entry, read), range.Say(Tape), read.InMillimetres is { } meant && range.Holds(meant) ? Millimetres(meant) : range.NearestTo(length, Tape));
+                return null;
             case LengthReading.Understood { Value: var length }:
-                Log.Add(entry, range.Words, range.NearestTo(length, Tape));
+                Log.Add(entry, range.Say(Tape), range.NearestTo(length, Tape));
                 return null;
             case LengthReading.Refused refused:
                 Log.Add(entry, refused.Expected, refused.Nearest);
@@ -48,6 +52,13 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
                 return null;
         }
     }
+
+    private string AsInches(Entry entry, LengthReading.Understood read) => $"{Log.Shown(entry)}, read as inches: {Millimetres(read.Value)}";
+
+    private static string? EitherUnit(string text, LengthReading.Understood read) =>
+        read.InMillimetres is { } millimetres && !text.Any(c => c is '+' or '*' or 'x' or '×' or '÷') ? $"{text.Trim()} in or {Millimetres(millimetres)}" : null;
+
+    private static string Millimetres(Length length) => LengthText.Finer(length, Tape.Millimetres);
 
     public int? Whole(Entry? entry, int least, int most)
     {
@@ -101,7 +112,9 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
     }
 
     /// <summary>A part of a tile: more than nothing, less than one.</summary>
-    public (int Numerator, int Denominator)? Part(Entry? entry)
+    /// <param name="entry">What stands there.</param>
+    /// <param name="whole">What would do for a whole tile.</param>
+    public (int Numerator, int Denominator)? Part(Entry? entry, string whole)
     {
         if (entry is null) return null;
         if (entry is Entry.Text { Value: var text } && text.Split('/') is [var over, var under]
@@ -113,7 +126,8 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
             return (numerator / shared, denominator / shared);
         }
 
-        Log.Add(entry, "a part of a tile such as \"1/2\" or \"1/3\", more than 0 and less than 1, its lower figure at most 64", NearestPart((entry as Entry.Text)?.Value ?? (entry as Entry.Number)?.Value));
+        var part = PartOf((entry as Entry.Text)?.Value ?? (entry as Entry.Number)?.Value);
+        Log.Add(entry, "a part of a tile, less than a whole one and no finer than 1/64, such as \"1/2\" or \"1/3\"", part == 1 ? whole : NearestPart(part));
         return null;
     }
 
@@ -127,22 +141,37 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
 
     private static bool Seen(char c) => !char.IsWhiteSpace(c) && c is not ('\u200C' or '\u200D');
 
-    public static string OneOf(IEnumerable<string> words)
+    public static string OneOf(IEnumerable<string> words) => Listed(words, " or ");
+
+    public static string AllOf(IEnumerable<string> words) => Listed(words, " and ");
+
+    private static string Listed(IEnumerable<string> words, string last)
     {
         var all = words.Select(w => $"\"{w}\"").ToList();
-        return all.Count < 2 ? string.Concat(all) : string.Join(", ", all.Take(all.Count - 1)) + " or " + all[^1];
+        return all.Count < 2 ? string.Concat(all) : string.Join(", ", all.Take(all.Count - 1)) + last + all[^1];
     }
+
+    /// <summary>An example of what could stand somewhere, in the job's unit.</summary>
+    public string Example(string example) => unit == LengthUnit.Inch ? example : Forms.InMillimetres(example);
 
     public static string? Quoted(string? word) => word is null ? null : $"\"{word}\"";
 
-    // 0.5 or 33% are meant as the plainest part near them.
-    private static string? NearestPart(string? text)
+    // 0.5, 33% and 50/100 are parts too, only not written as one says them.
+    private static decimal? PartOf(string? text)
     {
+        if (text?.Split('/') is [var over, var under]
+            && decimal.TryParse(over, NumberStyles.None, CultureInfo.InvariantCulture, out var upper)
+            && decimal.TryParse(under, NumberStyles.None, CultureInfo.InvariantCulture, out var lower)) return lower > 0 ? upper / lower : null;
         if (!decimal.TryParse(text?.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)) return null;
-        if (text!.Contains('%', StringComparison.Ordinal)) number /= 100;
-        if (number is <= 0 or >= 1) return null;
+        return text!.Contains('%', StringComparison.Ordinal) ? number / 100 : number;
+    }
+
+    /// <summary>The plainest part near a number.</summary>
+    private static string? NearestPart(decimal? number)
+    {
+        if (number is not ({ } part and > 0 and < 1)) return null;
         var parts = from under in Enumerable.Range(2, 7) from over in Enumerable.Range(1, under - 1) select (over, under);
-        var (o, u) = parts.MinBy(p => Math.Abs(((decimal)p.over / p.under) - number));
+        var (o, u) = parts.MinBy(p => Math.Abs(((decimal)p.over / p.under) - part));
         return string.Create(CultureInfo.InvariantCulture, $"\"{o}/{u}\"");
     }
 

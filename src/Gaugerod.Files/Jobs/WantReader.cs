@@ -48,14 +48,15 @@ internal sealed class WantReader(Values values, KnownNames names, IReadOnlyList<
         var height = fields.Length("height", LengthRange.Position);
         var edge = names.Edge(face, fields["edge"], values);
         if (!OneOf(fields, "height", "edge") || face is null) return null;
-        if (height is { } at) return new Want.JointAtHeight(face, at, must, weight);
+        if (fields["height"] is not null) return height + names.HeightsOf(face).Under(fields) is { } at ? new Want.JointAtHeight(face, at, must, weight) : null;
+        if (fields["heightsFrom"] is { } from) values.Log.AddSaid(from, "\"heightsFrom\" beside an edge", "it only with a \"height\"", "leave it out");
         return edge is null ? null : new Want.JointOnEdge(edge, must, weight);
     }
 
     private Want.AtLeast? AtLeast(Fields fields, string? face, bool must, int weight)
     {
         var edge = names.Edge(face, fields["edge"], values);
-        var (size, part) = (fields.Length("size", LengthRange.Cut), values.Part(fields["part"]));
+        var (size, part) = (fields.Length("size", LengthRange.Cut), values.Part(fields["part"], "a want of a \"full course\" along the edge"));
         return OneOf(fields, "size", "part") && edge is not null && (size is not null || part is not null) ? new Want.AtLeast(edge, size, part, must, weight) : null;
     }
 

@@ -43,6 +43,7 @@ internal static class Words
         ("bullnose over", CornerFinish.BullnoseOver), ("bullnose under", CornerFinish.BullnoseUnder), ("mitre", CornerFinish.Mitre), ("profile", CornerFinish.Profile));
 
     public static readonly Words<bool> FixtureEnds = new(("foot", false), ("head", true));
+    public static readonly Words<bool> HeightBases = new(("floor", false), ("level line", true));
     public static readonly Words<Lay> Lays = new(("level", Lay.Level), ("upright", Lay.Upright));
     public static readonly Words<Stepping> Steps = new(("one way", Stepping.OneWay), ("back and forth", Stepping.BackAndForth));
     public static readonly Words<Corners> CornerWays = new(("wrap", Corners.Wrap), ("restart", Corners.Restart));

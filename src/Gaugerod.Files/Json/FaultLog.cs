@@ -11,10 +11,14 @@ internal sealed class FaultLog(string file, Source source)
     private const int LongestPart = 500;
 
     private readonly List<FileFault> _faults = [];
+    private readonly List<FileFault> _doubts = [];
 
     public Source Source { get; } = source;
 
     public bool Any => _faults.Count > 0;
+
+    /// <summary>What was read by the rule, but may have been meant otherwise; in the file's order.</summary>
+    public Sequence<FileFault> Doubts => _doubts.OrderBy(f => f.Line).ThenBy(f => f.Column).ToSequence();
 
     public Sequence<FileFault> Faults => _faults.OrderBy(f => f.Line).ThenBy(f => f.Column).ToSequence();
 
@@ -30,6 +34,13 @@ internal sealed class FaultLog(string file, Source source)
 
     /// <summary>A value that cannot stand where it does, in other words than its own.</summary>
     public void AddSaid(Entry entry, string found, string expected, string? nearest = null) => Add(entry.At, entry.Path, found, expected, nearest);
+
+    public void Doubt(Entry entry, string found, string expected, string? nearest)
+    {
+        if (_doubts.Count >= Most) return;
+        var doubt = Located(entry.At, entry.Path, found, expected, nearest);
+        if (!_doubts.Contains(doubt)) _doubts.Add(doubt);
+    }
 
     public FileFault Located(int offset, string path, string found, string expected, string? nearest)
     {

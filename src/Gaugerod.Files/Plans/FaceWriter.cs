@@ -66,7 +66,7 @@ internal static class FaceWriter
         var tile = tiles.Of(piece);
         json.WriteStartObject();
         json.WriteString("id", piece.Id);
-        json.WriteString("kind", Kind(piece.Kind));
+        json.WriteString("kind", PieceWords.Of(piece.Kind));
         json.WriteRing("outline", piece.Outline);
         json.WriteRings("inner", piece.Inner);
         json.WriteNumber("course", piece.Course);
@@ -94,16 +94,4 @@ internal static class FaceWriter
         json.WriteString("faces", cut.Faces);
         json.WriteEndObject();
     }
-
-    private static string Kind(PieceKind kind) => kind switch
-    {
-        PieceKind.Full => "full",
-        PieceKind.Straight => "straight",
-        PieceKind.Corner => "corner",
-        PieceKind.Notch => "notch",
-        PieceKind.Slot => "slot",
-        PieceKind.Hole => "hole",
-        PieceKind.Taper => "taper",
-        _ => "shaped",
-    };
 }

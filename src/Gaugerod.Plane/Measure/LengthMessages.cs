@@ -32,7 +32,19 @@ internal static class LengthMessages
 
     internal static LengthReading.Refused TooLarge(string text) => new(text, "at most 1000 m (39370 1/16 in)", null);
 
-    internal static LengthReading.Refused TooFine(string text) => new(text, "nothing finer than 0.0003 mm", null);
+    internal static LengthReading.Refused TooSmall(string text) => new(text, "0, or a length of at least 0.0003 mm", null);
+
+    internal static LengthReading.Refused TooFine(string text) => new(text, "a fraction of at most 12 characters", null);
+
+    // What a spreadsheet leaves behind: 198.19799999999998.
+    internal static LengthReading.Refused TooManyDecimals(string text, string written)
+    {
+        var point = written.Replace(',', '.');
+        var nearest = decimal.TryParse(point, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)
+            ? text.Replace(written, decimal.Round(number, 3, MidpointRounding.AwayFromZero).ToString("0.###", CultureInfo.InvariantCulture), StringComparison.Ordinal)
+            : null;
+        return new(text, "at most 12 figures after the point", nearest);
+    }
 
     internal static LengthReading.Refused NothingBelow(string text) => new(text, "a number other than 0 to divide by", null);
 

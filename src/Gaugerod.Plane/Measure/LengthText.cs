@@ -40,6 +40,21 @@ public static class LengthText
         return LengthTextWriter.WithUnit(tape.Nearest(length), tape);
     }
 
+    /// <summary>
+    /// As <see cref="Nearest"/>, but finer where the tape would hide a part: to 1/128 in, else 0.0001 in; to 0.01 mm. For a
+    /// message in which a length and its limit must not look alike.
+    /// </summary>
+    public static string Finer(Length length, Tape tape)
+    {
+        ArgumentNullException.ThrowIfNull(tape);
+        if (tape.Nearest(length) == length) return Nearest(length, tape);
+        if (tape.Unit == LengthUnit.Millimetre) return $"{length.Millimetres.ToString("0.##", System.Globalization.CultureInfo.InvariantCulture)} mm";
+        var fine = new Tape(LengthUnit.Inch, Length.FromInches(0, 1, 128));
+        return fine.Nearest(length) == length
+            ? Nearest(length, fine)
+            : $"{(length.Steps / (decimal)Length.StepsPerInch).ToString("0.####", System.Globalization.CultureInfo.InvariantCulture)} in";
+    }
+
     /// <summary>Writes a length to the last mark below it, for a cut that must fit a gap. Below zero it goes down too.</summary>
     public static string Down(Length length, Tape tape)
     {

@@ -56,7 +56,7 @@ internal sealed class LengthTextReader
             sum += away ? -steps : steps;
         }
 
-        return Kept(sum);
+        return Kept(sum, terms);
     }
 
     private bool? Sign()
@@ -95,11 +95,15 @@ internal sealed class LengthTextReader
         return null;
     }
 
-    private LengthReading Kept(LengthTextRatio sum)
+    private LengthReading Kept(LengthTextRatio sum, List<(LengthTextQuantity Quantity, bool Taken)> terms)
     {
         var steps = sum.Rounded();
         if (Int128.Abs(steps) > LengthText.Greatest.Steps) return LengthMessages.TooLarge(_text);
-        if (steps == 0 && !sum.IsZero) return LengthMessages.TooFine(_text);
-        return new LengthReading.Understood(Length.FromSteps((long)steps));
+        if (steps == 0 && !sum.IsZero) return LengthMessages.TooSmall(_text);
+        var read = new LengthReading.Understood(Length.FromSteps((long)steps));
+        if (_job == LengthUnit.Inch || terms.Exists(t => LengthTextUnits.IsImperial(t.Quantity.Unit)) || terms.TrueForAll(t => t.Quantity.IsLength || t.Quantity.IsPlain)) return read;
+        var bare = terms.TrueForAll(t => !t.Quantity.IsLength);
+        var millimetres = (sum * new LengthTextRatio(LengthTextUnits.Steps(LengthTextUnit.Millimetre), LengthTextUnits.Steps(LengthTextUnit.Inch))).Rounded();
+        return read with { FractionAsInches = true, InMillimetres = bare ? Length.FromSteps((long)millimetres) : null };
     }
 }

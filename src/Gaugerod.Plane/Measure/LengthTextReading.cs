@@ -9,7 +9,17 @@ public abstract record LengthReading
 
     /// <summary>It was understood.</summary>
     /// <param name="Value">The length.</param>
-    public sealed record Understood(Length Value) : LengthReading;
+    public sealed record Understood(Length Value) : LengthReading
+    {
+        /// <summary>
+        /// Whether a fraction without a unit was taken as inches though the job is in millimetres. It is the rule, and the
+        /// usual slip of somebody who means half a millimetre: whoever asks should say what was read.
+        /// </summary>
+        public bool FractionAsInches { get; init; }
+
+        /// <summary>What the same figures are in millimetres; null unless <see cref="FractionAsInches"/> and nothing in the text has a unit.</summary>
+        public Length? InMillimetres { get; init; }
+    }
 
     /// <summary>It was refused; nothing was guessed.</summary>
     /// <param name="Found">What stood there.</param>

@@ -94,7 +94,7 @@ internal sealed class LengthTextScanner(string text)
         var whole = (mark < 0 ? written : written[..mark]).TrimStart('0');
         var decimals = mark < 0 ? "" : written[(mark + 1)..].TrimEnd('0');
         if (whole.Length > MostFigures) return LengthMessages.TooLarge(text);
-        if (decimals.Length > MostFigures) return LengthMessages.TooFine(text);
+        if (decimals.Length > MostFigures) return LengthMessages.TooManyDecimals(text, written);
 
         Int128 numerator = 0, denominator = 1;
         foreach (var figure in whole) numerator = (numerator * 10) + (figure - '0');

@@ -13,6 +13,9 @@ namespace Gaugerod.Sheets.Formats;
 /// </summary>
 internal static partial class PdfFinish
 {
+    private const RegexOptions Plain = RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture;
+    private const int Milliseconds = 1000;
+
     private static readonly Encoding Bytes = Encoding.Latin1;
 
     public static byte[] Of(byte[] pdf)
@@ -91,24 +94,24 @@ internal static partial class PdfFinish
         }
     }
 
-    [GeneratedRegex(@"startxref\s+(?<at>\d+)\s+%%EOF\s*$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"startxref\s+(?<at>\d+)\s+%%EOF\s*$", Plain, Milliseconds)]
     private static partial Regex StartXref();
 
-    [GeneratedRegex(@"(?<at>\d{10}) \d{5} (?<use>[nf])", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"(?<at>\d{10}) \d{5} (?<use>[nf])", Plain, Milliseconds)]
     private static partial Regex Entry();
 
-    [GeneratedRegex(@"^\d+ 0 obj\s*(?<dictionary><<[^\0]*?>>)\s*stream\r?\n", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"^\d+ 0 obj\s*(?<dictionary><<[^\0]*?>>)\s*stream\r?\n", Plain, Milliseconds)]
     private static partial Regex Stream();
 
-    [GeneratedRegex(@"/Length (?<size>\d+)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"/Length (?<size>\d+)", Plain, Milliseconds)]
     private static partial Regex Length();
 
-    [GeneratedRegex(@"uuid:[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"uuid:[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}", Plain, Milliseconds)]
     private static partial Regex Uuid();
 
-    [GeneratedRegex(@"/ID\[<[0-9A-F]{32}><[0-9A-F]{32}>\]", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"/ID\[<[0-9A-F]{32}><[0-9A-F]{32}>\]", Plain, Milliseconds)]
     private static partial Regex Identity();
 
-    [GeneratedRegex(@"/[A-Z]{6}\+(?=Inter)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(@"/[A-Z]{6}\+(?=Inter)", Plain, Milliseconds)]
     private static partial Regex Subset();
 }

@@ -1,5 +1,6 @@
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Planning;
 using Gaugerod.Sheets.Drawings;
 
 namespace Gaugerod.Sheets.Sheets;
@@ -13,8 +14,17 @@ internal static class CutSheets
     {
         if (cutting.Settings.Count == 0 && cutting.ByHand.Count == 0) return;
         var flow = book.Flow($"Cut list: {cutting.Product}", $"Pieces of {cutting.Product} to cut, by saw setting, then pieces marked by hand.");
+        flow.Add(Block.Words(Count(cutting, pieces), flow.Width, after: 2));
         Settings(flow, book, cutting);
         ByHand(flow, book.Figures, cutting, pieces);
+    }
+
+    private static string Count(ProductCutting cutting, IReadOnlyDictionary<string, PieceOnFace> pieces)
+    {
+        var all = cutting.Settings.SelectMany(s => s.Pieces).Concat(cutting.ByHand).Distinct(StringComparer.Ordinal).Where(pieces.ContainsKey).Select(id => pieces[id].Piece).ToArray();
+        var drilled = all.Count(CutWords.IsOnlyDrilled);
+        var words = $"{Figures.Count(all.Length, "piece", "pieces")} to cut";
+        return drilled == 0 ? words + "." : $"{words}: {Figures.Number(all.Length - drilled)} at an edge, {Figures.Number(drilled)} only drilled.";
     }
 
     private static void Settings(Flow flow, SheetBook book, ProductCutting cutting)
@@ -91,7 +101,7 @@ internal static class CutSheets
         PieceSketch.Draw(pen, of, new(room.X, room.Y + 1.5, sketch, PieceSketch.HeightOf(of, sketch, Most(sketch), figures)), figures);
         var x = room.X + sketch + 2;
         Tick(pen, x, room.Y + 3, piece.Id);
-        pen.Text(x + 5.4, room.Y + 10.4, $"{FacePicture.NameOf(piece.Kind)}, {piece.Face}", 8, ink: Ink.Quiet);
+        pen.Text(x + 5.4, room.Y + 10.4, $"{PieceWords.Of(piece.Kind)}, {piece.Face}", 8, ink: Ink.Quiet);
         pen.Paragraph(x, room.Y + 12.4, room.Width - sketch - 2, CutWords.Of(of, figures), 9.5);
     }
 }

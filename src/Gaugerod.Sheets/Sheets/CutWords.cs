@@ -13,11 +13,20 @@ internal static class CutWords
     public static string Of(PieceOnFace of, Figures figures)
     {
         var piece = of.Piece;
-        List<string> words = [.. piece.Cuts.Where(c => Shows(c, figures)).Select(c => Cut(c, piece, figures)), .. of.Holes.Select(h => Hole(h, piece.Cell, figures))];
+        var nips = Nip.Of(piece, figures);
+        List<string> words =
+        [
+            .. piece.Cuts.Where(c => Shows(c, figures) && !nips.Any(n => n.Says(c))).Select(c => Cut(c, piece, figures)),
+            .. nips.Select(n => n.Words), .. of.Holes.Select(h => Hole(h, piece.Cell, figures)),
+        ];
         if (CutBothWays(piece, TileSide.Left, TileSide.Right)) words.Add($"piece {figures.Cut(piece.Width)} wide");
         if (CutBothWays(piece, TileSide.Bottom, TileSide.Top)) words.Add($"piece {figures.Cut(piece.Height)} high");
+        if (of.Note is { } note) words.Add(note);
         return words.Count == 0 ? "As the sketch shows." : string.Join("\n", words);
     }
+
+    /// <summary>Whether nothing is cut off a piece: it only has holes.</summary>
+    public static bool IsOnlyDrilled(Piece piece) => piece.Kind != PieceKind.Full && piece.Cuts.Count == 0;
 
     private static bool CutBothWays(Piece piece, TileSide one, TileSide other) =>
         piece.Cuts.Any(c => c.Away == one) && piece.Cuts.Any(c => c.Away == other);

@@ -30,10 +30,26 @@ internal sealed class FaceDimensions(FacePicture picture, Pen pen, PieceNumbers 
         var y = _bounds.Bottom + 6;
         var row = TileChain.Longest(picture.Plan.Pieces, level: true);
         if (row.Count > 0) Dimension([.. row.Select(p => Span(p, level: true))], (a, b, words, spill) => Measures.Level(pen, X(a), X(b), y, words, spill));
+        if (row.Count > 0)
+        {
+            pen.Text(_bounds.Right + 3.5, y - 0.4, Row(row), 7, ink: Ink.Quiet);
+            pen.Text(_bounds.Right + 3.5, y + 2.6, Foot(row) + " up", 7, ink: Ink.Quiet);
+            numbers.Keep(new(_bounds.Right + 3, y - 3, Right - 4, 7));
+        }
+
         numbers.Keep(Measures.Level(pen, X(field.Left), X(field.Right), y + 6.5, $"tiled {figures.Near(field.Width)}"));
         var outline = picture.Plan.Face.Outline.Bounds;
         if (outline.Width != field.Width) numbers.Keep(Measures.Level(pen, X(outline.Left), X(outline.Right), y + 12, $"wall {figures.Near(outline.Width)}"));
     }
+
+    /// <summary>A row by its first and last numbered pieces: <c>row B46 to B48</c>.</summary>
+    private static string Row(IReadOnlyList<Piece> row)
+    {
+        var cut = row.Where(p => p.Kind != PieceKind.Full).Select(p => p.Id).ToArray();
+        return cut.Length switch { 0 => "the row that stands", 1 => $"the row of {cut[0]},", _ => $"the row {cut[0]} to {cut[^1]}," };
+    }
+
+    private string Foot(IReadOnlyList<Piece> row) => figures.Near(row.Min(p => p.Outline.Bounds.Bottom));
 
     private void LeftSide()
     {

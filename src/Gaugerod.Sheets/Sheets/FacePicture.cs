@@ -29,14 +29,37 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
         Trims();
     }
 
-    /// <summary>Draws the lines to snap, a little past the face's sides.</summary>
+    /// <summary>Draws the lines to snap where they have wall under them, with a triangle behind each end.</summary>
     public void Lines(IEnumerable<SnapLine> lines, double past)
     {
         foreach (var line in lines.Where(l => string.Equals(l.Face, plan.Face.Name, StringComparison.Ordinal)))
         {
-            var (from, to) = Ends(line, past);
-            pen.Line(from, to, Stroke.SnapLine);
+            var level = line.Axis == Axis.Level;
+            var (start, end) = ((Spot?)null, default(Spot));
+            foreach (var (from, to) in LineReach.On(plan.Face, line.Axis, line.At))
+            {
+                var (one, other) = level ? (map.At(new(from, line.At)), map.At(new(to, line.At))) : (map.At(new(line.At, from)), map.At(new(line.At, to)));
+
+                // On white, so that a copy in grey still tells it from the tiles' sides.
+                pen.Area(Frame.Around([one, other]).Grown(LineAir), Fill.Paper);
+                pen.Line(one, other, Stroke.SnapLine);
+                (start, end) = (start ?? one, other);
+            }
+
+            if (start is not { } begin) continue;
+            Triangle(begin, end, past);
+            Triangle(end, begin, past);
         }
+    }
+
+    private const double LineAir = 0.45;
+
+    /// <summary>A triangle that touches the end of a line and points along it.</summary>
+    private void Triangle(Spot tip, Spot towards, double size)
+    {
+        var (dx, dy) = (Math.Sign(towards.X - tip.X) * size, Math.Sign(towards.Y - tip.Y) * size);
+        var back = new Spot(tip.X - dx, tip.Y - dy);
+        pen.Area(new[] { tip, new(back.X - (dy / 2), back.Y + (dx / 2)), new(back.X + (dy / 2), back.Y - (dx / 2)) }.ToSequence(), Fill.Ink);
     }
 
     /// <summary>Where a line to snap begins and ends on the paper: left to right, or top to bottom.</summary>
@@ -61,18 +84,6 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
         PieceKind.Hole => Fill.Hole,
         PieceKind.Taper => Fill.Taper,
         _ => Fill.Shaped,
-    };
-
-    public static string NameOf(PieceKind kind) => kind switch
-    {
-        PieceKind.Full => "full",
-        PieceKind.Straight => "straight",
-        PieceKind.Corner => "corner",
-        PieceKind.Notch => "notch",
-        PieceKind.Slot => "slot",
-        PieceKind.Hole => "hole",
-        PieceKind.Taper => "taper",
-        _ => "shaped",
     };
 
     private static IEnumerable<Ring> RingsOf(Piece piece) => [piece.Outline, .. piece.Inner];

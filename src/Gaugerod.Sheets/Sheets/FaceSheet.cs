@@ -1,5 +1,6 @@
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
+using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Sheets.Drawings;
 
@@ -74,12 +75,12 @@ internal static class FaceSheet
         var y = content.Bottom - 15;
         var x = content.X;
         pen.Paragraph(x, content.Bottom - 26.3, content.Width,
-            "Seen from inside the room. Up: from the foot of the left corner. From the left: from the left corner or end of the bare wall. Dimensions are of the longest row and the longest stack of tiles; sizes on pieces are what to cut.", 7.5, ink: Ink.Quiet);
+            "Seen from inside the room. Up: from the foot of the left corner. From the left: from the left corner or end of the bare wall. Dimensions are of the longest row, named beside them, and of the longest stack of tiles; sizes on pieces are what to cut.", 7.5, ink: Ink.Quiet);
         foreach (var kind in face.Pieces.Select(p => p.Kind).Distinct().Order())
         {
             pen.Area(new Frame(x, y - 3.2, 7, 4), FacePicture.FillOf(kind), kind == PieceKind.Full ? Stroke.TileEdge : Stroke.CutEdge);
-            pen.Text(x + 8.2, y, FacePicture.NameOf(kind), 8);
-            x += 8.2 + Lettering.Width(FacePicture.NameOf(kind), 8) + 3.6;
+            pen.Text(x + 8.2, y, PieceWords.Of(kind), 8);
+            x += 8.2 + Lettering.Width(PieceWords.Of(kind), 8) + 3.6;
         }
 
         if (face.Face.Edges.Any(e => e.Trim > Length.Zero))
@@ -90,6 +91,7 @@ internal static class FaceSheet
         }
 
         pen.Line(x, y - 1.2, x + 7, y - 1.2, Stroke.SnapLine);
+        pen.Area(new[] { new Spot(x + 2.5, y - 1.2), new(x, y - 2.4), new(x, y) }.ToSequence(), Fill.Ink);
         pen.Text(x + 8.2, y, "line to snap", 8);
         Measures.CheckBar(pen, content.X, content.Bottom - 8, 100, "100 mm on paper");
         Measures.CheckBar(pen, content.X, content.Bottom - 2.6, 101.6, "4 in on paper");
@@ -111,7 +113,7 @@ internal static class FaceSheet
 
     private static string Describe(RunPlan run, FacePlan face, int scale, Figures figures)
     {
-        var kinds = face.Pieces.GroupBy(p => p.Kind).OrderBy(g => g.Key).Select(g => $"{Figures.Number(g.Count())} {FacePicture.NameOf(g.Key)}");
+        var kinds = face.Pieces.GroupBy(p => p.Kind).OrderBy(g => g.Key).Select(g => $"{Figures.Number(g.Count())} {PieceWords.Of(g.Key)}");
         var lines = run.Lines.Where(l => string.Equals(l.Face, face.Face.Name, StringComparison.Ordinal))
             .Select(l => $"{(l.Axis == Engine.Lines.Axis.Level ? "level line" : "plumb line")} at {figures.NearWithUnit(l.At)}");
         return $"Face {face.Face.Name} at 1 to {Figures.Number(scale)}. Pieces: {string.Join(", ", kinds)}. Lines to snap: {string.Join(", ", lines)}.";

@@ -63,6 +63,7 @@ internal static class FirstSheet
         var across = new Flow(room, () => Next(1));
         across.Add(Block.Together(Block.Heading("First tile", across.Width), Block.Words(first.Words, across.Width, 10, bold: true, after: 1.2)));
         Lines(across, run, figures, across.Width);
+        if (SettingOrder.Words(book.Plan.Job, run) is { } order) across.Add(Block.Words(order, across.Width, 8, after: 1));
         if (Ledge.Words(run) is { } ledge) across.Add(Block.Words(ledge, across.Width, 8, after: 1.5));
         var flow = new Flow(across.Rest(2, 8), () => Next(2));
         var width = flow.Width;
@@ -87,12 +88,15 @@ internal static class FirstSheet
     {
         if (run.Lines.Count == 0) return;
         var rows = run.Lines.Select(l => (Line: l, At: LinePlace.Of(l, run, figures)))
-            .Select(l => (IReadOnlyList<string>)[l.Line.Face, l.Line.Axis == Axis.Level ? "level" : "plumb", l.At.Words, l.At.Else, l.Line.Why]);
+            .Select(l => (IReadOnlyList<string>)[l.Line.Face, l.Line.Axis == Axis.Level ? "level" : "plumb", l.At.Words, l.At.Else, Why(l.Line, run)]);
         var (head, body) = Table.Of([new("Face", 19), new("Line", 12), new($"Where ({figures.Unit})", 63, Bold: true), new("From foot", 19), new("What for", 91)], rows, width, 8);
         flow.Add(Block.Together(Block.Heading("Lines to snap", width), head), body, head);
         flow.Add(Block.Gap(0.8));
         flow.Add(Block.Words("Left and right as seen from inside the room, from the left corner or end of the bare wall. From foot: from where that corner meets the floor.", width, 8, ink: Ink.Quiet, after: 1.5));
     }
+
+    private static string Why(SnapLine line, RunPlan run) =>
+        $"{line.Why} {LineReach.Words(line, run.Faces.First(f => string.Equals(f.Face.Name, line.Face, StringComparison.Ordinal)).Face)}".TrimEnd();
 
     private static Block Order(OrderLine order, double width)
     {
@@ -114,7 +118,7 @@ internal static class FirstSheet
         var figures = new Figures(plan.Job.Tape);
         var product = plan.Job.Products.FirstOrDefault(p => string.Equals(p.Name, run.Request.Product, StringComparison.Ordinal));
         var tile = product is null ? run.Request.Product : $"{product.Name}, {figures.Near(product.Width)} × {figures.Near(product.Height)} {figures.Unit}";
-        return $"Run {run.Request.Name}, unrolled left to right as seen from inside. Tile: {tile}. Joint: {figures.NearWithUnit(run.Best.Placing.Joint)}. Dash-dot lines are corners of the room; thick blue lines are snapped.";
+        return $"Run {run.Request.Name}, unrolled left to right as seen from inside. Tile: {tile}. Joint: {figures.NearWithUnit(run.Best.Placing.Joint)}. Dash-dot lines are corners of the room; thick lines between black triangles are snapped.";
     }
 
     internal static string Score(RunPlan run, Figures figures)
@@ -124,7 +128,14 @@ internal static class FirstSheet
             ? run.Best.Wants.Count == 0 ? "Nothing special was asked." : $"All {Figures.Number(run.Best.Wants.Count)} wants are met."
             : $"{Figures.Count(score.WantsMissed, "want", "wants")} missed" + (score.MustsMissed > 0 ? $", {Figures.Count(score.MustsMissed, "must", "musts")} among them." : ", no must among them.");
         var slivers = Figures.Count(score.Slivers, "sliver", "slivers");
-        return $"The smallest cut is {figures.CutWithUnit(score.SmallestCut)}; {slivers}. {Capital(Figures.Count(score.Cuts, "tile is", "tiles are"))} cut; the plan takes {Figures.Count(score.Tiles, "tile", "tiles")}. {missed}";
+        return $"The smallest cut is {figures.CutWithUnit(score.SmallestCut)}; {slivers}. {Capital(Figures.Count(score.Cuts, "tile is", "tiles are"))} cut at an edge{Drilled(run)}; the plan takes {Figures.Count(score.Tiles, "tile", "tiles")}. {missed}";
+    }
+
+    /// <summary>What the cut list holds beside the tiles cut at an edge, so that the two numbers agree.</summary>
+    private static string Drilled(RunPlan run)
+    {
+        var drilled = run.Faces.SelectMany(f => f.Pieces).Count(CutWords.IsOnlyDrilled);
+        return drilled == 0 ? "" : $" and {Figures.Number(drilled)} only drilled";
     }
 
     private static string Capital(string words) => char.ToUpperInvariant(words[0]) + words[1..];

@@ -12,11 +12,14 @@ internal static class Ledge
     {
         var faces = run.Lines.Where(l => l.Axis == Axis.Level && IsCutBelow(run, l)).Select(l => l.Face).Distinct(StringComparer.Ordinal).ToArray();
         if (faces.Length == 0) return null;
-        var where = faces.Length == 1 ? faces[0] : $"{string.Join(", ", faces[..^1])} and {faces[^1]}";
-        return $"On {where} the course below a level line is cut. Screw a straight batten along the line, its top edge on it, set the whole course on that, "
-            + "take it off when the tile holds and cut the course below to what is then measured. Before you screw, find out what is behind the wall: pipes, cables. "
-            + "No screw through a waterproofed face: prop the batten from below. The instructions of board, membrane and adhesive come first.";
+        return $"On {List(faces)} the course below a level line is cut. Screw a straight batten along the line, its top edge on it, and set the whole course on that. "
+            + "Take it off when the adhesive has set as its instructions say, usually the next day; then cut the course below to what is measured and set it last. "
+            + "Before you screw, find out what is behind the wall: pipes, cables. No screw through a waterproofed face: prop the batten from below. "
+            + "The instructions of board, membrane and adhesive come first.";
     }
+
+    /// <summary><c>west, north and east</c>.</summary>
+    public static string List(IReadOnlyList<string> names) => names.Count == 1 ? names[0] : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
 
     private static bool IsCutBelow(RunPlan run, SnapLine line)
     {

@@ -14,7 +14,8 @@ internal static class PairSheets
     public static void Add(SheetBook book, ProductCutting cutting, Product product)
     {
         var pairs = cutting.Tiles.Where(t => t.Pieces.Count > 1).ToArray();
-        if (pairs.Length == 0) return;
+        var corners = RoundCorners.Of(cutting, book.Plan.Runs);
+        if (pairs.Length == 0 && corners.Count == 0) return;
         var flow = book.Flow($"Pairs: {cutting.Product}", $"Tiles of {cutting.Product} that give two pieces each, and where the pieces lie in the tile.");
         var width = (flow.Width - (Gap * (Across - 1))) / Across;
         var tall = Math.Min(44, (width - 6) * product.Height.Steps / product.Width.Steps);
@@ -23,7 +24,23 @@ internal static class PairSheets
             for (var i = 0; i < row.Length; i++) Card(pen, row[i], product, new(x + (i * (width + Gap)), y, width, tall + 21), book.Figures);
         })).ToList();
         var words = Block.Words($"{Figures.Count(pairs.Length, "tile gives", "tiles give")} two pieces each. Broken hatch is waste. Every other cut piece takes a tile of its own. {Proof(cutting)}", flow.Width, after: 3);
-        flow.Add(Block.Together(Block.Heading("From which tile each pair comes", flow.Width), words), rows, Block.Heading("From which tile each pair comes, continued", flow.Width));
+        if (pairs.Length > 0) flow.Add(Block.Together(Block.Heading("From which tile each pair comes", flow.Width), words), rows, Block.Heading("From which tile each pair comes, continued", flow.Width));
+        Round(flow, corners);
+    }
+
+    /// <summary>Two to a row: where each course goes on round a corner of the room.</summary>
+    private static void Round(Flow flow, IReadOnlyList<RoundCorner> corners)
+    {
+        if (corners.Count == 0) return;
+        const double row = 5;
+        var half = flow.Width / 2;
+        var rows = corners.Select(RoundCorners.Words).Chunk(2).Select(pair => new Block(row, (pen, x, y) =>
+        {
+            for (var i = 0; i < pair.Length; i++) pen.Text(x + (i * half), y + 3.6, pair[i], 9);
+        })).ToList();
+        var words = Block.Words("The courses run through the corners of the room as if there were none: the piece at the end of a course goes on as the first on the next wall.", flow.Width, after: 2);
+        flow.Add(Block.Gap(4));
+        flow.Add(Block.Together(Block.Heading("Round the corners", flow.Width), words), rows, Block.Heading("Round the corners, continued", flow.Width));
     }
 
     private static string Proof(ProductCutting cutting) => cutting.Proved

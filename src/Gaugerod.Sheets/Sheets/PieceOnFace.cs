@@ -8,6 +8,9 @@ namespace Gaugerod.Sheets.Sheets;
 /// <summary>A piece and the round holes of its face that reach into its tile.</summary>
 internal sealed record PieceOnFace(Piece Piece, Sequence<Hole> Holes)
 {
+    /// <summary>What a person wonders at who cuts it; null for nothing.</summary>
+    public string? Note { get; init; }
+
     public static PieceOnFace Of(Piece piece, FinishedFace face) => new(piece, face.Holes.Where(h => Reaches(h, piece)).ToSequence());
 
     /// <summary>Whether a hole's middle lies in the tile, not beside it.</summary>

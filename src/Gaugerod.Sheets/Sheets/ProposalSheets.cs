@@ -15,11 +15,11 @@ internal static class ProposalSheets
         var (head, body) = Table.Of(
             [new("", 11, Bold: true), new("Smallest cut", 17, Right: true, Bold: true), new("Slivers", 14, Right: true), new("Cut tiles", 13, Right: true), new("Tiles", 12, Right: true), new("Wants missed", 15, Right: true), new("Joint", 13, Right: true), new("A tile's corner at, right × up", 34), new("Why", 70)],
             rows, flow.Width);
-        flow.Add(Block.Together(Block.Heading("Best and others", flow.Width), Block.Words("Compared in this order: " + string.Join(", ", run.Request.Order.Select(Name)) + ".", flow.Width, ink: Ink.Quiet, after: 1.5), head), body, head);
+        flow.Add(Block.Together(Block.Heading("Best and others", flow.Width), Block.Words("Compared in this order: " + string.Join(", ", run.Request.Order.Select(Name)) + ". Cut tiles are those cut at an edge; the cut list also holds those that are only drilled.", flow.Width, ink: Ink.Quiet, after: 1.5), head), body, head);
         flow.Add(Block.Gap(5));
         if (run.Best.Wants.Count > 0)
         {
-            var wants = run.Best.Wants.Select(w => (IReadOnlyList<string>)[w.Held ? "met" : "MISSED", w.Want.Must ? "must" : "wish", w.Text]);
+            var wants = run.Best.Wants.Select(w => (IReadOnlyList<string>)[w.Held ? "met" : "MISSED", w.Want.Must ? "must" : "wish", w.Text + HeldJoint.Words(w, run, figures)]);
             var (wantHead, wantRows) = Table.Of([new("", 18, Bold: true), new("", 16), new("What was asked, and how it came out", 150)], wants, flow.Width);
             flow.Add(Block.Together(Block.Heading("Wants of the best", flow.Width), wantHead), wantRows, wantHead);
             flow.Add(Block.Gap(5));

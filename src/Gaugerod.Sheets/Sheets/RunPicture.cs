@@ -8,7 +8,7 @@ namespace Gaugerod.Sheets.Sheets;
 /// <summary>A run unrolled: its faces side by side, corners as fold lines, the lines to snap with their heights, the first tile marked.</summary>
 internal static class RunPicture
 {
-    private const double Above = 8, Below = 6, Beside = 3, Fold = 5;
+    private const double Triangles = 1.6, Above = 8, Below = 6, Beside = 3, Fold = 5;
 
     public static Box BoundsOf(RunPlan run) => Box.Around(run.Faces.SelectMany(f =>
         f.Face.Outline.Points.Select(p => p.Moved(f.Face.Unrolled, f.Face.Raised))));
@@ -32,7 +32,7 @@ internal static class RunPicture
             if (i > 0) pen.Line(frame.X - (Fold / 2), frame.Y - 3, frame.X - (Fold / 2), frame.Bottom + 3, Stroke.FoldLine);
         }
 
-        foreach (var picture in pictures) picture.Lines(run.Lines, 0);
+        foreach (var picture in pictures) picture.Lines(run.Lines, Triangles);
         var named = Mark(pen, pictures, first);
         var kept = Heights(pen, run, pictures, figures);
         if (numbered) Numbers(pen, pictures, kept, named ? first : first with { Piece = null }, figures);
@@ -59,7 +59,6 @@ internal static class RunPicture
         return false;
     }
 
-    /// <summary>A height is written once on the left of the run and again where it changes; a plumb line's distance above it.</summary>
     /// <summary>Numbers every cut piece, clear of what is written already.</summary>
     private static void Numbers(Pen pen, FacePicture[] pictures, List<Frame> kept, FirstTile first, Figures figures)
     {
@@ -73,6 +72,7 @@ internal static class RunPicture
         }
     }
 
+    /// <summary>Writes each line's height at its left end, and a plumb line's distance above it.</summary>
     private static List<Frame> Heights(Pen pen, RunPlan run, FacePicture[] pictures, Figures figures)
     {
         var taken = new List<Frame>();
@@ -80,7 +80,7 @@ internal static class RunPicture
         {
             foreach (var line in run.Lines.Where(l => string.Equals(l.Face, picture.Plan.Face.Name, StringComparison.Ordinal)))
             {
-                var (from, _) = picture.Ends(line, 0);
+                var (from, _) = picture.Ends(line, line.Axis == Axis.Level ? 0 : Triangles);
                 var words = LinePlace.Of(line, run, figures).Short;
                 var box = Pen.BoxAround(default, words, 8.5, bold: true, upright: false);
                 var at = line.Axis == Axis.Level

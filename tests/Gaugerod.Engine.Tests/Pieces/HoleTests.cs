@@ -18,7 +18,7 @@ public sealed class HoleTests
         var fault = Assert.Single(Finish(Read("wall", holes: holes)).Faults);
 
         Assert.Equal("faces[0].holes[1]", fault.Path);
-        Assert.Contains("'pipe' meets 'valve'", fault.Found);
+        Assert.Contains("'pipe' running into 'valve'", fault.Found);
     }
 
     [Fact]

@@ -18,8 +18,8 @@ internal static class OneWall
         Sequence<Opening>? openings = null, BondRequest? bond = null, Length? depth = null)
     {
         static Edge Side(string name, EdgeKind kind) => new(name, kind);
-        var readings = new FaceReadings(
-            new(width, null, null), new(height, null), new(Length.FromMillimetres(1000), Length.FromMillimetres(1000)), new(Length.Zero, Length.Zero));
+        var half = Length.FromSteps(height.Steps / 2);
+        var readings = new FaceReadings(new(width, null, null), new(height, null), new(half, half), new(Length.Zero, Length.Zero));
         var wall = new Face(
             "wall", new FaceShape.Read(
                 readings, Side("foot", EdgeKind.Floor), Side("right", EdgeKind.InsideCorner), Side("head", EdgeKind.Ceiling), Side("left", EdgeKind.InsideCorner), []),

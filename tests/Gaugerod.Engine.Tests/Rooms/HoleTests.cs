@@ -15,7 +15,7 @@ public sealed class HoleTests
     {
         var fault = Assert.Single(Finish(WithHoles(new("valve", At(500, 1000), Mm(100)), new("spout", At(x, 1000), Mm(diameter)))).Faults);
 
-        Assert.Equal(("faces[0].holes[1]", "the hole 'spout' meets 'valve'"), (fault.Path, fault.Found));
+        Assert.Equal(("faces[0].holes[1]", "the hole 'spout' running into 'valve'"), (fault.Path, fault.Found));
     }
 
     [Fact]

@@ -46,7 +46,7 @@ public sealed class RoomFaultTests
     [InlineData(300, 0, 600, 2000, "make it a fixture at the foot")]
     [InlineData(300, 5, 600, 2000, "make it a fixture at the foot")]
     [InlineData(700, 1000, 898, 1500, "end it short of that edge, or give the face by its corners, around it")]
-    [InlineData(1300, 1000, 1500, 1500, "measure it from the face's lower left corner")]
+    [InlineData(1300, 1000, 1500, 1500, "measure it again, to the right and up from the face's lower left corner")]
     public void An_opening_that_reaches_the_fields_edge_is_told_what_would_do(long left, long bottom, long right, long top, string nearest)
     {
         var fault = Assert.Single(Finish(Read("north", openings: [Window("window", left, bottom, right, top)])).Faults);
@@ -59,7 +59,7 @@ public sealed class RoomFaultTests
     {
         var fault = Assert.Single(Finish(Read("north", openings: [Window("window", 200, 1000, 400, 1500), Window("niche", 405, 1000, 600, 1500)])).Faults);
 
-        Assert.Equal(("faces[0].openings[1]", "'niche' meets 'window'"), (fault.Path, fault.Found));
+        Assert.Equal(("faces[0].openings[1]", "'niche' running into 'window'"), (fault.Path, fault.Found));
     }
 
     [Fact]

@@ -83,7 +83,7 @@ public sealed class FixtureNotchTests
     }
 
     [Theory]
-    [InlineData(0, 700, 600, 900, "fixtures[1]", "begins before")]
+    [InlineData(0, 700, 600, 900, "fixtures[1]", "beginning before")]
     [InlineData(-5, 700, 800, 900, "fixtures[0].from", "beyond the left corner")]
     [InlineData(0, 700, 800, 1701, "fixtures[1].to", "beyond the right corner")]
     [InlineData(700, 700, 800, 900, "fixtures[0].to", "700 mm")]
@@ -110,7 +110,7 @@ public sealed class FixtureNotchTests
     {
         var fault = Assert.Single(Draw(Foot("bench", 300, 900, 2200), new SurveyBox("soffit", true, Mm(600), Mm(1200), Mm(2100), Mm(2100))).Faults);
 
-        Assert.Contains("'soffit' runs into 'bench'", fault.Found, StringComparison.Ordinal);
+        Assert.Contains("'soffit' running into 'bench'", fault.Found, StringComparison.Ordinal);
     }
 
     private static Survey Draw(params SurveyBox[] boxes) => ReadingsToOutline.Draw(TrueWall(1700, 2400), boxes.ToSequence(), Metric);

@@ -7,7 +7,7 @@ public class BadJobTests
     [InlineData("\"foot\": 2400", "\"fot\": 2400", "job.json:14: faces[0].readings.width.fot: found an unknown field \"fot\", expected \"foot\", \"middle\" or \"top\". Nearest: \"foot\".")]
     [InlineData("\"joint\": 3,", "\"joint\": 3, \"colour\": \"white\",", "job.json:25: runs[0].colour: found an unknown field \"colour\", expected \"name\", \"product\", \"faces\", \"bond\", \"corners\", \"joint\", \"through\", \"limits\", \"wants\" or \"order\".")]
     [InlineData("\"foot\": 2400", "\"foot\": 2400, \"foot\": 2500", "job.json:14: faces[0].readings.width.foot: found this field a second time, the first is in line 14, expected every field once.")]
-    [InlineData("\"foot\": 2400", "\"foot\": null", "job.json:14: faces[0].readings.width.foot: found nothing, expected a length such as \"40 1/2\".")]
+    [InlineData("\"foot\": 2400", "\"foot\": null", "job.json:14: faces[0].readings.width.foot: found nothing, expected a length such as 1028.")]
     [InlineData("\"foot\": 2400", "\"foot\": \"3' 14\\\"\"", "job.json:14: faces[0].readings.width.foot: found \"3' 14\\\"\", expected less than 12 in after the ft. Nearest: 4' 2\".")]
     [InlineData("\"foot\": 2400", "\"foot\": \"1,028\"", "job.json:14: faces[0].readings.width.foot: found \"1,028\", expected 1,028 written so that its comma can be read one way only. Nearest: 1.028 mm or 1028 mm.")]
     [InlineData("\"foot\": 2400", "\"foot\": [2400]", "job.json:14: faces[0].readings.width.foot: found a list [ ], expected a length such as 1028.")]
@@ -21,8 +21,15 @@ public class BadJobTests
     [InlineData("\"faces\": [\"wall\"]", "\"faces\": [\"wall\", \"wall\"]", "job.json:23: runs[0].faces[1]: found \"wall\" a second time, expected every face once in a run.")]
     [InlineData("\"faces\": [\"wall\"]", "\"faces\": [\"wall\"], \"through\": \"well\"", "job.json:23: runs[0].through: found \"well\", expected a face of this run: \"wall\". Nearest: \"wall\".")]
     [InlineData("\"kind\": \"grid\"", "\"kind\": \"gird\"", "job.json:24: runs[0].bond.kind: found \"gird\", expected \"grid\" or \"running\". Nearest: \"grid\".")]
-    [InlineData("\"kind\": \"grid\"", "\"kind\": \"running\", \"offset\": \"3/2\"", "job.json:24: runs[0].bond.offset: found \"3/2\", expected a part of a tile such as \"1/2\" or \"1/3\", more than 0 and less than 1, its lower figure at most 64.")]
-    [InlineData("\"kind\": \"grid\"", "\"kind\": \"running\", \"offset\": \"33%\"", "job.json:24: runs[0].bond.offset: found \"33%\", expected a part of a tile such as \"1/2\" or \"1/3\", more than 0 and less than 1, its lower figure at most 64. Nearest: \"1/3\".")]
+    [InlineData("\"kind\": \"grid\"", "\"kind\": \"running\", \"offset\": \"3/2\"", "job.json:24: runs[0].bond.offset: found \"3/2\", expected a part of a tile, less than a whole one and no finer than 1/64, such as \"1/2\" or \"1/3\".")]
+    [InlineData("\"kind\": \"grid\"", "\"kind\": \"running\", \"offset\": \"33%\"", "job.json:24: runs[0].bond.offset: found \"33%\", expected a part of a tile, less than a whole one and no finer than 1/64, such as \"1/2\" or \"1/3\". Nearest: \"1/3\".")]
+    [InlineData("\"kind\": \"grid\"", "\"kind\": \"running\", \"offset\": \"3/3\"", "job.json:24: runs[0].bond.offset: found \"3/3\", expected a part of a tile, less than a whole one and no finer than 1/64, such as \"1/2\" or \"1/3\". Nearest: { \"kind\": \"grid\" } for joints one above the other.")]
+    [InlineData("\"kind\": \"grid\"", "\"kind\": \"running\", \"offset\": \"50/150\"", "job.json:24: runs[0].bond.offset: found \"50/150\", expected a part of a tile, less than a whole one and no finer than 1/64, such as \"1/2\" or \"1/3\". Nearest: \"1/3\".")]
+    [InlineData("\"units\": \"mm\"", "\"units\": \"mn\"", "job.json:5: units: found \"mn\", expected \"in\" or \"mm\". Nearest: \"mm\".")]
+    [InlineData("\"foot\": 2400", "\"foot\": 198.19799999999998", "job.json:14: faces[0].readings.width.foot: found 198.19799999999998, expected at most 12 figures after the point. Nearest: 198.198.")]
+    [InlineData("\"joint\": 3,", "\"joint\": \"2 1/2\",", "job.json:25: runs[0].joint: found \"2 1/2\", read as inches: 63.5 mm, expected a joint from 0 to 25 mm. Nearest: 2.5 mm.")]
+    [InlineData("\"joint\": 3,", "\"joint\": { \"least\": 4, \"wanted\": 3 },", "job.json:25: runs[0].joint: found a wanted joint under the least, expected least, wanted and most, each no smaller than the one before.")]
+    [InlineData("\"readings\": {", "\"outline\": [], \"readings\": {", "job.json:11: faces[0]: found both \"outline\" and \"readings\", expected one of them. Nearest: \"readings\" for a wall with four sides, \"outline\" for any other shape.")]
     [InlineData("\"perBox\": 10", "\"perBox\": 0", "job.json:8: products[0].perBox: found 0, expected a whole number from 1 to 100000. Nearest: 1.")]
     [InlineData("\"perBox\": 10", "\"perBox\": \"10\"", "job.json:8: products[0].perBox: found \"10\", expected a whole number from 1 to 100000. Nearest: 10.")]
     [InlineData("\"perBox\": 10", "\"perBox\": 10, \"kerf\": 11", "job.json:8: products[0].kerf: found 11, expected a kerf from 0 to 10 mm. Nearest: 10 mm.")]
@@ -43,6 +50,11 @@ public class BadJobTests
     [InlineData("[0, 0], [1486, 4], [1486, 1204], [0, 1204]", "[0, 0], [0, 1204], [1486, 1204], [1486, 4]", "job.json:24: faces[0].outline: found corners that run clockwise, expected corners counter-clockwise as seen from the room. Nearest: the same corners and edges in the opposite order.")]
     [InlineData("[0, 0], [1486, 4], [1486, 1204], [0, 1204]", "[0, 0], [1486, 4]", "job.json:24: faces[0].outline: found 2 corners, expected an outline of 3 to 1000 corners.")]
     [InlineData("[0, 1204]]", "[0, 1204], [0, 0]]", "job.json:24: faces[0].outline[4]: found the first corner a second time, expected every corner once; the last side runs back to the first by itself. Nearest: leave this corner out.")]
+    [InlineData("{ \"name\": \"hatch\", \"left\": 1040, \"bottom\": 420, \"width\": 250, \"height\": 300 }", "{}", "job.json:32: faces[0].openings[0]: found an empty group { }, expected a group with at least \"name\", \"left\", \"bottom\", \"width\" and \"height\".")]
+    [InlineData("\"left\": 1040, \"bottom\": 420, \"width\": 250, \"height\": 300", "\"outline\": [[1, 1], [2, 1], [2, 2]], \"left\": 1040, \"bottom\": 420, \"width\": 250, \"height\": 300", "job.json:32: faces[0].openings[0]: found both \"outline\" and \"left\", \"bottom\", \"width\" and \"height\", expected one of them. Nearest: \"left\", \"bottom\", \"width\" and \"height\" for an upright rectangle, \"outline\" for any other shape.")]
+    [InlineData("{ \"name\": \"waste\", \"x\": 620, \"y\": 530, \"diameter\": 40, \"clearance\": 4 }", "{ \"want\": \"joint\", \"face\": \"basin wall\", \"must\": true, \"on\": 1 }", "job.json:35: faces[0].holes[0]: found a group of other fields: \"want\", \"face\", \"must\" and more, expected a group with at least \"name\", \"x\", \"y\" and \"diameter\".")]
+    [InlineData("\"kind\": \"free\", \"trim\": 10", "\"kind\": \"freee standing\", \"trim\": 10", "job.json:28: faces[0].edges[2].kind: found \"freee standing\", expected \"inside corner\", \"outside corner\", \"free\", \"floor\", \"ceiling\", \"fixture\" or \"threshold\". Nearest: \"free\".")]
+    [InlineData("\"want\": \"full course\", \"face\": \"basin wall\", \"edge\": \"top\"", "\"want\": \"at least\", \"part\": \"3/3\", \"face\": \"basin wall\", \"edge\": \"top\"", "job.json:48: runs[0].wants[0].part: found \"3/3\", expected a part of a tile, less than a whole one and no finer than 1/64, such as \"1/2\" or \"1/3\". Nearest: a want of a \"full course\" along the edge.")]
     [InlineData("[1486, 4]", "[1486]", "job.json:24: faces[0].outline[1]: found a list [ ], expected a corner [x, y]: so far from the left, so far up.")]
     [InlineData("\"kind\": \"floor\"", "\"kind\": \"flor\"", "job.json:26: faces[0].edges[0].kind: found \"flor\", expected \"inside corner\", \"outside corner\", \"free\", \"floor\", \"ceiling\", \"fixture\" or \"threshold\". Nearest: \"floor\".")]
     [InlineData("\"kind\": \"floor\"", "\"kind\": \"outside corner\"", "job.json:26: faces[0].edges[0].finish: found nothing, expected \"bullnose over\", \"bullnose under\", \"mitre\" or \"profile\", which an outside corner needs.")]
@@ -66,7 +78,7 @@ public class BadJobTests
     [InlineData("\"from\": \"45\"", "\"from\": \"45\", \"to\": \"44\"", "faces[1].fixtures[1].to", null)]
     [InlineData("\"heightLeft\": \"18 1/8\", ", "", "faces[1].fixtures[1].heightLeft", null)]
     [InlineData("\"edge\": \"niche.bottom\"", "\"edge\": \"niche.bottom\", \"height\": \"40\"", "runs[0].wants[1]", null)]
-    [InlineData("\"name\": \"north\",", "\"name\": \"north\", \"outline\": [],", "faces[1]", null)]
+    [InlineData("\"name\": \"north\",", "\"name\": \"north\", \"outline\": [],", "faces[1]", "\"readings\" for a wall with four sides, \"outline\" for any other shape")]
     public void A_slip_in_the_guest_shower(string old, string changed, string path, string? nearest)
     {
         var fault = Samples.Faults(Samples.With("guest-shower", old, changed))[0];
@@ -79,6 +91,13 @@ public class BadJobTests
         var run = "\"name\": \"again\", \"product\": \"tile\", \"faces\": [\"wall\"], \"bond\": { \"kind\": \"grid\" }, \"joint\": 3";
         var fault = Assert.Single(Samples.Faults(Samples.With("plain-wall", "\"runs\": [", $"\"runs\": [ {{ {run} }},")));
         Assert.Equal(("runs[1].faces[0]", "\"wall\", which another run tiles"), (fault.Path, fault.Found));
+    }
+
+    [Fact]
+    public void Limits_are_said_in_the_jobs_unit()
+    {
+        Assert.EndsWith("found \"3\", expected a joint from 0 to 15/16 in. Nearest: 15/16 in.", Samples.Messages(Samples.With("guest-shower", "\"wanted\": \"1/8\"", "\"wanted\": \"3\""))[0], StringComparison.Ordinal);
+        Assert.EndsWith("found \"1/8\", expected a tile's side from 1/4 in to 13' 1 7/16\". Nearest: 1/4 in.", Samples.Messages(Samples.With("guest-shower", "\"width\": \"11 15/16\"", "\"width\": \"1/8\""))[0], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -60,6 +60,11 @@ public class SchemaTests
         Same("edge", "finish", Words.Finishes.All);
         Same("faceEdge", "kind", Words.EdgeKinds.All);
         Same("fixture", "at", Words.FixtureEnds.All);
+        Same("fixture", "heightsFrom", Words.HeightBases.All);
+        Same("rectangleOpening", "heightsFrom", Words.HeightBases.All);
+        Same("outlineOpening", "heightsFrom", Words.HeightBases.All);
+        Same("hole", "heightsFrom", Words.HeightBases.All);
+        Same("jointWant", "heightsFrom", Words.HeightBases.All);
         Same("grid", "lay", Words.Lays.All);
         Same("running", "lay", Words.Lays.All);
         Same("running", "step", Words.Steps.All);

@@ -101,6 +101,31 @@ public class ReadingLengthsTests
     public void A_sum_is_exact_to_its_end() =>
         Assert.Equal(new LengthReading.Understood(Length.FromInches(1)), LengthText.Read("1/3 + 1/3 + 1/3", LengthUnit.Inch));
 
+    [Theory]
+    [InlineData("2400 1/2", "60972.7", "2400.5")]
+    [InlineData("40½", "1028.7", "40.5")]
+    [InlineData("1/2", "12.7", "0.5")]
+    [InlineData("-1/8", "-3.175", "-0.125")]
+    [InlineData("2 1/2 x 2", "127", "5")]
+    [InlineData("20 mm + 1/2", "32.7", null)]
+    public void A_fraction_without_a_unit_in_a_metric_job_is_inches_and_says_what_it_would_be_in_millimetres(string text, string millimetres, string? meant)
+    {
+        var read = Assert.IsType<LengthReading.Understood>(LengthText.Read(text, LengthUnit.Millimetre));
+        Assert.True(read.FractionAsInches);
+        Assert.Equal(millimetres, LengthText.ExactMillimetres(read.Value));
+        Assert.Equal(meant, read.InMillimetres is { } length ? LengthText.ExactMillimetres(length) : null);
+    }
+
+    [Theory]
+    [InlineData("40 1/2 in", LengthUnit.Millimetre)]
+    [InlineData("3' 4 1/2", LengthUnit.Millimetre)]
+    [InlineData("40 in + 1/2", LengthUnit.Millimetre)]
+    [InlineData("2400.5", LengthUnit.Millimetre)]
+    [InlineData("1/2 mm", LengthUnit.Millimetre)]
+    [InlineData("40 1/2", LengthUnit.Inch)]
+    public void Where_the_inch_is_stated_or_the_job_is_in_inches_there_is_nothing_to_say(string text, LengthUnit unit) =>
+        Assert.False(Assert.IsType<LengthReading.Understood>(LengthText.Read(text, unit)).FractionAsInches);
+
     private static void Reads(string text, LengthUnit unit, string millimetres)
     {
         var value = Assert.IsType<LengthReading.Understood>(LengthText.Read(text, unit)).Value;

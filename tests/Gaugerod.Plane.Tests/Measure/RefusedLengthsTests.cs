@@ -46,6 +46,8 @@ public class RefusedLengthsTests
     [InlineData("40 inchs", "a number with a unit: mm, cm, m, in or ft", "40 inch")]
     [InlineData("3 tf 4", "a number with a unit: mm, cm, m, in or ft", "3 ft 4")]
     [InlineData("3' 4 mm", "one kind of unit, or a sign between", "3' + 4 mm")]
+    [InlineData("7.8030000000000002", "at most 12 figures after the point", "7.803")]
+    [InlineData("198.19799999999998 mm", "at most 12 figures after the point", "198.198 mm")]
     [InlineData("3.5' 4\"", "a whole number of ft where a smaller unit follows", "3.5' + 4\"")]
     public void A_slip_is_answered_with_what_comes_nearest(string text, string expected, string nearest)
     {
@@ -80,8 +82,8 @@ public class RefusedLengthsTests
     [InlineData("39370.08 in", "39370.08 in", "at most 1000 m (39370 1/16 in)")]
     [InlineData("9999999999999", "9999999999999", "at most 1000 m (39370 1/16 in)")]
     [InlineData("999999999999x999999999999x999999999999x999999999999", "999999999999x999999999999x999999999999x999999999999", "at most 1000 m (39370 1/16 in)")]
-    [InlineData("0.00001 mm", "0.00001 mm", "nothing finer than 0.0003 mm")]
-    [InlineData("1.0000000000001 mm", "1.0000000000001 mm", "nothing finer than 0.0003 mm")]
+    [InlineData("0.00001 mm", "0.00001 mm", "0, or a length of at least 0.0003 mm")]
+    [InlineData("1/100000000000 mm", "1/100000000000 mm", "0, or a length of at least 0.0003 mm")]
     public void What_is_no_length_is_told_what_could_stand_there(string text, string found, string expected) =>
         Assert.Equal(new LengthReading.Refused(found, expected, null), LengthText.Read(text, LengthUnit.Inch));
 

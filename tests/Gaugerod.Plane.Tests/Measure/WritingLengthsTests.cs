@@ -96,4 +96,14 @@ public class WritingLengthsTests
     }
 
     private static Length Read(string text) => Assert.IsType<LengthReading.Understood>(LengthText.Read(text, LengthUnit.Inch)).Value;
+
+    /// <summary>Reckoned by hand: 300.4 mm; 40 5/128 in; 1 in less 1/81280 of it.</summary>
+    [Theory]
+    [InlineData(961_280, LengthUnit.Millimetre, "300.4 mm")]
+    [InlineData(960_000, LengthUnit.Millimetre, "300 mm")]
+    [InlineData(3_254_375, LengthUnit.Inch, "40 5/128 in")]
+    [InlineData(3_251_200, LengthUnit.Inch, "40 in")]
+    [InlineData(81_272, LengthUnit.Inch, "0.9999 in")]
+    public void What_the_tape_would_hide_is_written_finer_where_two_lengths_must_not_look_alike(long steps, LengthUnit unit, string text) =>
+        Assert.Equal(text, LengthText.Finer(Length.FromSteps(steps), unit == LengthUnit.Inch ? Tape.Sixteenths : Tape.Millimetres));
 }
