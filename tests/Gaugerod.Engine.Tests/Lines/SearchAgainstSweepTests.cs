@@ -26,7 +26,7 @@ public sealed class SearchAgainstSweepTests(ITestOutputHelper output)
 
     [Fact]
     public void On_square_rooms_the_search_is_never_worse_than_a_sweep_and_one_with_the_critical_offsets_ties_it() => Swept(
-        square: true, 100, (room, tally) =>
+        square: true, 200, (room, tally) =>
         {
             Assert.True(room.AgainstSweep() <= 0, room.ToString());
             Assert.NotEqual(ProofKind.None, room.Found.Proof.Kind);
