@@ -1,8 +1,8 @@
-using System.Collections.Concurrent;
 using CsCheck;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Tests.Referees;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Testing;
 using Xunit.Abstractions;
 
 namespace Gaugerod.Engine.Tests.Lines;
@@ -16,7 +16,6 @@ public sealed class SearchAgainstSweepTests(ITestOutputHelper output)
 {
     private const long Sixtyfourth = 1270;
     private const long QuarterMillimetre = 800;
-    private static readonly bool s_long = Environment.GetEnvironmentVariable("GAUGEROD_LONG") == "1";
 
     private static readonly Gen<(Limits, long)> Rules =
         from half in Gen.Bool
@@ -59,34 +58,14 @@ public sealed class SearchAgainstSweepTests(ITestOutputHelper output)
     private void Swept(bool square, int count, Action<SweptRoom, SweepTally> check)
     {
         var tally = new SweepTally();
-        Seeded(Gen.Select(RandomRooms.Small(square, 2, s_long ? 150 : 45), Rules), count, given =>
+        Gen.Select(RandomRooms.Small(square, 2, Cases.IsLong ? 150 : 45), Rules).EachDear(given =>
         {
             var (run, (limits, grid)) = given;
             var room = new SweptRoom(run, limits);
             room.SweepGrid(grid);
             tally.Add(room);
             check(room, tally);
-        });
+        }, count);
         output.WriteLine(tally.ToString());
-    }
-
-    /// <summary>The same rooms every time, so that what passes here passes anywhere; GAUGEROD_LONG=1 takes others.</summary>
-    private static void Seeded<T>(Gen<T> rooms, int count, Action<T> check)
-    {
-        var seed = s_long ? (ulong)Environment.TickCount64 : 20261125UL;
-        var failures = new ConcurrentQueue<string>();
-        Parallel.For(0, count, i =>
-        {
-            var room = rooms.Generate(new PCG((uint)i, seed), null, out _);
-            try
-            {
-                check(room);
-            }
-            catch (Xunit.Sdk.XunitException e)
-            {
-                failures.Enqueue($"seed {seed}, room {i}: {room}\n{e.Message}");
-            }
-        });
-        Assert.True(failures.IsEmpty, string.Join("\n\n", failures));
     }
 }
