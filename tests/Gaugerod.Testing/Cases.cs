@@ -14,6 +14,7 @@ public static class Cases
 {
     private const ulong Everyday = 20261125;
     private const int Longer = 5;
+    private static readonly TimeSpan s_longestWait = TimeSpan.FromSeconds(60);
 
     /// <summary>Whether GAUGEROD_LONG=1 asks for fresh cases and more of them.</summary>
     public static bool IsLong { get; } = Environment.GetEnvironmentVariable("GAUGEROD_LONG") == "1";
@@ -35,7 +36,7 @@ public static class Cases
         var count = IsLong ? iter * Longer : iter;
         var most = threads ?? Environment.ProcessorCount;
         if (FirstBroken(cases, check, count, most) is not var (number, why)) return;
-        throw new XunitException($"{Named(number, count)}\n{Smaller(cases, check, number, iter, most) ?? why.Message}", why);
+        throw new XunitException($"{Named(number, count)}\n{Smaller(cases, check, number, iter, most) ?? $"{Draw(cases, number)}\n{why.Message}"}", why);
     }
 
     /// <inheritdoc cref="Each{T}(Gen{T}, Action{T}, int, int?)"/>
@@ -109,18 +110,25 @@ public static class Cases
         }
     }
 
-    /// <summary>What CsCheck says of the smallest case it comes to from one that breaks the property; null where it holds when tried again.</summary>
+    /// <summary>
+    /// What CsCheck says of the smallest case it comes to from one that breaks the property; null where it holds when tried
+    /// again, or where a case met on the way takes for ever: better a large case told than a small one waited for.
+    /// </summary>
     private static string? Smaller<T>(Gen<T> cases, Action<T> check, int number, int tries, int threads)
     {
-        try
+        var told = Task.Run(() =>
         {
-            cases.Sample(check, seed: new PCG((uint)number, Seed).ToString(), iter: tries, threads: threads);
-            return null;
-        }
-        catch (CsCheckException e)
-        {
-            return $"{e.Message}\n{e.InnerException?.Message}";
-        }
+            try
+            {
+                cases.Sample(check, seed: new PCG((uint)number, Seed).ToString(), iter: tries, threads: threads);
+                return null;
+            }
+            catch (CsCheckException e)
+            {
+                return $"{e.Message}\n{e.InnerException?.Message}";
+            }
+        });
+        return told.Wait(s_longestWait) ? told.Result : null;
     }
 
     private static string Named(int number, int count) => string.Create(
