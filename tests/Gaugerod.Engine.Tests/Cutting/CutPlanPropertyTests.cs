@@ -4,6 +4,7 @@ using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Testing;
 using static Gaugerod.Engine.Tests.Cutting.Make;
 
 namespace Gaugerod.Engine.Tests.Cutting;
@@ -17,7 +18,7 @@ public sealed class CutPlanPropertyTests
 
     [Fact]
     public void Every_piece_is_made_once_and_lies_in_its_tile_a_kerf_from_the_other() =>
-        Jobs(40).Sample(
+        Jobs(40).Each(
             (tile, pieces) =>
             {
                 var plan = CuttingPlanner.Plan(tile, pieces, Tape.Millimetres);
@@ -50,7 +51,7 @@ public sealed class CutPlanPropertyTests
 
     [Fact]
     public void No_way_of_laying_two_pieces_in_a_tile_takes_fewer_tiles() =>
-        Jobs(8).Sample(
+        Jobs(8).Each(
             (tile, pieces) =>
             {
                 var least = PairingCase.LeastByTryingAll(pieces.Count, (i, j) => CutPlanReferee.MayShare(tile, pieces[i], pieces[j]));
@@ -60,7 +61,7 @@ public sealed class CutPlanPropertyTests
 
     [Fact]
     public void One_more_piece_never_takes_fewer_tiles() =>
-        Jobs(30).Where(j => j.V1.Count > 0).Sample(
+        Jobs(30).Where(j => j.V1.Count > 0).Each(
             (tile, pieces) =>
             {
                 var before = CuttingPlanner.Plan(tile, pieces.Skip(1).ToSequence(), Tape.Millimetres).Bought;
@@ -70,7 +71,7 @@ public sealed class CutPlanPropertyTests
 
     [Fact]
     public void Every_piece_that_is_cut_has_a_fence_or_is_marked_by_hand() =>
-        Jobs(40).Sample(
+        Jobs(40).Each(
             (tile, pieces) =>
             {
                 var plan = CuttingPlanner.Plan(tile, pieces, Tape.Millimetres);

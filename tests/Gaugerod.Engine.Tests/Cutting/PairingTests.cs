@@ -1,6 +1,7 @@
 using CsCheck;
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Testing;
 
 namespace Gaugerod.Engine.Tests.Cutting;
 
@@ -80,7 +81,7 @@ public sealed class PairingTests
 
     [Fact]
     public void No_way_of_pairing_takes_fewer_tiles_and_the_proof_holds() =>
-        Gen.Select(FewStrips, Gen.Long[20, 32], Gen.Long[0, 3], Gen.Bool).Sample(
+        Gen.Select(FewStrips, Gen.Long[20, 32], Gen.Long[0, 3], Gen.Bool).Each(
             (strips, tile, kerf, turnable) =>
             {
                 var paired = Pairing.Find("p", strips, Length.FromSteps(tile), Length.FromSteps(kerf), turnable);
@@ -91,7 +92,7 @@ public sealed class PairingTests
 
     [Fact]
     public void One_more_piece_never_takes_fewer_tiles_and_at_most_one_more() =>
-        Gen.Select(Gen.Select(Gen.Long[1, 300], Gen.Bool, (need, near) => new Strip(Length.FromSteps(need), near)).Array[1, 80], Gen.Bool).Sample(
+        Gen.Select(Gen.Select(Gen.Long[1, 300], Gen.Bool, (need, near) => new Strip(Length.FromSteps(need), near)).Array[1, 80], Gen.Bool).Each(
             (strips, turnable) =>
             {
                 var (tile, kerf) = (Length.FromSteps(300), Length.FromSteps(3));

@@ -3,6 +3,7 @@ using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Tests.Referees;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Testing;
 
 namespace Gaugerod.Engine.Tests.Lines;
 
@@ -13,12 +14,12 @@ public sealed class ReckonerAgainstPiecesTests
 
     [Fact]
     public void On_square_rooms_cuts_slivers_and_the_smallest_cut_are_those_of_the_pieces() =>
-        Gen.Select(RandomRooms.Square, Spot.Random).Sample((run, spot) => Check(run, spot, slack: 0), iter: 1_000);
+        Gen.Select(RandomRooms.Square, Spot.Random).Each((run, spot) => Check(run, spot, slack: 0), iter: 1_000);
 
     /// <summary>A leg at a slanted wall is rounded once by the reckoner and not at all by the referee: two steps at the most.</summary>
     [Fact]
     public void On_crooked_rooms_they_are_those_of_the_pieces_to_two_steps() =>
-        Gen.Select(RandomRooms.Any, Spot.Random).Sample((run, spot) => Check(run, spot, slack: 2), iter: 1_000);
+        Gen.Select(RandomRooms.Any, Spot.Random).Each((run, spot) => Check(run, spot, slack: 2), iter: 1_000);
 
     private static void Check(RandomRun run, Spot spot, long slack)
     {

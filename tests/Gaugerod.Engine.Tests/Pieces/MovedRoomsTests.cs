@@ -6,6 +6,7 @@ using Gaugerod.Engine.Tests.Referees;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
+using Gaugerod.Testing;
 
 namespace Gaugerod.Engine.Tests.Pieces;
 
@@ -19,7 +20,7 @@ public sealed class MovedRoomsTests
     private static readonly Gen<(RandomRun Run, Spot Spot)> Cases = Gen.Select(RandomRooms.Any, Spot.Random);
 
     [Fact]
-    public void Room_and_placing_moved_together_move_the_pieces() => Gen.Select(Cases, Gen.Long[-900_000, 900_000], Gen.Long[-900_000, 900_000]).Sample(
+    public void Room_and_placing_moved_together_move_the_pieces() => Gen.Select(Cases, Gen.Long[-900_000, 900_000], Gen.Long[-900_000, 900_000]).Each(
         (given, right, up) =>
         {
             var (face, bond, x, y) = Of(given);
@@ -29,7 +30,7 @@ public sealed class MovedRoomsTests
         iter: 300);
 
     [Fact]
-    public void Room_and_bond_in_a_mirror_mirror_the_pieces() => Cases.Sample(
+    public void Room_and_bond_in_a_mirror_mirror_the_pieces() => Cases.Each(
         given =>
         {
             var (face, bond, x, y) = Of(given);
@@ -40,7 +41,7 @@ public sealed class MovedRoomsTests
         iter: 300);
 
     [Fact]
-    public void A_placing_a_repeat_of_the_bond_further_on_lays_the_same_pieces() => Gen.Select(Cases, Gen.Int[-2, 2], Gen.Int[-2, 2]).Sample(
+    public void A_placing_a_repeat_of_the_bond_further_on_lays_the_same_pieces() => Gen.Select(Cases, Gen.Int[-2, 2], Gen.Int[-2, 2]).Each(
         (given, along, across) =>
         {
             var (face, bond, x, y) = Of(given);
@@ -52,7 +53,7 @@ public sealed class MovedRoomsTests
         iter: 300);
 
     [Fact]
-    public void A_bond_laid_upright_is_the_level_one_on_the_room_turned_over_its_diagonal() => Cases.Sample(
+    public void A_bond_laid_upright_is_the_level_one_on_the_room_turned_over_its_diagonal() => Cases.Each(
         given =>
         {
             var (face, bond, x, y) = Of(given);

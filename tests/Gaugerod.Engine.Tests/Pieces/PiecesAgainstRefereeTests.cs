@@ -3,6 +3,7 @@ using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Tests.Referees;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
+using Gaugerod.Testing;
 using Geometry = NetTopologySuite.Geometries.Geometry;
 
 namespace Gaugerod.Engine.Tests.Pieces;
@@ -19,7 +20,7 @@ public sealed class PiecesAgainstRefereeTests
 
     [Fact]
     public void Every_piece_is_its_tile_cut_to_the_field_and_pieces_and_joints_make_the_field() =>
-        Gen.Select(RandomRooms.Any, Spot.Random).Sample(
+        Gen.Select(RandomRooms.Any, Spot.Random).Each(
             (run, spot) =>
             {
                 foreach (var face in run.Faces)

@@ -5,6 +5,7 @@ using Gaugerod.Engine.Layouts;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Testing;
 using static Gaugerod.Engine.Tests.Surveys.Sketch;
 
 namespace Gaugerod.Engine.Tests.Planning;
@@ -26,7 +27,7 @@ public sealed class AlternativesTests
     private const double Apart = 0.08;
 
     [Fact]
-    public void At_least_four_other_placings_differ_from_the_best_and_from_each_other_and_none_is_better() => Jobs.Sample(
+    public void At_least_four_other_placings_differ_from_the_best_and_from_each_other_and_none_is_better() => Jobs.Each(
         job =>
         {
             var plan = OneWall.Plan(job);
@@ -50,7 +51,7 @@ public sealed class AlternativesTests
     [Theory]
     [InlineData("de-DE")]
     [InlineData("tr-TR")]
-    public void The_same_job_gives_the_same_plan_under_any_culture(string culture) => Jobs.Sample(
+    public void The_same_job_gives_the_same_plan_under_any_culture(string culture) => Jobs.Each(
         job =>
         {
             var plan = Planner.Plan(job);

@@ -14,6 +14,20 @@ internal static class Critical
 
     public static (SortedSet<long> Along, SortedSet<long> Across) Of(RandomRun run, bool gaps, params long[] sizes)
     {
+        // What stands between two sides less than a tile apart is a leg too, and another cut may equal it.
+        long[] all = gaps ? [.. sizes, .. run.Faces.SelectMany(Between)] : sizes;
+        return Of(run, (places, size, period) => Offsets(places, size, period, all));
+    }
+
+    /// <summary>
+    /// Where two cuts that run the same way and the kerf between them just fill a tile, or one cut and its like: only there
+    /// do two straight pieces begin to share a tile, or cease to.
+    /// </summary>
+    public static (SortedSet<long> Along, SortedSet<long> Across) Shared(RandomRun run) =>
+        Of(run, (places, size, period) => Sharing(places, size, period, run.Product.Kerf.Steps));
+
+    private static (SortedSet<long> Along, SortedSet<long> Across) Of(RandomRun run, Func<HashSet<Place>, long, long, SortedSet<long>> offsets)
+    {
         var (w, h, j) = (run.Product.Width.Steps, run.Product.Height.Steps, run.Joint.Steps);
         var upright = run.Bond.Lay == Lay.Upright;
         var (along, across) = (new HashSet<Place>(), new HashSet<Place>());
@@ -37,10 +51,8 @@ internal static class Critical
         }
 
         var repeat = run.Bond is BondRequest.Running { Stepping: Stepping.BackAndForth } ? 2 : 1;
-        // What stands between two sides less than a tile apart is a leg too, and another cut may equal it.
-        long[] all = gaps ? [.. sizes, .. run.Faces.SelectMany(Between)] : sizes;
-        var rises = Offsets(across, h, h + j, all);
-        return (Offsets(along, w, w + j, all), [.. rises.SelectMany(v => Enumerable.Range(0, repeat).Select(i => v + (i * (h + j))))]);
+        var rises = offsets(across, h, h + j);
+        return (offsets(along, w, w + j), [.. rises.SelectMany(v => Enumerable.Range(0, repeat).Select(i => v + (i * (h + j))))]);
     }
 
     /// <summary>The courses that may cross a side, wherever course 0 begins in its two repeats. A third of a tile is rounded to a step, so hardly two begin alike.</summary>
@@ -82,6 +94,26 @@ internal static class Critical
                 {
                     found.Add(Rest((long)Math.Floor(twice / 2.0), period));
                     found.Add(Rest((long)Math.Ceiling(twice / 2.0), period));
+                }
+            }
+        }
+
+        return found;
+    }
+
+    private static SortedSet<long> Sharing(HashSet<Place> places, long size, long period, long kerf)
+    {
+        var found = new SortedSet<long>();
+        foreach (var one in places)
+        {
+            foreach (var other in places.Where(other => other.TileAfter == one.TileAfter))
+            {
+                // Two cuts before a side are x - u and y - u, two after one u + size - x and u + size - y.
+                var twice = one.At + other.At - size + (one.TileAfter ? -kerf : kerf);
+                foreach (var around in new[] { twice - 2, twice, twice + 2, twice - 2 + period, twice + period, twice + 2 + period })
+                {
+                    found.Add(Rest((long)Math.Floor(around / 2.0), period));
+                    found.Add(Rest((long)Math.Ceiling(around / 2.0), period));
                 }
             }
         }

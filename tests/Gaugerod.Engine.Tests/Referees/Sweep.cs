@@ -17,6 +17,16 @@ internal sealed class Sweep(RunModel model)
 
     public long Placings { get; private set; }
 
+    /// <summary>
+    /// Every place that ties with the best, on the run, some perhaps twice. Where each face begins anew none are kept: there
+    /// are as many as there are ways of putting the faces' own places together.
+    /// </summary>
+    public List<(long Along, long Across)> Ties { get; } = [];
+
+    /// <summary>A place on the run as the search writes it.</summary>
+    public RunPlacing Placing((long Along, long Across) place) => new(
+        [.. model.Frames.Select(frame => place.Along - frame.RunAlong)], [.. model.Frames.Select(frame => place.Across - frame.RunAcross)], Best!.Value);
+
     public void Over(IReadOnlyCollection<long> along, IReadOnlyCollection<long> across)
     {
         var (u, v) = (new long[_faces], new long[_faces]);
@@ -46,7 +56,7 @@ internal sealed class Sweep(RunModel model)
             {
                 for (var f = 0; f < _faces; f++) u[f] = place - model.Frames[f].RunAlong;
                 Placings++;
-                Take(model.Score(u, v));
+                if (Take(model.Score(u, v))) Ties.Add((place, height));
             }
         }
     }
@@ -70,12 +80,17 @@ internal sealed class Sweep(RunModel model)
             runs = [.. runs.SelectMany(run => front, Sum)];
         }
 
-        foreach (var run in runs) Take(run);
+        foreach (var run in runs) _ = Take(run);
     }
 
-    private void Take(Score score)
+    /// <summary>Whether a score is as good as the best.</summary>
+    private bool Take(Score score)
     {
-        if (Best is not { } best || _order.Compare(score, best) < 0) Best = score;
+        var by = Best is { } best ? _order.Compare(score, best) : -1;
+        if (by >= 0) return by == 0;
+        Best = score;
+        Ties.Clear();
+        return true;
     }
 
     private static Score Sum(Score one, Score other) => new(

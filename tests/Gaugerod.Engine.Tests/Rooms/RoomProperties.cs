@@ -4,6 +4,7 @@ using Gaugerod.Engine.Surveys;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
+using Gaugerod.Testing;
 using NetTopologySuite.Operation.Buffer;
 using static Gaugerod.Engine.Tests.Rooms.Walls;
 using static Gaugerod.Engine.Tests.Surveys.Sketch;
@@ -51,7 +52,7 @@ public sealed class RoomProperties
     private static readonly Gen<Face[]> Runs = Faces.Array[3].Select(faces => faces.Select((f, i) => f with { Name = $"wall {i}" }).ToArray());
 
     [Fact]
-    public void Where_nothing_grows_the_field_lies_inside_the_outline_and_is_a_sound_shape() => Runs.Sample(faces =>
+    public void Where_nothing_grows_the_field_lies_inside_the_outline_and_is_a_sound_shape() => Runs.Each(faces =>
     {
         foreach (var face in Sound(Finish(faces)))
         {
@@ -66,7 +67,7 @@ public sealed class RoomProperties
 
     [Fact]
     public void Where_all_edges_take_alike_the_field_is_what_the_referee_leaves_of_the_outline() =>
-        Gen.Select(Faces, Gen.Long[1, 40_000]).Sample((face, take) =>
+        Gen.Select(Faces, Gen.Long[1, 40_000]).Each((face, take) =>
         {
             var read = (FaceShape.Read)face.Shape;
             Edge Alike(string name) => new(name, EdgeKind.Fixture) { Joint = Length.FromSteps(take) };
@@ -91,7 +92,7 @@ public sealed class RoomProperties
         });
 
     [Fact]
-    public void Every_side_of_the_field_has_a_name_and_runs_with_the_tile_to_its_left() => Runs.Sample(faces =>
+    public void Every_side_of_the_field_has_a_name_and_runs_with_the_tile_to_its_left() => Runs.Each(faces =>
     {
         foreach (var face in Sound(Finish(faces)))
         {
@@ -108,7 +109,7 @@ public sealed class RoomProperties
     });
 
     [Fact]
-    public void The_same_faces_give_the_same_fields() => Runs.Sample(faces =>
+    public void The_same_faces_give_the_same_fields() => Runs.Each(faces =>
     {
         var (one, other) = (Finish(faces), Finish(faces));
         Assert.Equal(one.Faces, other.Faces);
@@ -116,7 +117,7 @@ public sealed class RoomProperties
     });
 
     [Fact]
-    public void The_mirror_image_of_a_wall_has_the_mirror_image_of_its_field_to_a_step_of_the_grid() => Faces.Sample(face =>
+    public void The_mirror_image_of_a_wall_has_the_mirror_image_of_its_field_to_a_step_of_the_grid() => Faces.Each(face =>
     {
         var read = (FaceShape.Read)face.Shape;
         var (readings, width) = (read.Readings, read.Readings.Width.Foot);

@@ -2,6 +2,7 @@ using CsCheck;
 using Gaugerod.Engine.Surveys;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
+using Gaugerod.Testing;
 
 namespace Gaugerod.Engine.Tests.Surveys;
 
@@ -38,7 +39,7 @@ public sealed class SurveyProperties
         .Select(t => (t.Item1, t.Item2.To > t.Item1.Width.Foot ? t.Item2 with { To = null } : t.Item2));
 
     [Fact]
-    public void Every_wall_drawn_is_a_sound_shape_with_a_tag_for_each_side() => Fitted.Sample(t =>
+    public void Every_wall_drawn_is_a_sound_shape_with_a_tag_for_each_side() => Fitted.Each(t =>
     {
         var survey = ReadingsToOutline.Draw(t.Wall, [t.Box], Sketch.Metric);
 
@@ -50,7 +51,7 @@ public sealed class SurveyProperties
     });
 
     [Fact]
-    public void The_mirror_image_of_a_wall_is_drawn_as_its_mirror_image_to_a_step_of_the_grid() => Fitted.Sample(t =>
+    public void The_mirror_image_of_a_wall_is_drawn_as_its_mirror_image_to_a_step_of_the_grid() => Fitted.Each(t =>
     {
         var survey = ReadingsToOutline.Draw(t.Wall, [t.Box], Sketch.Metric);
         var (mirrored, down) = (Mirror(t.Wall), (t.Wall.LevelLine?.Left - t.Wall.LevelLine?.Right) ?? Length.Zero);
@@ -71,7 +72,7 @@ public sealed class SurveyProperties
     });
 
     [Fact]
-    public void The_width_read_at_the_top_is_the_width_drawn() => Walls.Where(w => w.Width.Top is not null).Sample(wall =>
+    public void The_width_read_at_the_top_is_the_width_drawn() => Walls.Where(w => w.Width.Top is not null).Each(wall =>
     {
         var points = ReadingsToOutline.Draw(wall, [], Sketch.Metric).Outline!.Points;
         var top = points.Select((p, i) => (p, q: points[(i + 1) % points.Count])).Single(s => s.p.X > s.q.X && (s.p.Y - s.q.Y).Abs() < Length.FromMillimetres(60) && s.p.Y > Length.FromMillimetres(1500));

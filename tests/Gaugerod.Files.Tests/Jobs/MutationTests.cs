@@ -1,6 +1,7 @@
 using System.Text;
 using CsCheck;
 using Gaugerod.Files.Jobs;
+using Gaugerod.Testing;
 
 namespace Gaugerod.Files.Tests.Jobs;
 
@@ -17,18 +18,18 @@ public class MutationTests
 
     [Fact]
     public void Bytes_changed_at_random_never_throw_and_every_refusal_has_its_place() =>
-        Change.Array[1, 4].Sample(changes => Check(changes.Aggregate(Files[changes[0].File], Changed)), seed: "0000C0FfEe31", iter: 5_000);
+        Change.Array[1, 4].Each(changes => Check(changes.Aggregate(Files[changes[0].File], Changed)), iter: 5_000);
 
     [Fact]
     public void Any_byte_replaced_by_any_other_never_throws() =>
-        Gen.Select(Gen.Int[0, Files.Length - 1], Gen.Int[0, 100_000], Gen.Byte).Sample(
+        Gen.Select(Gen.Int[0, Files.Length - 1], Gen.Int[0, 100_000], Gen.Byte).Each(
             (file, at, value) =>
             {
                 var bytes = (byte[])Files[file].Clone();
                 bytes[at % bytes.Length] = value;
                 Check(bytes);
             },
-            seed: "0000C0FfEe32", iter: 5_000);
+            iter: 5_000);
 
     private static byte[] Changed(byte[] bytes, (int File, int At, int Taken, int Piece) change)
     {

@@ -1,6 +1,7 @@
 using System.Globalization;
 using CsCheck;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Testing;
 
 namespace Gaugerod.Plane.Tests.Measure;
 
@@ -28,7 +29,7 @@ public class LengthTextProperties
     [InlineData("tr-TR")]
     [InlineData("ar-SA")]
     public void What_is_written_reads_back_as_the_mark(string culture) => Under(culture, () =>
-        Gen.Select(Lengths, Tapes).Sample((length, tape) =>
+        Gen.Select(Lengths, Tapes).Each((length, tape) =>
         {
             Assert.Equal(tape.Nearest(length), Read(LengthText.Nearest(length, tape), tape));
             Assert.Equal(tape.Nearest(length), Read(LengthText.NearestBare(length, tape), tape));
@@ -42,7 +43,7 @@ public class LengthTextProperties
     [InlineData("tr-TR")]
     [InlineData("ar-SA")]
     public void Feet_and_inches_read_back_as_the_mark(string culture) => Under(culture, () =>
-        Gen.Select(Lengths, Gen.OneOf(InchTapes, OddTapes), Gen.Enum<LengthUnit>()).Sample((length, tape, job) =>
+        Gen.Select(Lengths, Gen.OneOf(InchTapes, OddTapes), Gen.Enum<LengthUnit>()).Each((length, tape, job) =>
         {
             var (nearest, down) = (LengthText.FeetNearest(length, tape), LengthText.FeetDown(length, tape));
             Assert.Equal(tape.Nearest(length), Read(nearest, tape));
@@ -55,7 +56,7 @@ public class LengthTextProperties
     [InlineData("tr-TR")]
     [InlineData("ar-SA")]
     public void The_machine_s_language_changes_nothing(string culture) =>
-        Gen.Select(Texts, Gen.Enum<LengthUnit>()).Sample((text, unit) =>
+        Gen.Select(Texts, Gen.Enum<LengthUnit>()).Each((text, unit) =>
         {
             var plain = LengthText.Read(text, unit);
             Under(culture, () => Assert.Equal(plain, LengthText.Read(text, unit)));
@@ -63,7 +64,7 @@ public class LengthTextProperties
 
     [Fact]
     public void No_text_makes_the_reader_fail_and_no_refusal_is_empty() =>
-        Gen.Select(Gen.OneOf(Texts, Gen.String), Gen.Enum<LengthUnit>()).Sample((text, unit) =>
+        Gen.Select(Gen.OneOf(Texts, Gen.String), Gen.Enum<LengthUnit>()).Each((text, unit) =>
         {
             switch (LengthText.Read(text, unit))
             {
@@ -80,7 +81,7 @@ public class LengthTextProperties
 
     [Fact]
     public void A_sum_is_the_sum_of_what_its_terms_read_as() =>
-        Gen.Select(Lengths, Lengths, InchTapes).Sample((a, b, tape) =>
+        Gen.Select(Lengths, Lengths, InchTapes).Each((a, b, tape) =>
         {
             var (one, other) = (tape.Nearest(Tenth(a)), tape.Nearest(Tenth(b)));
             Assert.Equal(one + other, Read($"{LengthText.Nearest(one, tape)} + {LengthText.FeetNearest(other, tape)}", tape));
