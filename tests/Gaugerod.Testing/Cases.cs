@@ -12,7 +12,9 @@ namespace Gaugerod.Testing;
 /// </summary>
 public static class Cases
 {
-    private const ulong Everyday = 20261125;
+    /// <summary>The seed of an everyday run.</summary>
+    public const ulong Everyday = 20261125;
+
     private const int Longer = 5;
     private static readonly TimeSpan s_longestWait = TimeSpan.FromSeconds(60);
 
@@ -74,8 +76,11 @@ public static class Cases
         if (!broken.IsEmpty) throw new XunitException(string.Join("\n\n", broken.Order().Select(b => b.Why)));
     }
 
+    /// <summary>One case of a seed, whatever this run's is: to keep a case that once broke something.</summary>
+    public static T Drawn<T>(this Gen<T> cases, ulong seed, int number) => cases.Generate(new PCG((uint)number, seed), null, out _);
+
     /// <summary>Every case has a generator of its own, so that it is the same whichever thread comes to it first.</summary>
-    private static T Draw<T>(Gen<T> cases, int number) => cases.Generate(new PCG((uint)number, Seed), null, out _);
+    private static T Draw<T>(Gen<T> cases, int number) => cases.Drawn(Seed, number);
 
     private static (int Number, Exception Why)? FirstBroken<T>(Gen<T> cases, Action<T> check, int count, int threads)
     {

@@ -24,48 +24,73 @@ public sealed class SearchAgainstSweepTests(ITestOutputHelper output)
         select (new Limits(least ? Length.FromMillimetres(6) : null, Length.FromMillimetres(12), half), inches ? Sixtyfourth : QuarterMillimetre);
 
     [Fact]
-    public void On_square_rooms_the_search_is_never_worse_than_a_sweep_and_one_with_the_critical_offsets_ties_it() => Swept(
-        square: true, 200, (room, tally) =>
-        {
-            Assert.True(room.AgainstSweep() <= 0, room.ToString());
-            Assert.NotEqual(ProofKind.None, room.Found.Proof.Kind);
-
-            room.SweepCriticalOffsets();
-            Assert.True(room.AgainstSweep() == 0, room.ToString());
-            if (room.Found.Proof.Kind != ProofKind.Exact) return;
-
-            // "No better place exists" speaks of the tiles to buy as well.
-            room.SweepWherePiecesShare();
-            Assert.True(room.AgainstSweep() == 0, room.ToString());
-            var tiles = room.TilesOfTies();
-            tally.AddTies(tiles.Count);
-            Assert.True(room.Found.Best.Score.Tiles <= tiles.Min(), $"{room}\ntiles where all else ties: {string.Join(' ', tiles)}");
-        });
+    public void On_square_rooms_the_search_is_never_worse_than_a_sweep_and_one_with_the_critical_offsets_ties_it() =>
+        output.WriteLine(Swept(square: true, 200).ToString());
 
     [Fact]
-    public void On_crooked_rooms_no_sweep_beats_the_bound_or_meets_more_of_what_was_asked() => Swept(
-        square: false, 100, (room, _) =>
-        {
-            // What was asked for is never missed more often; what the proof says of the smallest cut is true. In how many rooms
-            // the sweep still does better in the whole order, by a sliver or within the bound, the tally says.
-            var (mine, plain) = (room.Found.Best.Score, room.Sweep);
-            var asked = (mine.MustsMissed, mine.WishesMissed).CompareTo((plain.MustsMissed, plain.WishesMissed));
-            Assert.True(asked <= 0, room.ToString());
-            if (asked == 0) Assert.True(plain.SmallestCut <= room.Found.Proof.Bound, room.ToString());
-        });
+    public void On_crooked_rooms_no_sweep_beats_the_bound_or_meets_more_of_what_was_asked()
+    {
+        var tally = Swept(square: false, 100);
+        output.WriteLine(tally.ToString());
+        if (Cases.Seed != Cases.Everyday) return;
 
-    /// <summary>Searches random rooms and sweeps each on its grid, then checks it.</summary>
-    private void Swept(bool square, int count, Action<SweptRoom, SweepTally> check)
+        // What docs/lines.md says is still open: in so few of these rooms, and by so little, is a swept place ahead in the order.
+        Assert.InRange(tally.Behind, 0, 4);
+        Assert.True(tally.MostBehind <= Length.FromSteps(1600), $"{tally.MostBehind}");
+    }
+
+    /// <summary>Rooms of other seeds in which the search once fell behind its own proof.</summary>
+    [Theory]
+    [InlineData(true, 3, 86)]
+    [InlineData(true, 3, 121)]
+    [InlineData(true, 4, 120)]
+    [InlineData(true, 5, 38)]
+    [InlineData(false, 3, 16)]
+    public void A_room_that_once_broke_the_proof_keeps_to_it(bool square, ulong seed, int number) =>
+        Check(Small(square, 45).Drawn(seed, number), square, new());
+
+    private static SweepTally Swept(bool square, int count)
     {
         var tally = new SweepTally();
-        Gen.Select(RandomRooms.Small(square, 2, Cases.IsLong ? 150 : 45), Rules).EachDear(given =>
-        {
-            var (run, (limits, grid)) = given;
-            var room = new SweptRoom(run, limits);
-            room.SweepGrid(grid);
-            tally.Add(room);
-            check(room, tally);
-        }, count);
-        output.WriteLine(tally.ToString());
+        Small(square, Cases.IsLong ? 150 : 45).EachDear(given => Check(given, square, tally), count);
+        return tally;
+    }
+
+    private static Gen<(RandomRun Run, (Limits Limits, long Grid) Rules)> Small(bool square, int size) => Gen.Select(RandomRooms.Small(square, 2, size), Rules);
+
+    private static void Check((RandomRun Run, (Limits Limits, long Grid) Rules) given, bool square, SweepTally tally)
+    {
+        var room = new SweptRoom(given.Run, given.Rules.Limits);
+        room.SweepGrid(given.Rules.Grid);
+        tally.Add(room);
+        if (square) CheckSquare(room, tally);
+        else CheckCrooked(room);
+    }
+
+    private static void CheckSquare(SweptRoom room, SweepTally tally)
+    {
+        Assert.True(room.AgainstSweep() <= 0, room.ToString());
+        Assert.NotEqual(ProofKind.None, room.Found.Proof.Kind);
+
+        room.SweepCriticalOffsets();
+        Assert.True(room.AgainstSweep() == 0, room.ToString());
+        if (room.Found.Proof.Kind != ProofKind.Exact) return;
+
+        // "No better place exists" speaks of the tiles to buy as well.
+        room.SweepWherePiecesShare();
+        Assert.True(room.AgainstSweep() == 0, room.ToString());
+        var tiles = room.TilesOfTies();
+        tally.AddTies(tiles.Count);
+        Assert.True(room.Found.Best.Score.Tiles <= tiles.Min(), $"{room}\ntiles where all else ties: {string.Join(' ', tiles)}");
+    }
+
+    private static void CheckCrooked(SweptRoom room)
+    {
+        // What was asked for is never missed more often; what the proof says of the smallest cut is true. In how many rooms
+        // the sweep still does better in the whole order, by a sliver or within the bound, the tally says.
+        var (mine, plain) = (room.Found.Best.Score, room.Sweep);
+        var asked = (mine.MustsMissed, mine.WishesMissed).CompareTo((plain.MustsMissed, plain.WishesMissed));
+        Assert.True(asked <= 0, room.ToString());
+        if (asked == 0) Assert.True(plain.SmallestCut <= room.Found.Proof.Bound, room.ToString());
     }
 }
