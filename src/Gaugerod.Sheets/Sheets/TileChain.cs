@@ -15,7 +15,8 @@ internal static class TileChain
         var all = pieces.Count == 0 ? Length.Zero : pieces.Max(p => Along(p.Outline.Bounds, level).To) - pieces.Min(p => Along(p.Outline.Bounds, level).From);
         foreach (var at in pieces.Select(p => Middle(p, level)).Distinct().Order())
         {
-            var chain = pieces.Where(p => Across(p.Outline.Bounds, level).From < at && at < Across(p.Outline.Bounds, level).To)
+            // Half open, so that a piece of a single step lies on the line through its own middle.
+            var chain = pieces.Where(p => Across(p.Outline.Bounds, level).From <= at && at < Across(p.Outline.Bounds, level).To)
                 .OrderBy(p => Along(p.Outline.Bounds, level).From).ToList();
 
             // What the line leaves bare: at its ends, and where an opening breaks it, more than a joint.

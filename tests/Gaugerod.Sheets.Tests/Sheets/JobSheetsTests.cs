@@ -131,6 +131,16 @@ public sealed class JobSheetsTests
         }
     }
 
+    /// <summary>A spoilt job left a strip of one step of 1/3200 mm: nothing is that thin, but the sheets must not fall over it.</summary>
+    [Fact]
+    public void A_piece_thinner_than_anything_that_can_be_cut_has_its_chain_too()
+    {
+        var piece = Samples.GuestShower.Runs[0].Faces[0].Pieces[0];
+        var thin = piece with { Outline = Gaugerod.Plane.Shapes.Ring.Of(new(Length.Zero, Length.Zero, Length.FromSteps(1), Length.FromSteps(1))) };
+        Assert.Equal([thin], TileChain.Longest([thin], level: true));
+        Assert.Equal([thin], TileChain.Longest([thin], level: false));
+    }
+
     [Fact]
     public void Fences_are_rounded_down_and_lines_to_the_nearest()
     {
