@@ -21,11 +21,12 @@ internal sealed class Candidates
     /// <param name="first">The first face.</param>
     /// <param name="end">One past the last.</param>
     /// <param name="onRun">Whether starts are on the run rather than on each face.</param>
+    /// <param name="rows">How many courses to list them for.</param>
     /// <param name="smallest">A smallest cut that is known, to find where other legs just reach it; zero for none.</param>
     /// <param name="more">Puts in more.</param>
-    public long[] Starts(Sawtooth across, int first, int end, bool onRun, long smallest, Action<List<long>>? more = null)
+    public long[] Starts(Sawtooth across, int first, int end, bool onRun, int rows, long smallest, Action<List<long>>? more = null)
     {
-        var (rise, repeat) = (_model.Courses.Rise, _model.Courses.Repeat);
+        var rise = _model.Courses.Rise;
         var starts = across.Moves([.. _sizes, smallest], moves =>
         {
             Equal(across, first, end, moves);
@@ -33,8 +34,8 @@ internal sealed class Candidates
             more?.Invoke(moves);
         });
         starts = KeptToLines(starts, Lines(CheckAxis.Across, first, end, frame => onRun ? frame.RunAcross : 0), rise);
-        var all = new long[starts.Length * repeat];
-        for (var i = 0; i < repeat; i++)
+        var all = new long[starts.Length * rows];
+        for (var i = 0; i < rows; i++)
         {
             for (var k = 0; k < starts.Length; k++) all[(i * starts.Length) + k] = starts[k] + (i * rise);
         }
@@ -54,6 +55,7 @@ internal sealed class Candidates
             along.Moves([.. _sizes, smallest], moves =>
             {
                 Equal(along, first, end, moves);
+                RakingEnds(first, end, onRun, moves);
                 more?.Invoke(moves);
             }),
             Lines(CheckAxis.Along, first, end, frame => onRun ? frame.RunAlong : 0), _model.Courses.Period);
@@ -96,6 +98,30 @@ internal sealed class Candidates
                     {
                         moves.Add(Grid.Mod(place + shift + off, _model.Courses.Rise));
                         moves.Add(Grid.Mod(place + shift - _model.Courses.Depth + off, _model.Courses.Rise));
+                    }
+                }
+            }
+        }
+    }
+
+    /// <summary>
+    /// Where an edge that lies along courses ends at one that rakes, a tile comes to it or leaves it as its side passes that
+    /// end. Everywhere else a side of the field stands there, and its tooth says so.
+    /// </summary>
+    private void RakingEnds(int first, int end, bool onRun, List<long> moves)
+    {
+        foreach (var frame in _model.Frames[first..end])
+        {
+            if (frame.Raking.Length == 0) continue;
+            var shift = onRun ? frame.RunAlong : 0;
+            foreach (var place in frame.Levels.Concat(frame.Raking).SelectMany(edge => new[] { edge.A0, edge.A1 }).Distinct())
+            {
+                foreach (var offset in _model.Offsets)
+                {
+                    for (var off = -1; off <= 1; off++)
+                    {
+                        moves.Add(Grid.Mod(place + shift - offset + off, _model.Courses.Period));
+                        moves.Add(Grid.Mod(place + shift - offset - _model.Courses.Length + off, _model.Courses.Period));
                     }
                 }
             }

@@ -71,7 +71,7 @@ internal sealed class FaceChoice(RunModel model, RunBounds bounds, Candidates ca
         if (upright)
         {
             var across = bounds.Across(face, face + 1, onRun: false);
-            return candidates.Starts(across, face, face + 1, onRun: false, smallest, list => candidates.Mirrored(across, list));
+            return candidates.Starts(across, face, face + 1, onRun: false, model.OwnRows, smallest, list => candidates.Mirrored(across, list));
         }
 
         bounds.Along(_along, v, face, face + 1, onRun: false);

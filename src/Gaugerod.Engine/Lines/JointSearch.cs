@@ -137,9 +137,8 @@ internal sealed class JointSearch
     public long WidestOwnStep()
     {
         if (!_moveIsShared) return 0;
-        var whole = Model.Courses.Rise * Model.Courses.Repeat;
         return Enumerable.Range(0, _v.Length).Max(f => Widest(
-            _candidates.Starts(_bounds.Across(f, f + 1, onRun: false), f, f + 1, onRun: false, 0), whole));
+            _candidates.Starts(_bounds.Across(f, f + 1, onRun: false), f, f + 1, onRun: false, Model.OwnRows, 0), Model.Courses.Rise * Model.OwnRows));
     }
 
     private static long Widest(long[] places, long whole)
@@ -202,7 +201,7 @@ internal sealed class JointSearch
     private long[] SharedStarts(long smallest, Action<Sawtooth, List<long>>? more)
     {
         var across = _bounds.Across(0, Model.Frames.Length, onRun: true);
-        return _candidates.Starts(across, 0, Model.Frames.Length, onRun: true, smallest, moves => more?.Invoke(across, moves));
+        return _candidates.Starts(across, 0, Model.Frames.Length, onRun: true, Model.Courses.Repeat, smallest, moves => more?.Invoke(across, moves));
     }
 
     private long[] SharedMoves(long smallest)

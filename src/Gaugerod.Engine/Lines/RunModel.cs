@@ -66,6 +66,9 @@ internal sealed class RunModel
     /// <summary>The different places at which courses begin, along.</summary>
     public long[] Offsets { get; }
 
+    /// <summary>After how many courses nothing new comes where the tiling may not be moved along as well.</summary>
+    public int OwnRows => Math.Max(Courses.Repeat, Offsets.Length);
+
     /// <summary>How many placings were scored.</summary>
     public long Examined { get; private set; }
 

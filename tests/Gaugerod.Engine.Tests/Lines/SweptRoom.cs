@@ -71,7 +71,7 @@ internal sealed class SweptRoom
     }
 
     /// <summary>Less than zero where the search does better than the sweep.</summary>
-    public int AgainstSweep() => Compare(AsFarAsProved(Found.Best.Score), AsFarAsProved(Sweep));
+    public int AgainstSweep() => Compare(Found.Best.Score, Sweep);
 
     /// <summary>The same in the whole order, whatever is proved.</summary>
     public int AgainstSweepInAll() => Compare(Found.Best.Score, Sweep);
@@ -95,13 +95,6 @@ internal sealed class SweptRoom
         for (var at = 0L; at < whole; at += step) places.Add(at);
         return places;
     }
-
-    /// <summary>
-    /// Where upright courses begin anew on several faces the search is proved as far as the smallest cut only (open case 2):
-    /// what counts after it is left out on both sides.
-    /// </summary>
-    private Score AsFarAsProved(Score score) =>
-        Found.Model.Restart && Found.Model.Bond.Lay == Lay.Upright ? score with { Mirror = default, Cuts = 0 } : score;
 
     private static int Compare(Score one, Score other) => new ScoreOrder(Order).Compare(one with { Tiles = 0 }, other with { Tiles = 0 });
 }
