@@ -36,7 +36,7 @@ internal sealed class SweptRoom
     public void SweepGrid(long step)
     {
         var courses = _run.Laid.Courses!;
-        _sweep.Over(Grid(courses.Period, step), Grid(courses.Rise * courses.Repeat, step));
+        _sweep.Over(Grid(courses.Period, step), Grid(courses.Rise * _run.Repeat, step));
     }
 
     public void SweepCriticalOffsets()

@@ -50,9 +50,8 @@ internal static class Critical
             }
         }
 
-        var repeat = run.Bond is BondRequest.Running { Stepping: Stepping.BackAndForth } ? 2 : 1;
         var rises = offsets(across, h, h + j);
-        return (offsets(along, w, w + j), [.. rises.SelectMany(v => Enumerable.Range(0, repeat).Select(i => v + (i * (h + j))))]);
+        return (offsets(along, w, w + j), [.. rises.SelectMany(v => Enumerable.Range(0, run.Repeat).Select(i => v + (i * (h + j))))]);
     }
 
     /// <summary>The courses that may cross a side, wherever course 0 begins in its two repeats. A third of a tile is rounded to a step, so hardly two begin alike.</summary>

@@ -12,6 +12,17 @@ internal sealed record RandomRun(Sequence<FinishedFace> Faces, Product Product, 
 {
     public Bond Laid => BondMaker.Make(Bond, Product, Joint);
 
+    /// <summary>
+    /// After so many courses the tiling comes round again. With one move for all faces a run one way comes round at once, moved
+    /// along by its step; where each upright face begins anew the move is shared and a face cannot make that up.
+    /// </summary>
+    public int Repeat => Bond switch
+    {
+        BondRequest.Running { Stepping: Stepping.BackAndForth } => 2,
+        BondRequest.Running running when Restart && running.Lay == Lay.Upright => running.Denominator,
+        _ => 1,
+    };
+
     public bool IsSquare => Faces.All(face => face.Edges.All(edge => edge.From.X == edge.To.X || edge.From.Y == edge.To.Y));
 
     public RunProblem Problem(Limits limits, Sequence<Criterion> order, params Want[] wants) =>
