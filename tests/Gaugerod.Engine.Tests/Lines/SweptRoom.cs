@@ -1,5 +1,4 @@
 using System.Globalization;
-using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Tests.Referees;
 using Gaugerod.Plane;
