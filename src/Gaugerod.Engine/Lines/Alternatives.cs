@@ -21,13 +21,7 @@ internal static class Alternatives
         for (var part = 0; part < Parts; part++)
         {
             var (from, to) = (whole * part / Parts, whole * (part + 1) / Parts);
-            RunPlacing? inPart = null;
-            foreach (var v in search.MostPromising(starts.Where(v => v >= from && v < to), 2))
-            {
-                inPart = search.BestAt(v, inPart?.Score) ?? inPart;
-            }
-
-            if (inPart is not null) candidates.Add(inPart);
+            if (search.MostPromising(starts.Where(v => v >= from && v < to)) is { } v && search.BestAt(v, null) is { } inPart) candidates.Add(inPart);
         }
 
         var start = search.StartOf(best);

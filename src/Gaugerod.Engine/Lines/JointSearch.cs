@@ -122,8 +122,8 @@ internal sealed class JointSearch
             _candidates.Mirrored(across, moves);
         });
 
-    /// <summary>The few of some starts whose promise is best.</summary>
-    public IEnumerable<long> MostPromising(IEnumerable<long> starts, int few) => ByPromise(starts).Take(few).Select(start => start.V);
+    /// <summary>The start of some whose promise is best; null for none.</summary>
+    public long? MostPromising(IEnumerable<long> starts) => ByPromise(starts) is [var (_, start), ..] ? start : null;
 
     /// <summary>Where course 0 of a placing begins across, on the run.</summary>
     public long StartOf(RunPlacing placing) => _moveIsShared

@@ -80,7 +80,8 @@ internal sealed class Narrowing
             }
         }
 
-        _best = _search.Polish(_best, Math.Max(1, _search.WholeOfStarts / 64));
+        // Where stretches were left over, a look about may still find some of what they hold.
+        if (_most > _best.Score.SmallestCut.Steps + Hair) _best = _search.Polish(_best, Math.Max(1, _search.WholeOfStarts / 64));
         Bound = Length.FromSteps(Math.Max(_most, _best.Score.SmallestCut.Steps));
         return _best;
     }
