@@ -1,0 +1,9 @@
+using Gaugerod.App;
+using Gaugerod.App.Desk;
+using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
+
+var builder = WebAssemblyHostBuilder.CreateDefault(args);
+builder.RootComponents.Add<Shell>("#app");
+builder.Services.AddSingleton<JobDesk>();
+builder.Services.AddSingleton<Shelf>();
+await builder.Build().RunAsync();
