@@ -76,23 +76,6 @@ internal sealed class JointSearch
         }
     }
 
-    /// <summary>
-    /// Betters a placing between the starts: where walls lean, moving the courses a little may trade a leg at a level edge
-    /// for one at a side. Each step finds the best move along anew; steps are halved until they are one.
-    /// </summary>
-    public RunPlacing Polish(RunPlacing placing, long step)
-    {
-        for (; step > 0; step /= 2)
-        {
-            foreach (var way in new[] { step, -step })
-            {
-                while (BestAt(StartOf(placing) + way, placing.Score) is { } better) placing = better;
-            }
-        }
-
-        return placing;
-    }
-
     /// <summary>The best placing with a start across, when it beats a score; null when none does.</summary>
     /// <param name="v">The start, on the run.</param>
     /// <param name="toBeat">What to beat; null for anything.</param>

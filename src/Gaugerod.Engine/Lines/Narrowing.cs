@@ -84,9 +84,21 @@ internal sealed class Narrowing
         }
 
         // Where stretches were left over, a look about may still find some of what they hold.
-        if (!IsSpent && _most > _best.Score.SmallestCut.Steps + Hair) _best = _search.Polish(_best, Math.Max(1, _search.WholeOfStarts / 64));
+        if (!IsSpent && _most > _best.Score.SmallestCut.Steps + Hair) LookAbout(Math.Max(1, _search.WholeOfStarts / 64));
         Bound = Length.FromSteps(Math.Max(_most, _best.Score.SmallestCut.Steps));
         return _best;
+    }
+
+    /// <summary>Steps either way from the best placing as long as that helps; steps are halved until they are one.</summary>
+    private void LookAbout(long step)
+    {
+        for (; step > 0; step /= 2)
+        {
+            foreach (var way in new[] { step, -step })
+            {
+                while (_search.BestAt(_search.StartOf(_best) + way, _best.Score) is { } better) _best = better;
+            }
+        }
     }
 
     private bool IsSpent => _search.IsSpent || _relaxed.Values.Sum(search => search.Model.Work) > MostWork;
