@@ -6,6 +6,9 @@ switch (args)
     case ["stages", var sample]:
         Stages.Print(sample);
         return 0;
+    case ["stages", var sample, "once"]:
+        Stages.Print(sample, rounds: 1);
+        return 0;
     case ["cold", var sample]:
         ColdStages.Print(sample);
         return 0;

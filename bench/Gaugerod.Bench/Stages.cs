@@ -12,15 +12,15 @@ internal static class Stages
     public static Job Load(string sample) =>
         JobReader.Read(File.ReadAllBytes(sample), sample) is JobReading.Understood read ? read.Job : throw new ArgumentException("Not a job: " + sample);
 
-    public static void Print(string sample)
+    public static void Print(string sample, int rounds = 6)
     {
         var job = Load(sample);
-        for (var round = 0; round < 6; round++)
+        for (var round = 0; round < rounds; round++)
         {
             var watch = Stopwatch.StartNew();
             void Lap(string what, object? more = null)
             {
-                if (round == 5) Console.WriteLine($"{watch.Elapsed.TotalMilliseconds,9:0.00} ms  {what} {more}");
+                if (round == rounds - 1) Console.WriteLine($"{watch.Elapsed.TotalMilliseconds,9:0.00} ms  {what} {more}");
                 watch.Restart();
             }
 
@@ -45,9 +45,9 @@ internal static class Stages
             Lap("proof", proof);
             _ = new TileCounter(search.Model).Tiles(best);
             Lap("tiles");
-            for (var i = 0; i < 20; i++) _ = new TileCounter(search.Model).Pieces(best, ["A", "B", "C"]);
+            for (var i = 0; i < 20; i++) _ = new TileCounter(search.Model).Pieces(best, [.. search.Model.Frames.Select((_, i) => "F" + i)]);
             Lap("20 x pieces");
-            var pieces = new TileCounter(search.Model).Pieces(best, ["A", "B", "C"]).SelectMany(x => x).ToSequence();
+            var pieces = new TileCounter(search.Model).Pieces(best, [.. search.Model.Frames.Select((_, i) => "F" + i)]).SelectMany(x => x).ToSequence();
             watch.Restart();
             for (var i = 0; i < 20; i++) _ = Gaugerod.Engine.Cutting.CuttingPlanner.Plan(problem.Product, pieces, job.Tape);
             Lap("20 x cutting");

@@ -8,6 +8,9 @@ internal static class Alternatives
     private const int Most = 5;
     private const int Parts = 8;
 
+    /// <summary>An alternative need not be the very best of its part: so many are scored of those that promise most.</summary>
+    private const int MostScored = 128;
+
     /// <summary>Placings nearer to each other than this share of a repeat, both ways, are one proposal.</summary>
     private const double Apart = 0.08;
 
@@ -21,14 +24,14 @@ internal static class Alternatives
         for (var part = 0; part < Parts; part++)
         {
             var (from, to) = (whole * part / Parts, whole * (part + 1) / Parts);
-            if (search.MostPromising(starts.Where(v => v >= from && v < to)) is { } v && search.BestAt(v, null) is { } inPart) candidates.Add(inPart);
+            if (search.MostPromising(starts.Where(v => v >= from && v < to)) is { } v && search.BestAt(v, null, null, MostScored) is { } inPart) candidates.Add(inPart);
         }
 
         var start = search.StartOf(best);
         for (var part = 0; part < Parts; part++)
         {
             var (from, to) = (courses.Period * part / Parts, courses.Period * (part + 1) / Parts);
-            if (search.BestAt(start, null, move => move >= from && move < to) is { } found) candidates.Add(found);
+            if (search.BestAt(start, null, move => move >= from && move < to, MostScored) is { } found) candidates.Add(found);
         }
 
         candidates.Sort((one, other) => search.Order.Compare(one.Score, other.Score));

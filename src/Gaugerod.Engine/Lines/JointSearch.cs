@@ -10,6 +10,12 @@ namespace Gaugerod.Engine.Lines;
 /// </summary>
 internal sealed class JointSearch
 {
+    /// <summary>
+    /// So much is reckoned at the most before the search ends with the best so far; a shower takes a hundredth of it. What
+    /// was not looked at then bounds what was not found.
+    /// </summary>
+    private const long MostWork = 12_000_000;
+
     private readonly RunBounds _bounds;
     private readonly Candidates _candidates;
     private readonly FaceChoice _choice;
@@ -44,7 +50,13 @@ internal sealed class JointSearch
     /// <summary>Every start across that may be best, on the run.</summary>
     public long[] Starts => _starts ??= _moveIsShared ? SharedMoves(0) : SharedStarts(0, null);
 
-    /// <summary>Ever better placings; the last is the best there is.</summary>
+    /// <summary>Whether the search has reckoned as much as it may.</summary>
+    public bool IsSpent => Model.Work > MostWork;
+
+    /// <summary>The best that was promised by what was not looked at, the search being spent; null when all was.</summary>
+    public Score? Passed { get; private set; }
+
+    /// <summary>Ever better placings; the last is the best there is, unless something was <see cref="Passed"/> over.</summary>
     /// <param name="toBeat">A score to beat from the start; null for none.</param>
     public IEnumerable<RunPlacing> Improve(Score? toBeat = null)
     {
@@ -52,38 +64,28 @@ internal sealed class JointSearch
         foreach (var (promise, v) in ByPromise(Starts))
         {
             if (best is { } beaten && Order.Compare(promise, beaten) >= 0) break;
+            if (best is not null && IsSpent)
+            {
+                Passed = promise;
+                break;
+            }
+
             if (BestAt(v, best) is not { } found) continue;
             best = found.Score;
             yield return found;
         }
     }
 
-    /// <summary>
-    /// Betters a placing between the starts: where walls lean, moving the courses a little may trade a leg at a level edge
-    /// for one at a side. Each step finds the best move along anew; steps are halved until they are one.
-    /// </summary>
-    public RunPlacing Polish(RunPlacing placing, long step)
-    {
-        for (; step > 0; step /= 2)
-        {
-            foreach (var way in new[] { step, -step })
-            {
-                while (BestAt(StartOf(placing) + way, placing.Score) is { } better) placing = better;
-            }
-        }
-
-        return placing;
-    }
-
     /// <summary>The best placing with a start across, when it beats a score; null when none does.</summary>
     /// <param name="v">The start, on the run.</param>
     /// <param name="toBeat">What to beat; null for anything.</param>
     /// <param name="allowed">Which moves along are allowed; null for all.</param>
-    public RunPlacing? BestAt(long v, Score? toBeat, Func<long, bool>? allowed = null)
+    /// <param name="most">How many moves are scored at the most, where one serves all faces.</param>
+    public RunPlacing? BestAt(long v, Score? toBeat, Func<long, bool>? allowed = null, int most = int.MaxValue)
     {
         Place(v);
         if (toBeat is { } beaten && Order.Compare(Promise(), beaten) >= 0) return null;
-        return Model.Restart ? FaceByFace(toBeat, allowed) : Together(toBeat, allowed);
+        return Model.Restart ? FaceByFace(toBeat, allowed) : Together(toBeat, allowed, most);
     }
 
     /// <summary>All placings with a start across that are no worse than a score; for runs with one move for all faces.</summary>
@@ -162,7 +164,7 @@ internal sealed class JointSearch
         return _moveIsShared || _bounds.PassesLevel(_v);
     }
 
-    private RunPlacing? Together(Score? toBeat, Func<long, bool>? allowed)
+    private RunPlacing? Together(Score? toBeat, Func<long, bool>? allowed, int most)
     {
         _bounds.Along(_along, _v, 0, _v.Length, onRun: true);
         var promising = new List<(Score Promise, long Move)>();
@@ -177,7 +179,7 @@ internal sealed class JointSearch
         // The most promising first: what they reach rules most of the others out.
         promising.Sort(Order.ByPromise);
         RunPlacing? best = null;
-        foreach (var (promise, move) in promising)
+        foreach (var (promise, move) in promising.Take(most))
         {
             if (best is not null && Order.Compare(promise, best.Score) >= 0) break;
             Move(move, 0, _v.Length, onRun: true);

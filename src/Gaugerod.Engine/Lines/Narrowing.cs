@@ -14,6 +14,9 @@ internal sealed class Narrowing
     /// <summary>Nothing is looked for that is better by no more than this, 1/400 mm.</summary>
     private const long Hair = 8;
 
+    /// <summary>So much is reckoned at the most; see <see cref="JointSearch.IsSpent"/>.</summary>
+    private const long MostWork = 4_000_000;
+
     /// <summary>How many stretches are halved at the most; what is left then bounds what was not found.</summary>
     private const int MostHalved = 96;
 
@@ -81,13 +84,33 @@ internal sealed class Narrowing
         }
 
         // Where stretches were left over, a look about may still find some of what they hold.
-        if (_most > _best.Score.SmallestCut.Steps + Hair) _best = _search.Polish(_best, Math.Max(1, _search.WholeOfStarts / 64));
+        if (!IsSpent && _most > _best.Score.SmallestCut.Steps + Hair) LookAbout(Math.Max(1, _search.WholeOfStarts / 64));
         Bound = Length.FromSteps(Math.Max(_most, _best.Score.SmallestCut.Steps));
         return _best;
     }
 
+    /// <summary>Steps either way from the best placing as long as that helps; steps are halved until they are one.</summary>
+    private void LookAbout(long step)
+    {
+        for (; step > 0; step /= 2)
+        {
+            foreach (var way in new[] { step, -step })
+            {
+                while (_search.BestAt(_search.StartOf(_best) + way, _best.Score) is { } better) _best = better;
+            }
+        }
+    }
+
+    private bool IsSpent => _search.IsSpent || _relaxed.Values.Sum(search => search.Model.Work) > MostWork;
+
     private void Open(long from, long to)
     {
+        if (IsSpent)
+        {
+            _most = Math.Max(_most, Math.Max(_search.LevelLeast(from), _search.LevelLeast(to)) + _hidden);
+            return;
+        }
+
         if (to - from <= 1 || Holds(from, to) is not { } most) return;
         if (most <= _best.Score.SmallestCut.Steps + Hair) _most = Math.Max(_most, most);
         else _open.Enqueue(new(from, to, most, _best), (from - to, from));

@@ -15,6 +15,12 @@ internal static class ProofMaker
     {
         var smallest = best.Score.SmallestCut;
         var square = search.Model.IsSquare;
+        if (search.Passed is { } passed)
+        {
+            var most = Length.Max(smallest, passed.SmallestCut);
+            return new(ProofKind.Bounded, most, examined, "The run is so large that not every place was looked at; this is the best of those that promised most.");
+        }
+
         if (square && complete && search.Order.TilesLast && search.Order.SmallestBeforeMirror)
         {
             return new(ProofKind.Exact, smallest, examined, "No better place exists for this tile and this joint.");

@@ -28,7 +28,11 @@ internal sealed class Refiner(JointSearch search, RunPlacing found)
         for (RunPlacing? before = null; !ReferenceEquals(before, _best);)
         {
             before = _best;
-            foreach (var v in search.FinerStarts(_best.Score.SmallestCut.Steps)) Look(v);
+            foreach (var v in search.FinerStarts(_best.Score.SmallestCut.Steps))
+            {
+                if (search.IsSpent) Complete = false;
+                else Look(v);
+            }
         }
 
         return FewestTiles();
@@ -59,7 +63,7 @@ internal sealed class Refiner(JointSearch search, RunPlacing found)
 
     private RunPlacing FewestTiles()
     {
-        if (!_model.Restart)
+        if (!_model.Restart && Complete)
         {
             // Where the start is settled the move may still be free: there the finer moves count.
             foreach (var v in _equal.Select(search.StartOf).Distinct().ToList())

@@ -153,6 +153,7 @@ internal sealed class RunBounds
 
     private Score Optimistic(ReadOnlySpan<long> u, ReadOnlySpan<long> v, int from, int to, bool checkAlong)
     {
+        _model.Count(from, to);
         var (least, slivers) = (Math.Min(_model.Courses.Length, _model.Courses.Depth), 0);
         for (var f = from; f < to; f++)
         {

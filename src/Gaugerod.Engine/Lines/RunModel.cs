@@ -72,6 +72,9 @@ internal sealed class RunModel
     /// <summary>How many placings were scored.</summary>
     public long Examined { get; private set; }
 
+    /// <summary>How much was reckoned: the edges of faces scored, and of those promised a score.</summary>
+    public long Work { get; private set; }
+
     private long Sliver => Problem.Limits.Sliver.Steps - Relax.Most;
 
     /// <summary>The shorter side of a tile: what the smallest cut is when nothing is cut.</summary>
@@ -117,9 +120,16 @@ internal sealed class RunModel
         return "a side of the tile";
     }
 
+    /// <summary>Counts the reckoning of some faces.</summary>
+    public void Count(int from, int to)
+    {
+        for (var f = from; f < to; f++) Work += Frames[f].Face.Edges.Count;
+    }
+
     private Score Score(ReadOnlySpan<long> u, ReadOnlySpan<long> v, int from, int to)
     {
         Examined++;
+        Count(from, to);
         var (slivers, cuts, least, mirror) = (0, 0, Whole, 0L);
         for (var f = from; f < to; f++)
         {
