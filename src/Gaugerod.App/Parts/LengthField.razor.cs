@@ -74,7 +74,7 @@ public sealed partial class LengthField : ComponentBase
         _kept = _text;
         JsonNode? value = _text.Trim().Length > 0 ? JsonValue.Create(_text) : Required ? JsonValue.Create("") : null;
         if (value is null) _kept = "";
-        Desk.Set(Path, value, What ?? JobWords.Of(Desk.Root, Path), _goesOn);
+        Desk.Change(What ?? JobWords.Of(Desk.Root, Path), root => FieldValue.Put(root, Path, value), _goesOn);
         _goesOn = true;
     }
 

@@ -128,5 +128,5 @@ public sealed partial class RunsPart : ComponentBase
             : wanted);
     });
 
-    private void Half(bool on) => Desk.Set(At + ".limits.halfTile", on ? null : JsonValue.Create(false), $"half tiles of {Name}");
+    private void Half(bool on) => Desk.Change($"half tiles of {Name}", root => FieldValue.Put(root, At + ".limits.halfTile", on ? null : JsonValue.Create(false)));
 }
