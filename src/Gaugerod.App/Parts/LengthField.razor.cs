@@ -105,8 +105,9 @@ public sealed partial class LengthField : ComponentBase
     private string Echo(LengthReading.Understood read)
     {
         var tape = Desk.Job is { } job && job.Tape.Unit == Desk.Unit ? job.Tape : Desk.Unit == LengthUnit.Inch ? Tape.Sixteenths : Tape.Millimetres;
-        var said = "= " + LengthText.Finer(read.Value, tape);
-        if (tape.Unit == LengthUnit.Inch && read.Value.Abs() >= Length.FromInches(24)) said += $", {LengthText.FeetNearest(read.Value, tape)}";
+        // Bare inches are said in feet, to be checked against the tape's other side; all else in the job's unit.
+        var plain = tape.Unit == LengthUnit.Inch && read.Value.Abs() >= Length.FromInches(24) && _text.Trim() == LengthText.NearestBare(read.Value, tape);
+        var said = "= " + (plain ? LengthText.FeetNearest(read.Value, tape) : LengthText.Finer(read.Value, tape));
         if (read.InMillimetres is { } other) said += $". The fraction is read as inches; for {LengthText.Finer(other, tape)} write a decimal";
         return said;
     }

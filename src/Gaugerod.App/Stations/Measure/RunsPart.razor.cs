@@ -10,7 +10,7 @@ namespace Gaugerod.App.Stations.Measure;
 public sealed partial class RunsPart : ComponentBase
 {
     private static readonly Dictionary<string, string> s_bonds = new(StringComparer.Ordinal) { ["grid"] = "grid: joints in line", ["running"] = "running: courses moved" };
-    private static readonly Dictionary<string, string> s_corners = new(StringComparer.Ordinal) { ["wrap"] = "wraps round", ["restart"] = "begins anew on each face" };
+    private static readonly Dictionary<string, string> s_corners = new(StringComparer.Ordinal) { ["wrap"] = "wraps round", ["restart"] = "begins anew on each" };
 
     private int _open;
 

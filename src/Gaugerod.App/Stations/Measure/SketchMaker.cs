@@ -26,7 +26,7 @@ internal static class SketchMaker
     {
         var outline = Sketch.Of(face.Outline);
         IReadOnlyList<IReadOnlyList<Spot>> field = [Sketch.Of(face.Field.Outer), .. face.Field.Inner.Select(Sketch.Of)];
-        return new(outline, field, [.. face.Openings.Select(o => Sketch.Of(o.Ring))], [],
+        return new(outline, field, [.. face.Openings.Select(o => Sketch.Of(o.Ring))], rough.Fixtures(),
             [.. face.Holes.Select(h => (Sketch.Of(h.Centre), (double)h.Diameter.Millimetres))],
             face.LevelLine is { } line ? (double)line.Millimetres : null, rough.Names(outline), Exact: true);
     }
@@ -42,9 +42,10 @@ internal static class SketchMaker
             if (outline.Count < 3) return null;
             var openings = Things("openings").Select(o => Opening(o.Thing)).Where(ring => ring.Count > 2).ToList();
             var holes = Things("holes").Select(h => (Hole: new Spot(At(h.Thing, "x") ?? -1, Up(h.Thing, "y") ?? -1), Wide: At(h.Thing, "diameter") ?? 20)).Where(h => h.Hole is { X: >= 0, Y: >= 0 }).ToList();
-            var fixtures = Things("fixtures").Select(f => Fixture(f.Thing, outline)).Where(ring => ring.Count > 2).ToList();
-            return new(outline, [], openings, fixtures, holes, Line(), Names(outline), Exact: false);
+            return new(outline, [], openings, Fixtures(), holes, Line(), Names(outline), Exact: false);
         }
+
+        public IReadOnlyList<IReadOnlyList<Spot>> Fixtures() => [.. Things("fixtures").Select(f => Fixture(f.Thing)).Where(ring => ring.Count > 2)];
 
         public IReadOnlyList<SketchName> Names(IReadOnlyList<Spot> outline)
         {
@@ -60,12 +61,14 @@ internal static class SketchMaker
             }
             else
             {
-                var (low, high) = (new Spot(outline.Min(p => p.X), outline.Min(p => p.Y)), new Spot(outline.Max(p => p.X), outline.Max(p => p.Y)));
+                // The finished outline ends at the fixtures; the wall's own foot and head lie behind them.
+                IReadOnlyList<Spot> whole = [.. outline, .. Fixtures().SelectMany(ring => ring)];
+                var (low, high) = (new Spot(whole.Min(p => p.X), whole.Min(p => p.Y)), new Spot(whole.Max(p => p.X), whole.Max(p => p.Y)));
                 var middle = Middle([low, high]);
                 Spot[] places = [new(middle.X, low.Y), new(high.X, middle.Y), new(middle.X, high.Y), new(low.X, middle.Y)];
                 string[] readings = ["width.foot", "height.right", "width.top", "height.left"];
                 names.AddRange(s_sides.Select((side, i) => new SketchName(side, FieldId.Text(desk, $"{path}.readings.{readings[i]}"), places[i], FieldId.Of($"{path}.edges.{side}.kind"), side)));
-                names.AddRange(Things("fixtures").Select(f => (f, Ring: Fixture(f.Thing, outline))).Where(f => f.Ring.Count > 2).Select(f => Named(f.f, f.Ring)));
+                names.AddRange(Things("fixtures").Select(f => (f, Ring: Fixture(f.Thing))).Where(f => f.Ring.Count > 2).Select(f => Named(f.f, f.Ring)));
             }
 
             names.AddRange(Things("openings").Select(o => (o, Ring: Opening(o.Thing))).Where(o => o.Ring.Count > 2).Select(o => Named(o.o, o.Ring)));
@@ -88,8 +91,10 @@ internal static class SketchMaker
             return [new(0, 0), new(wide, rise), new(wide - leanRight, rise + right), new(leanLeft, left)];
         }
 
-        private List<Spot> Fixture(JsonObject fixture, IReadOnlyList<Spot> outline)
+        private List<Spot> Fixture(JsonObject fixture)
         {
+            var outline = Wall();
+            if (outline.Count == 0) return [];
             var (from, to) = (At(fixture, "from") ?? outline[0].X, At(fixture, "to") ?? outline[1].X);
             var left = Up(fixture, "heightLeft") ?? Up(fixture, "height");
             if (left is null || to <= from) return [];

@@ -1,5 +1,5 @@
 // The keypad for lengths, and the way from field to field. Works for every input[data-length] under the root it is started on.
-let wanted = read(), root = null, on = null;
+let wanted = read(), touching = false, root = null, on = null;
 
 function read() {
   try { return localStorage.getItem("gaugerod-pad") !== "no"; } catch { return true; }
@@ -33,6 +33,7 @@ export function start(element) {
   const options = { signal: on.signal };
   root.addEventListener("pointerdown", touched, { ...options, capture: true });
   root.addEventListener("focusin", entered, options);
+  root.addEventListener("click", tapped, options);
   root.addEventListener("focusout", left, options);
   root.addEventListener("keydown", keyed, options);
   // The pad must not take the focus from the field it types into.
@@ -45,19 +46,26 @@ export function stop() {
   hide();
 }
 
+// Whether the last touch was a finger's or a pen's. The keyboard of the device comes up on focus, so the field is told before.
 function touched(event) {
-  const field = event.target;
-  if (!isLength(field)) return;
-  const own = wanted && event.pointerType !== "mouse" && !field.readOnly;
-  field.inputMode = own ? "none" : field.dataset.inputmode;
-  if (own && document.activeElement === field) show(field);
+  touching = event.pointerType !== "mouse";
+  if (isLength(event.target)) prepare(event.target);
+}
+
+function prepare(field) {
+  field.inputMode = wanted && touching && !field.readOnly ? "none" : field.dataset.inputmode;
 }
 
 function entered(event) {
   const field = event.target;
   if (!isLength(field)) return;
+  prepare(field);
   field.select();
   if (field.inputMode === "none") show(field);
+}
+
+function tapped(event) {
+  if (isLength(event.target) && event.target.inputMode === "none") show(event.target);
 }
 
 function left(event) {
@@ -68,7 +76,12 @@ function show(field) {
   const open = pad();
   if (!open) return;
   open.hidden = false;
-  document.body.classList.add("pad-open");
+  // After the tap that opened it is over, so that nothing moves away under the finger.
+  setTimeout(() => uncover(field, open), 60);
+}
+
+function uncover(field, open) {
+  if (open.hidden) return;
   const box = (field.closest(".field") ?? field).getBoundingClientRect(), top = open.getBoundingClientRect().top;
   const under = innerWidth < 640 || box.right > open.getBoundingClientRect().left;
   if (under && box.bottom + 12 > top) scrollBy(0, box.bottom + 12 - top);
@@ -77,7 +90,6 @@ function show(field) {
 function hide() {
   const open = pad();
   if (open) open.hidden = true;
-  document.body.classList.remove("pad-open");
 }
 
 function keyed(event) {
@@ -93,10 +105,8 @@ function step(field, by) {
     .filter(other => !other.disabled && other.checkVisibility());
   const next = all[all.indexOf(field) + by];
   if (!next) return field.blur();
-  if (isLength(next)) next.inputMode = field.inputMode === "none" ? "none" : next.dataset.inputmode;
   next.focus();
   next.scrollIntoView({ block: "nearest" });
-  if (isLength(next) && next.inputMode === "none") show(next);
 }
 
 function put(field, text, from = field.selectionStart ?? field.value.length, to = field.selectionEnd ?? field.value.length) {
@@ -127,7 +137,7 @@ function pressed(event) {
     case "close": return field.blur();
     case "system":
       field.blur();
-      field.inputMode = field.dataset.inputmode;
+      touching = false;
       field.focus();
   }
 }
