@@ -90,7 +90,8 @@ internal sealed class JobDesk
     /// <summary>Changes the job and plans anew.</summary>
     /// <param name="what">The change in words, for undo: "width of north".</param>
     /// <param name="change">Changes the job's nodes.</param>
-    public void Change(string what, Action<JsonObject> change)
+    /// <param name="goesOn">Whether it goes on with the last change of the same name, as typing does: undo then takes both back at once.</param>
+    public void Change(string what, Action<JsonObject> change, bool goesOn = false)
     {
         if (ReadOnly || _at < 0) return;
         var root = (JsonObject)Root.DeepClone();
@@ -98,13 +99,18 @@ internal sealed class JobDesk
         var text = root.ToJsonString(s_plain) + "\n";
         if (string.Equals(text, Text, StringComparison.Ordinal)) return;
         _edits.RemoveRange(_at + 1, _edits.Count - _at - 1);
-        _edits.Add(new(what, text));
-        _at++;
+        if (goesOn && string.Equals(Undoes, what, StringComparison.Ordinal)) _edits[_at] = new(what, text);
+        else
+        {
+            _edits.Add(new(what, text));
+            _at++;
+        }
+
         Take();
     }
 
     /// <summary>Sets one value of the job by its path, as faults name it: <c>faces[1].readings.width.foot</c>. Null takes it out.</summary>
-    public void Set(string path, JsonNode? value, string what) => Change(what, root => JobPath.Set(root, path, value));
+    public void Set(string path, JsonNode? value, string what, bool goesOn = false) => Change(what, root => JobPath.Set(root, path, value), goesOn);
 
     /// <summary>Ticks a piece off, or takes the tick back.</summary>
     public void Tick(string piece)

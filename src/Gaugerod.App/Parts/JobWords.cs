@@ -1,0 +1,71 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Gaugerod.App.Desk;
+
+namespace Gaugerod.App.Parts;
+
+/// <summary>Says a place of the job as a person would: "width at the foot of north" for <c>faces[1].readings.width.foot</c>.</summary>
+internal static class JobWords
+{
+    private static readonly Dictionary<string, string> s_things = new(StringComparer.Ordinal)
+    {
+        ["products"] = "tile", ["faces"] = "face", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want",
+    };
+
+    private static readonly Dictionary<string, string> s_readings = new(StringComparer.Ordinal)
+    {
+        ["width.foot"] = "width at the foot", ["width.middle"] = "width in the middle", ["width.top"] = "width at the top",
+        ["height.left"] = "height at the left", ["height.right"] = "height at the right",
+        ["levelLine.left"] = "level line at the left", ["levelLine.right"] = "level line at the right",
+        ["lean.left"] = "lean of the left corner", ["lean.right"] = "lean of the right corner",
+    };
+
+    private static readonly Dictionary<string, string> s_fields = new(StringComparer.Ordinal)
+    {
+        ["edgeJoint"] = "soft joint", ["bondCoat"] = "bond coat", ["perBox"] = "tiles in a box", ["turn"] = "turning", ["flatPercent"] = "flat share",
+        ["heightsFrom"] = "where heights count from", ["heightLeft"] = "height at the left", ["heightRight"] = "height at the right",
+        ["x"] = "distance from the left", ["y"] = "height", ["levelLine"] = "level line", ["edge"] = "edges", ["side"] = "upright edges",
+        ["halfTile"] = "half tiles", ["from"] = "beginning", ["to"] = "end", ["least"] = "least joint", ["wanted"] = "wanted joint", ["most"] = "widest joint",
+    };
+
+    /// <summary>The place in words; "the job" for the whole.</summary>
+    public static string Of(JsonObject root, string path)
+    {
+        if (path.Length == 0) return "the job";
+        var (said, at, steps) = (new List<string>(), "", path.Split('.'));
+        for (var i = 0; i < steps.Length; i++)
+        {
+            at = at.Length == 0 ? steps[i] : at + "." + steps[i];
+            var open = steps[i].IndexOf('[', StringComparison.Ordinal);
+            var key = open < 0 ? steps[i] : steps[i][..open];
+            if (key == "readings")
+            {
+                var rest = string.Join('.', steps[(i + 1)..]);
+                said.Add(s_readings.TryGetValue(rest, out var reading) ? reading : rest.Length == 0 ? "readings" : rest);
+                break;
+            }
+
+            if (key == "edges" && open < 0)
+            {
+                if (i + 1 < steps.Length) said.Add(steps[++i] + " edge");
+                at += i < steps.Length ? "." + steps[i] : "";
+                continue;
+            }
+
+            if (open >= 0) said.Add(Listed(root, at, key, steps[i][open..]));
+            else said.Add(s_fields.TryGetValue(key, out var field) ? field : key);
+        }
+
+        said.Reverse();
+        return said.Count < 3 ? string.Join(" of ", said) : string.Join(" of ", said[..^1]) + " on " + said[^1];
+    }
+
+    private static string Listed(JsonObject root, string at, string key, string place)
+    {
+        var number = int.Parse(place[1..place.IndexOf(']', StringComparison.Ordinal)], CultureInfo.InvariantCulture) + 1;
+        if (key == "outline") return string.Create(CultureInfo.InvariantCulture, $"corner {number}");
+        var name = JobPath.Get(root, at + ".name") is JsonValue value ? value.ToString() : "";
+        if (key == "edges") return (name.Length > 0 ? name : string.Create(CultureInfo.InvariantCulture, $"side {number}")) + " edge";
+        return name.Length > 0 ? name : string.Create(CultureInfo.InvariantCulture, $"{(s_things.TryGetValue(key, out var thing) ? thing : key)} {number}");
+    }
+}

@@ -1,0 +1,114 @@
+using System.Text.Json.Nodes;
+using Gaugerod.App.Desk;
+using Gaugerod.Plane.Measure;
+using Microsoft.AspNetCore.Components;
+
+namespace Gaugerod.App.Parts;
+
+/// <summary>
+/// A length as a person types it. What was typed goes into the job as typed, also when it cannot be read; what was understood
+/// is said at once in the job's unit, and where two readings are possible both are offered.
+/// </summary>
+public sealed partial class LengthField : ComponentBase
+{
+    // Long enough that planning does not begin between two keys, short enough that the drawing follows.
+    private static readonly TimeSpan s_rest = TimeSpan.FromMilliseconds(220);
+
+    private string _text = "";
+    private string _kept = "";
+    private string _at = "";
+    private string _echo = "";
+    private string? _refused;
+    private IReadOnlyList<string> _offers = [];
+    private bool _goesOn;
+    private int _round;
+
+    [CascadingParameter]
+    internal JobDesk Desk { get; set; } = null!;
+
+    /// <summary>Its place in the job, as faults name it.</summary>
+    [Parameter, EditorRequired]
+    public string Path { get; set; } = "";
+
+    /// <summary>What it is called.</summary>
+    [Parameter, EditorRequired]
+    public string Label { get; set; } = "";
+
+    /// <summary>What undo calls a change of it; default made of its place: "width at the foot of north".</summary>
+    [Parameter]
+    public string? What { get; set; }
+
+    /// <summary>Whether the job needs it. Emptied, it then stays in the job as empty and is said; else it is taken out.</summary>
+    [Parameter]
+    public bool Required { get; set; }
+
+    /// <summary>What is said while it is empty.</summary>
+    [Parameter]
+    public string Hint { get; set; } = "";
+
+    private string Id => FieldId.Of(Path);
+
+    private IReadOnlyList<string> Troubles => _refused is not null ? [_refused] : _text == _kept ? FieldId.Trouble(Desk, Path) : [];
+
+    /// <inheritdoc />
+    protected override void OnParametersSet()
+    {
+        var now = FieldId.Text(Desk, Path);
+        if (_at != Path || now != _kept) (_text, _kept, _at) = (now, now, Path);
+        Understand();
+    }
+
+    private async Task TypedAsync(ChangeEventArgs change)
+    {
+        _text = change.Value?.ToString() ?? "";
+        Understand();
+        var round = ++_round;
+        await Task.Delay(s_rest);
+        if (round == _round) Flush();
+    }
+
+    private void Flush()
+    {
+        _round++;
+        if (_text == _kept || _at != Path || Desk.ReadOnly) return;
+        _kept = _text;
+        JsonNode? value = _text.Trim().Length > 0 ? JsonValue.Create(_text) : Required ? JsonValue.Create("") : null;
+        if (value is null) _kept = "";
+        Desk.Change(What ?? JobWords.Of(Desk.Root, Path), root => FieldValue.Put(root, Path, value), _goesOn);
+        _goesOn = true;
+    }
+
+    private Task TakeAsync(string reading)
+    {
+        _text = reading;
+        Understand();
+        Flush();
+        return Task.CompletedTask;
+    }
+
+    private void Understand()
+    {
+        (_echo, _refused, _offers) = ("", null, []);
+        if (_text.Trim().Length == 0) return;
+        switch (LengthText.Read(_text, Desk.Unit))
+        {
+            case LengthReading.Understood read:
+                _echo = Echo(read);
+                break;
+            case LengthReading.Refused refused:
+                _refused = $"Not read: expected {refused.Expected}.";
+                _offers = [.. (refused.Nearest ?? "").Split(" or ").Where(o => LengthText.Read(o, Desk.Unit) is LengthReading.Understood)];
+                break;
+        }
+    }
+
+    private string Echo(LengthReading.Understood read)
+    {
+        var tape = Desk.Job is { } job && job.Tape.Unit == Desk.Unit ? job.Tape : Desk.Unit == LengthUnit.Inch ? Tape.Sixteenths : Tape.Millimetres;
+        // Bare inches are said in feet, to be checked against the tape's other side; all else in the job's unit.
+        var plain = tape.Unit == LengthUnit.Inch && read.Value.Abs() >= Length.FromInches(24) && _text.Trim() == LengthText.NearestBare(read.Value, tape);
+        var said = "= " + (plain ? LengthText.FeetNearest(read.Value, tape) : LengthText.Finer(read.Value, tape));
+        if (read.InMillimetres is { } other) said += $". The fraction is read as inches; for {LengthText.Finer(other, tape)} write a decimal";
+        return said;
+    }
+}

@@ -1,0 +1,150 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Gaugerod.App.Desk;
+using Gaugerod.App.Parts;
+using Gaugerod.Engine;
+using Microsoft.AspNetCore.Components;
+
+namespace Gaugerod.App.Stations.Measure;
+
+/// <summary>The faces: what was read on them, their edges, and what stands or opens in them.</summary>
+public sealed partial class FacesPart : ComponentBase
+{
+    private static readonly string[] s_sides = ["foot", "right", "head", "left"];
+    private int _open;
+
+    [CascadingParameter]
+    internal JobDesk Desk { get; set; } = null!;
+
+    /// <summary>Which face to open first.</summary>
+    [Parameter]
+    public int First { get; set; }
+
+    /// <summary>Called with the id of a field to go to.</summary>
+    [Parameter]
+    public EventCallback<string> Go { get; set; }
+
+    /// <summary>Called with the face that was opened, so that the station finds it open again.</summary>
+    [Parameter]
+    public EventCallback<int> Opened { get; set; }
+
+    private string At => string.Create(CultureInfo.InvariantCulture, $"faces[{_open}]");
+
+    private IReadOnlyList<string> Names => JobLists.Names(Desk.Root, "faces", "face");
+
+    private string Name => FieldId.Text(Desk, At + ".name");
+
+    private bool Drawn => JobPath.Get(Desk.Root, At + ".outline") is not null;
+
+    // What was assumed of the readings, and which do not fit the others.
+    private IEnumerable<Finding> Findings =>
+        Desk.Fresh && Desk.Plan is { } plan ? plan.Findings.Where(f => f.Where == Name && (f.Rule is "readings-agree" or "plumb" or "level-line")) : [];
+
+    private string Kind(string side) => FieldId.Text(Desk, $"{At}.edges.{side}.kind") is { Length: > 0 } kind ? kind : Words.Usual(side);
+
+    private string Read(params string[] readings)
+    {
+        var read = readings.Sum(r => JobPath.Get(Desk.Root, $"{At}.readings.{r}") is JsonObject group ? group.Count : 0);
+        return read == 0 ? "not read" : string.Create(CultureInfo.InvariantCulture, $"{read} of 4 read");
+    }
+
+    /// <inheritdoc />
+    protected override void OnInitialized() => _open = First;
+
+    /// <inheritdoc />
+    protected override void OnParametersSet() => _open = Math.Clamp(_open, 0, Math.Max(0, Names.Count - 1));
+
+    private string? Rename(string name)
+    {
+        if (JobNames.Refusal(JobLists.List(Desk.Root, "faces"), _open, name, "face") is { } why) return why;
+        var old = Name;
+        Desk.Change($"name of {name}", root =>
+        {
+            JobPath.Set(root, At + ".name", JsonValue.Create(name));
+            if (old.Length > 0) JobNames.Face(root, old, name);
+        });
+        return null;
+    }
+
+    private Task Add() => AddAsync("wall", new JsonObject
+    {
+        ["readings"] = new JsonObject { ["width"] = new JsonObject { ["foot"] = "" }, ["height"] = new JsonObject { ["left"] = "" } },
+    });
+
+    // A square to begin with, in sizes of the job's unit; its corners are then typed over.
+    private Task AddDrawn()
+    {
+        var (wide, high) = Desk.Unit == Plane.Measure.LengthUnit.Inch ? ("60", "96") : ("1500", "2400");
+        return AddAsync("face", new JsonObject
+        {
+            ["outline"] = new JsonArray(new JsonArray("0", "0"), new JsonArray(wide, "0"), new JsonArray(wide, high), new JsonArray("0", high)),
+            ["edges"] = new JsonArray(Edge("foot", "floor"), Edge("right", "inside corner"), Edge("head", "ceiling"), Edge("left", "inside corner")),
+        });
+
+        static JsonNode Edge(string name, string kind) => new JsonObject { ["name"] = name, ["kind"] = kind };
+    }
+
+    // The new face stands to the right of the open one, also on its run.
+    private async Task AddAsync(string stem, JsonObject face)
+    {
+        var (list, before, at) = (JobLists.List(Desk.Root, "faces"), Name, _open + 1);
+        var name = JobLists.Free(list, stem);
+        var made = new JsonObject { ["name"] = name };
+        foreach (var (key, value) in face.ToList())
+        {
+            face.Remove(key);
+            made[key] = value;
+        }
+
+        Desk.Change($"new face {name}", root =>
+        {
+            JobLists.Add(root, "faces", made, at);
+            Join(root, before, name);
+        });
+        _open = Math.Min(at, Names.Count - 1);
+        await Go.InvokeAsync(FieldId.Of(At + (made.ContainsKey("readings") ? ".readings.width.foot" : ".name")));
+    }
+
+    private static void Join(JsonObject root, string before, string name)
+    {
+        foreach (var faces in JobLists.List(root, "runs").OfType<JsonObject>().Select(run => run["faces"]).OfType<JsonArray>())
+        {
+            for (var i = 0; i < faces.Count; i++)
+            {
+                if (faces[i]?.ToString() != before) continue;
+                faces.Insert(i + 1, (JsonNode)JsonValue.Create(name));
+                return;
+            }
+        }
+
+        if (JobPath.Get(root, "runs[0].faces") is JsonArray first) first.Add((JsonNode)JsonValue.Create(name));
+    }
+
+    private void Duplicate()
+    {
+        var before = Name;
+        Desk.Change($"copy of {before}", root =>
+        {
+            JobLists.Duplicate(root, "faces", _open);
+            Join(root, before, JobLists.Name(JobPath.Get(root, string.Create(CultureInfo.InvariantCulture, $"faces[{_open + 1}]"))));
+        });
+        _open++;
+    }
+
+    private void Move(int by)
+    {
+        Desk.Change($"place of {Name}", root => JobLists.Move(root, "faces", _open, by));
+        _open = Math.Clamp(_open + by, 0, Names.Count - 1);
+    }
+
+    private void Remove()
+    {
+        var name = Name;
+        Desk.Change($"removed {name}", root =>
+        {
+            JobLists.Remove(root, "faces", _open);
+            JobNames.ForgetFace(root, name);
+        });
+        _open = Math.Max(0, _open - 1);
+    }
+}

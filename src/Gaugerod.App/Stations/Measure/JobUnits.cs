@@ -1,0 +1,59 @@
+using System.Text.Json.Nodes;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.App.Stations.Measure;
+
+/// <summary>Changes the job's unit and keeps every length what it was: a bare number gets the unit it was meant in.</summary>
+internal static class JobUnits
+{
+    private static readonly HashSet<string> s_lengths = new(StringComparer.Ordinal)
+    {
+        "edgeJoint", "width", "height", "thickness", "bondCoat", "variation", "warpage", "kerf", "foot", "middle", "top", "left", "right", "levelLine",
+        "from", "to", "heightLeft", "heightRight", "bottom", "x", "y", "diameter", "clearance", "joint", "trim", "cover", "least", "wanted", "most",
+        "smallest", "sliver", "size",
+    };
+
+    public static void Change(JsonObject root, string units)
+    {
+        var (old, now) = units == "in" ? (LengthUnit.Millimetre, LengthUnit.Inch) : (LengthUnit.Inch, LengthUnit.Millimetre);
+        Walk(root, old, now);
+        root["units"] = units;
+        root.Remove("tape");
+    }
+
+    private static void Walk(JsonObject group, LengthUnit old, LengthUnit now)
+    {
+        foreach (var (key, value) in group.ToList())
+        {
+            if (value is JsonValue leaf && s_lengths.Contains(key)) group[key] = Kept(leaf, old, now);
+            else if (value is JsonObject inner) Walk(inner, old, now);
+            else if (value is JsonArray list)
+            {
+                if (key == "outline") Corners(list, old, now);
+                foreach (var one in list.OfType<JsonObject>()) Walk(one, old, now);
+            }
+        }
+    }
+
+    private static void Corners(JsonArray outline, LengthUnit old, LengthUnit now)
+    {
+        foreach (var corner in outline.OfType<JsonArray>())
+        {
+            for (var i = 0; i < corner.Count; i++)
+            {
+                if (corner[i] is JsonValue leaf) corner[i] = Kept(leaf, old, now);
+            }
+        }
+    }
+
+    private static JsonNode Kept(JsonValue leaf, LengthUnit old, LengthUnit now)
+    {
+        var text = leaf.ToString();
+        if (LengthText.Read(text, old) is not LengthReading.Understood was) return leaf.DeepClone();
+        if (Same(text)) return leaf.DeepClone();
+        var stated = text + (old == LengthUnit.Inch ? " in" : " mm");
+        return Same(stated) ? stated : LengthText.ExactMillimetres(was.Value) + " mm";
+
+        bool Same(string other) => LengthText.Read(other, now) is LengthReading.Understood read && read.Value == was.Value;
+    }
+}

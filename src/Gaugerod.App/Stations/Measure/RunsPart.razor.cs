@@ -1,0 +1,132 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Gaugerod.App.Desk;
+using Gaugerod.App.Parts;
+using Microsoft.AspNetCore.Components;
+
+namespace Gaugerod.App.Stations.Measure;
+
+/// <summary>The runs: which faces are tiled as one, with which tile, bond and joint.</summary>
+public sealed partial class RunsPart : ComponentBase
+{
+    private static readonly Dictionary<string, string> s_bonds = new(StringComparer.Ordinal) { ["grid"] = "grid: joints in line", ["running"] = "running: courses moved" };
+    private static readonly Dictionary<string, string> s_corners = new(StringComparer.Ordinal) { ["wrap"] = "wraps round", ["restart"] = "begins anew on each" };
+
+    private int _open;
+
+    [CascadingParameter]
+    internal JobDesk Desk { get; set; } = null!;
+
+    /// <summary>Which run to open first.</summary>
+    [Parameter]
+    public int First { get; set; }
+
+    private string At => string.Create(CultureInfo.InvariantCulture, $"runs[{_open}]");
+
+    private IReadOnlyList<string> Names => JobLists.Names(Desk.Root, "runs", "run");
+
+    private string Name => _open < Names.Count ? Names[_open] : "";
+
+    private IReadOnlyList<string> Faces => [.. JobLists.List(Desk.Root, At + ".faces").Select(face => face?.ToString() ?? "")];
+
+    // A face is in one run only.
+    private IReadOnlyList<string> Loose
+    {
+        get
+        {
+            var taken = JobLists.List(Desk.Root, "runs").OfType<JsonObject>().SelectMany(run => run["faces"] as JsonArray ?? []).Select(face => face?.ToString()).ToHashSet(StringComparer.Ordinal);
+            return [.. JobLists.List(Desk.Root, "faces").Select(JobLists.Name).Where(name => name.Length > 0 && !taken.Contains(name))];
+        }
+    }
+
+    private bool Running => FieldId.Text(Desk, At + ".bond.kind") == "running";
+
+    private bool Flexes => JobPath.Get(Desk.Root, At + ".joint") is JsonObject;
+
+    /// <inheritdoc />
+    protected override void OnInitialized() => _open = First;
+
+    /// <inheritdoc />
+    protected override void OnParametersSet() => _open = Math.Clamp(_open, 0, Math.Max(0, Names.Count - 1));
+
+    private string? Rename(string name)
+    {
+        if (JobNames.Refusal(JobLists.List(Desk.Root, "runs"), _open, name, "run") is { } why) return why;
+        Desk.Set(At + ".name", JsonValue.Create(name), $"name of {name}");
+        return null;
+    }
+
+    private void Add()
+    {
+        var (name, at) = (JobLists.Free(JobLists.List(Desk.Root, "runs"), "run"), Names.Count);
+        var faces = new JsonArray([.. Loose.Select(face => (JsonNode)JsonValue.Create(face))]);
+        var product = JobLists.Name(JobLists.List(Desk.Root, "products").FirstOrDefault());
+        Desk.Change("new run", root => JobLists.Add(root, "runs", new JsonObject
+        {
+            ["name"] = name,
+            ["product"] = product,
+            ["faces"] = faces,
+            ["bond"] = new JsonObject { ["kind"] = "grid" },
+            ["joint"] = Desk.Unit == Plane.Measure.LengthUnit.Inch ? "1/8" : "3",
+        }));
+        _open = at;
+    }
+
+    // The faces stay with the first of the two: a face is in one run.
+    private void Duplicate()
+    {
+        Desk.Change($"copy of {Name}", root =>
+        {
+            JobLists.Duplicate(root, "runs", _open);
+            var copy = string.Create(CultureInfo.InvariantCulture, $"runs[{_open + 1}]");
+            JobPath.Set(root, copy + ".faces", new JsonArray([.. Loose.Select(face => (JsonNode)JsonValue.Create(face))]));
+            JobPath.Set(root, copy + ".through", null);
+            JobPath.Set(root, copy + ".wants", null);
+        });
+        _open++;
+    }
+
+    private void Move(int by)
+    {
+        Desk.Change($"place of {Name}", root => JobLists.Move(root, "runs", _open, by));
+        _open = Math.Clamp(_open + by, 0, Names.Count - 1);
+    }
+
+    private void Remove()
+    {
+        Desk.Change($"removed {Name}", root => JobLists.Remove(root, "runs", _open));
+        _open = Math.Max(0, _open - 1);
+    }
+
+    private void TakeFace(string face) => Desk.Change($"{face} into {Name}", root =>
+    {
+        if (JobPath.Get(root, At + ".faces") is JsonArray faces) faces.Add((JsonNode)JsonValue.Create(face));
+        else JobPath.Set(root, At + ".faces", new JsonArray(JsonValue.Create(face)));
+    });
+
+    private void MoveFace(int at, int by) => Desk.Change($"order of the faces of {Name}", root => JobLists.Move(root, At + ".faces", at, by));
+
+    private void DropFace(int at) => Desk.Change($"{Faces[at]} out of {Name}", root =>
+    {
+        if (FieldId.Text(Desk, At + ".through") == Faces[at]) JobPath.Set(root, At + ".through", null);
+        if (JobPath.Get(root, At + ".faces") is JsonArray faces) faces.RemoveAt(at);
+    });
+
+    private void TakeBond(string? kind) => Desk.Change($"bond of {Name}", root =>
+    {
+        JobPath.Set(root, At + ".bond.kind", JsonValue.Create(kind ?? "grid"));
+        var running = kind == "running";
+        if (!running) JobPath.Set(root, At + ".bond.step", null);
+        JobPath.Set(root, At + ".bond.offset", running ? JsonValue.Create("1/2") : null);
+    });
+
+    private void Flex(bool on) => Desk.Change($"joint of {Name}", root =>
+    {
+        var wanted = (on ? JobPath.Get(root, At + ".joint") : JobPath.Get(root, At + ".joint.wanted"))?.DeepClone() ?? JsonValue.Create("");
+        JobPath.Set(root, At + ".joint", on
+            ? new JsonObject { ["least"] = wanted.DeepClone(), ["wanted"] = wanted, ["most"] = wanted.DeepClone() }
+            : wanted);
+    });
+
+    private void Half(bool on) => Desk.Change($"half tiles of {Name}", root => FieldValue.Put(root, At + ".limits.halfTile", on ? null : JsonValue.Create(false)));
+}

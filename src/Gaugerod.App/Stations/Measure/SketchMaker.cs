@@ -1,0 +1,145 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Gaugerod.App.Desk;
+using Gaugerod.App.Parts;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.App.Stations.Measure;
+
+/// <summary>Draws a face: as finished while the plan is that of the job, else roughly from what can be read of it.</summary>
+internal static class SketchMaker
+{
+    /// <summary>The drawing; null while there is too little to draw.</summary>
+    public static Sketch? Of(JobDesk desk, int index)
+    {
+        var path = string.Create(CultureInfo.InvariantCulture, $"faces[{index}]");
+        if (JobPath.Get(desk.Root, path) is not JsonObject face) return null;
+        var rough = new Rough(desk, path, face);
+        var finished = desk.Fresh && desk.Faults.Count == 0
+            ? desk.Plan?.Runs.SelectMany(run => run.Faces).FirstOrDefault(f => string.Equals(f.Face.Name, JobLists.Name(face), StringComparison.Ordinal))?.Face
+            : null;
+        return finished is null ? rough.Draw() : Finished(finished, rough);
+    }
+
+    private static Sketch Finished(FinishedFace face, Rough rough)
+    {
+        var outline = Sketch.Of(face.Outline);
+        IReadOnlyList<IReadOnlyList<Spot>> field = [Sketch.Of(face.Field.Outer), .. face.Field.Inner.Select(Sketch.Of)];
+        return new(outline, field, [.. face.Openings.Select(o => Sketch.Of(o.Ring))], rough.Fixtures(),
+            [.. face.Holes.Select(h => (Sketch.Of(h.Centre), (double)h.Diameter.Millimetres))],
+            face.LevelLine is { } line ? (double)line.Millimetres : null, rough.Names(outline), Exact: true);
+    }
+
+    /// <summary>What can be read of a face, without the engine's help, so that one sees it grow while it is still incomplete.</summary>
+    private sealed class Rough(JobDesk desk, string path, JsonObject face)
+    {
+        private static readonly string[] s_sides = ["foot", "right", "head", "left"];
+
+        public Sketch? Draw()
+        {
+            var outline = face["outline"] is JsonArray corners ? Corners(corners, 0) : Wall();
+            if (outline.Count < 3) return null;
+            var openings = Things("openings").Select(o => Opening(o.Thing)).Where(ring => ring.Count > 2).ToList();
+            var holes = Things("holes").Select(h => (Hole: new Spot(At(h.Thing, "x") ?? -1, Up(h.Thing, "y") ?? -1), Wide: At(h.Thing, "diameter") ?? 20)).Where(h => h.Hole is { X: >= 0, Y: >= 0 }).ToList();
+            return new(outline, [], openings, Fixtures(), holes, Line(), Names(outline), Exact: false);
+        }
+
+        public IReadOnlyList<IReadOnlyList<Spot>> Fixtures() => [.. Things("fixtures").Select(f => Fixture(f.Thing)).Where(ring => ring.Count > 2)];
+
+        public IReadOnlyList<SketchName> Names(IReadOnlyList<Spot> outline)
+        {
+            var names = new List<SketchName>();
+            if (face["outline"] is JsonArray)
+            {
+                for (var i = 0; i < outline.Count; i++)
+                {
+                    var at = string.Create(CultureInfo.InvariantCulture, $"{path}.edges[{i}]");
+                    var name = FieldId.Text(desk, at + ".name");
+                    names.Add(new(name.Length > 0 ? name : string.Create(CultureInfo.InvariantCulture, $"side {i + 1}"), "", Middle([outline[i], outline[(i + 1) % outline.Count]]), FieldId.Of(at + ".kind"), ""));
+                }
+            }
+            else
+            {
+                // The finished outline ends at the fixtures; the wall's own foot and head lie behind them.
+                IReadOnlyList<Spot> whole = [.. outline, .. Fixtures().SelectMany(ring => ring)];
+                var (low, high) = (new Spot(whole.Min(p => p.X), whole.Min(p => p.Y)), new Spot(whole.Max(p => p.X), whole.Max(p => p.Y)));
+                var middle = Middle([low, high]);
+                Spot[] places = [new(middle.X, low.Y), new(high.X, middle.Y), new(middle.X, high.Y), new(low.X, middle.Y)];
+                string[] readings = ["width.foot", "height.right", "width.top", "height.left"];
+                names.AddRange(s_sides.Select((side, i) => new SketchName(side, FieldId.Text(desk, $"{path}.readings.{readings[i]}"), places[i], FieldId.Of($"{path}.edges.{side}.kind"), side)));
+                names.AddRange(Things("fixtures").Select(f => (f, Ring: Fixture(f.Thing))).Where(f => f.Ring.Count > 2).Select(f => Named(f.f, f.Ring)));
+            }
+
+            names.AddRange(Things("openings").Select(o => (o, Ring: Opening(o.Thing))).Where(o => o.Ring.Count > 2).Select(o => Named(o.o, o.Ring)));
+            return names;
+        }
+
+        private static SketchName Named((JsonObject Thing, string Path) thing, IReadOnlyList<Spot> ring) =>
+            new(JobLists.Name(thing.Thing), "", Middle(ring), FieldId.Of(thing.Path + ".name"), "in");
+
+        // Foot level but for the level line; the top's width is shared by the corners whose lean was not read.
+        private List<Spot> Wall()
+        {
+            if (Read("width.foot") is not > 0 || Read("height.left") is not > 0) return [];
+            var (wide, left) = (Read("width.foot")!.Value, Read("height.left")!.Value);
+            var rise = Read("levelLine.left") is { } a && Read("levelLine.right") is { } b ? a - b : 0;
+            var right = Read("height.right") ?? left - rise;
+            var spare = Read("width.top") is { } top ? wide - top : 0;
+            var leanLeft = Read("lean.left") ?? (Read("lean.right") is { } other ? spare - other : 0);
+            var leanRight = Read("lean.right") ?? spare - leanLeft;
+            return [new(0, 0), new(wide, rise), new(wide - leanRight, rise + right), new(leanLeft, left)];
+        }
+
+        private List<Spot> Fixture(JsonObject fixture)
+        {
+            var outline = Wall();
+            if (outline.Count == 0) return [];
+            var (from, to) = (At(fixture, "from") ?? outline[0].X, At(fixture, "to") ?? outline[1].X);
+            var left = Up(fixture, "heightLeft") ?? Up(fixture, "height");
+            if (left is null || to <= from) return [];
+            var right = Up(fixture, "heightRight") ?? Up(fixture, "height") ?? left.Value;
+            var end = fixture["at"]?.ToString() == "head" ? outline.Max(p => p.Y) : outline.Min(p => p.Y);
+            return [new(from, end), new(to, end), new(to, right), new(from, left.Value)];
+        }
+
+        private List<Spot> Opening(JsonObject opening)
+        {
+            if (opening["outline"] is JsonArray corners) return Corners(corners, Base(opening));
+            if (At(opening, "left") is not { } x || Up(opening, "bottom") is not { } y || At(opening, "width") is not > 0 || At(opening, "height") is not > 0) return [];
+            var (wide, high) = (At(opening, "width")!.Value, At(opening, "height")!.Value);
+            return [new(x, y), new(x + wide, y), new(x + wide, y + high), new(x, y + high)];
+        }
+
+        private List<Spot> Corners(JsonArray corners, double up)
+        {
+            var spots = new List<Spot>();
+            foreach (var corner in corners)
+            {
+                if (corner is not JsonArray { Count: 2 } pair || Length(pair[0]) is not { } x || Length(pair[1]) is not { } y) return [];
+                spots.Add(new(x, y + up));
+            }
+
+            return spots;
+        }
+
+        private IEnumerable<(JsonObject Thing, string Path)> Things(string list) =>
+            JobLists.List(desk.Root, $"{path}.{list}").Select((thing, i) => (thing as JsonObject ?? [], string.Create(CultureInfo.InvariantCulture, $"{path}.{list}[{i}]")));
+
+        private double? Line() => face["outline"] is null ? Read("levelLine.left") : Length(face["levelLine"]);
+
+        private double Base(JsonObject thing) => thing["heightsFrom"]?.ToString() == "level line" ? Line() ?? 0 : 0;
+
+        private double? Up(JsonObject thing, string key) => At(thing, key) is { } height ? height + Base(thing) : null;
+
+        private double? At(JsonObject thing, string key) => Length(thing[key]);
+
+        private double? Read(string reading) => Length(JobPath.Get(desk.Root, $"{path}.readings.{reading}"));
+
+        private double? Length(JsonNode? node) =>
+            node is JsonValue value && LengthText.Read(value.ToString(), desk.Unit) is LengthReading.Understood read ? (double)read.Value.Millimetres : null;
+
+        private static Spot Middle(IReadOnlyList<Spot> ring) =>
+            new((ring.Min(p => p.X) + ring.Max(p => p.X)) / 2, (ring.Min(p => p.Y) + ring.Max(p => p.Y)) / 2);
+    }
+}

@@ -1,0 +1,143 @@
+// The keypad for lengths, and the way from field to field. Works for every input[data-length] under the root it is started on.
+let wanted = read(), touching = false, root = null, on = null;
+
+function read() {
+  try { return localStorage.getItem("gaugerod-pad") !== "no"; } catch { return true; }
+}
+
+const pad = () => document.getElementById("pad");
+const isLength = element => element instanceof HTMLInputElement && element.hasAttribute("data-length");
+
+// Opens all that is folded over an element and brings it into sight.
+export function goTo(id) {
+  const element = document.getElementById(id);
+  if (!element) return false;
+  for (let at = element.parentElement; at; at = at.parentElement) if (at instanceof HTMLDetailsElement) at.open = true;
+  element.scrollIntoView({ block: "center" });
+  element.focus({ preventScroll: true });
+  return true;
+}
+
+export function isWanted() { return wanted; }
+
+export function setWanted(yes) {
+  wanted = yes;
+  try { localStorage.setItem("gaugerod-pad", yes ? "yes" : "no"); } catch { /* kept for this visit only */ }
+  if (!yes) hide();
+}
+
+export function start(element) {
+  stop();
+  root = element;
+  on = new AbortController();
+  const options = { signal: on.signal };
+  root.addEventListener("pointerdown", touched, { ...options, capture: true });
+  root.addEventListener("focusin", entered, options);
+  root.addEventListener("click", tapped, options);
+  root.addEventListener("focusout", left, options);
+  root.addEventListener("keydown", keyed, options);
+  // The pad must not take the focus from the field it types into.
+  pad()?.addEventListener("mousedown", event => event.preventDefault(), options);
+  pad()?.addEventListener("click", pressed, options);
+}
+
+export function stop() {
+  on?.abort();
+  hide();
+}
+
+// Whether the last touch was a finger's or a pen's. The keyboard of the device comes up on focus, so the field is told before.
+function touched(event) {
+  touching = event.pointerType !== "mouse";
+  if (isLength(event.target)) prepare(event.target);
+}
+
+function prepare(field) {
+  field.inputMode = wanted && touching && !field.readOnly ? "none" : field.dataset.inputmode;
+}
+
+function entered(event) {
+  const field = event.target;
+  if (!isLength(field)) return;
+  prepare(field);
+  field.select();
+  if (field.inputMode === "none") show(field);
+}
+
+function tapped(event) {
+  if (isLength(event.target) && event.target.inputMode === "none") show(event.target);
+}
+
+function left(event) {
+  if (!isLength(event.relatedTarget)) hide();
+}
+
+function show(field) {
+  const open = pad();
+  if (!open) return;
+  open.hidden = false;
+  // After the tap that opened it is over, so that nothing moves away under the finger.
+  setTimeout(() => uncover(field, open), 60);
+}
+
+function uncover(field, open) {
+  if (open.hidden) return;
+  const box = (field.closest(".field") ?? field).getBoundingClientRect(), top = open.getBoundingClientRect().top;
+  const under = innerWidth < 640 || box.right > open.getBoundingClientRect().left;
+  if (under && box.bottom + 12 > top) scrollBy(0, box.bottom + 12 - top);
+}
+
+function hide() {
+  const open = pad();
+  if (open) open.hidden = true;
+}
+
+function keyed(event) {
+  if (event.key === "Escape" && pad() && !pad().hidden) return hide();
+  const field = event.target;
+  if (event.key !== "Enter" || !(field instanceof HTMLInputElement) || field.type !== "text") return;
+  event.preventDefault();
+  step(field, event.shiftKey ? -1 : 1);
+}
+
+function step(field, by) {
+  const all = [...root.querySelectorAll("input[data-length], input[data-next], select[data-next]")]
+    .filter(other => !other.disabled && other.checkVisibility());
+  const next = all[all.indexOf(field) + by];
+  if (!next) return field.blur();
+  next.focus();
+  next.scrollIntoView({ block: "nearest" });
+}
+
+function put(field, text, from = field.selectionStart ?? field.value.length, to = field.selectionEnd ?? field.value.length) {
+  if (field.value.length - (to - from) + text.length > 64) return;
+  field.setRangeText(text, from, to, "end");
+  field.dispatchEvent(new Event("input", { bubbles: true }));
+}
+
+// A fraction's key takes the place of the fraction before it, and stands off from the whole number.
+function part(field, text) {
+  const [from, to] = [field.selectionStart ?? 0, field.selectionEnd ?? 0];
+  const before = field.value.slice(0, from), old = before.match(/\s*\b\d+\/\d+$/);
+  const begin = old ? from - old[0].length : from;
+  const stands = /[\d'′]$/.test(field.value.slice(0, begin));
+  put(field, (stands ? " " : "") + text, begin, to);
+}
+
+function pressed(event) {
+  const key = event.target.closest("button"), field = document.activeElement;
+  if (!key || !isLength(field)) return;
+  if (key.dataset.part) return part(field, key.dataset.part);
+  if (key.dataset.put) return put(field, key.dataset.put);
+  const [from, to] = [field.selectionStart ?? 0, field.selectionEnd ?? 0];
+  switch (key.dataset.do) {
+    case "rub": return put(field, "", from === to ? Math.max(0, from - 1) : from, to);
+    case "next": return step(field, 1);
+    case "back": return step(field, -1);
+    case "close": return field.blur();
+    case "system":
+      field.blur();
+      touching = false;
+      field.focus();
+  }
+}
