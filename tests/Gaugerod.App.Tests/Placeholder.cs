@@ -1,0 +1,2 @@
+namespace Gaugerod.App.Tests;
+internal static class Placeholder;
