@@ -128,9 +128,9 @@ public sealed partial class Shell : ComponentBase, IDisposable
         if (job is not null) Desk.Open(id, job.Text, job.Ticks, readOnly: false);
     }
 
-    private void Yield(object? sender, string id)
+    private void Yield(object? sender, EventArgs e)
     {
-        if (string.Equals(id, Desk.Id, StringComparison.Ordinal)) Desk.Open(id, Desk.Text, [.. Desk.Ticks], readOnly: true);
+        if (string.Equals(Shelf.LostJob, Desk.Id, StringComparison.Ordinal)) Desk.Open(Desk.Id, Desk.Text, [.. Desk.Ticks], readOnly: true);
     }
 
     private void Offer(object? sender, EventArgs e)

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Microsoft.JSInterop;
 
 namespace Gaugerod.App.Desk;
@@ -33,14 +34,20 @@ internal sealed record ShelfNews(string State, string Trouble, bool? Safe);
 /// <summary>Where jobs are kept: on the device, by <c>js/shelf.js</c>. Everything given to it is saved within 400 ms, and when the page hides.</summary>
 internal sealed class Shelf(IJSRuntime js) : IAsyncDisposable
 {
+    private const DynamicallyAccessedMemberTypes Json =
+        DynamicallyAccessedMemberTypes.PublicConstructors | DynamicallyAccessedMemberTypes.PublicFields | DynamicallyAccessedMemberTypes.PublicProperties;
+
     private IJSObjectReference? _module;
     private DotNetObjectReference<Shelf>? _self;
 
     /// <summary>How the saving stands has changed.</summary>
     public event EventHandler? Said;
 
-    /// <summary>Another tab took a job over; its key is told.</summary>
-    public event EventHandler<string>? Lost;
+    /// <summary>Another tab took over the job <see cref="LostJob"/>.</summary>
+    public event EventHandler? Lost;
+
+    /// <summary>The job that another tab took over last; empty for none.</summary>
+    public string LostJob { get; private set; } = "";
 
     /// <summary>How the saving stands.</summary>
     public ShelfNews News { get; private set; } = new("", "", null);
@@ -98,7 +105,11 @@ internal sealed class Shelf(IJSRuntime js) : IAsyncDisposable
 
     /// <summary>Called by the device's side.</summary>
     [JSInvokable]
-    public void Lose(string id) => Lost?.Invoke(this, id);
+    public void Lose(string id)
+    {
+        LostJob = id;
+        Lost?.Invoke(this, EventArgs.Empty);
+    }
 
     /// <summary>Hands a file to the person.</summary>
     public Task SaveFileAsync(string name, string type, byte[] bytes) => TellAsync("saveFile", name, type, bytes);
@@ -110,7 +121,7 @@ internal sealed class Shelf(IJSRuntime js) : IAsyncDisposable
         if (_module is not null) await _module.DisposeAsync();
     }
 
-    private async Task<T> AskAsync<T>(string verb, params object?[] words) => await (await ModuleAsync()).InvokeAsync<T>(verb, words);
+    private async Task<T> AskAsync<[DynamicallyAccessedMembers(Json)] T>(string verb, params object?[] words) => await (await ModuleAsync()).InvokeAsync<T>(verb, words);
 
     private async Task TellAsync(string verb, params object?[] words) => await (await ModuleAsync()).InvokeVoidAsync(verb, words);
 
