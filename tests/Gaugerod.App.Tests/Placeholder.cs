@@ -1,2 +1,0 @@
-namespace Gaugerod.App.Tests;
-internal static class Placeholder;
