@@ -1,4 +1,6 @@
-using System.Diagnostics.CodeAnalysis;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
 using Microsoft.JSInterop;
 
 namespace Gaugerod.App.Desk;
@@ -31,12 +33,19 @@ internal sealed record ShelfCopy(string Name, double Saved, string Text);
 /// <param name="Safe">Whether the browser has promised not to clear what is kept; null when it does not say.</param>
 internal sealed record ShelfNews(string State, string Trouble, bool? Safe);
 
+/// <summary>How the records above are read. Written out while building, since trimming would take what is looked up while running.</summary>
+[JsonSourceGenerationOptions(JsonSerializerDefaults.Web)]
+[JsonSerializable(typeof(ShelfCard[]))]
+[JsonSerializable(typeof(ShelfJob))]
+[JsonSerializable(typeof(ShelfVersion[]))]
+[JsonSerializable(typeof(ShelfCopy[]))]
+[JsonSerializable(typeof(bool))]
+[JsonSerializable(typeof(string))]
+internal sealed partial class ShelfJson : JsonSerializerContext;
+
 /// <summary>Where jobs are kept: on the device, by <c>js/shelf.js</c>. Everything given to it is saved within 400 ms, and when the page hides.</summary>
 internal sealed class Shelf(IJSRuntime js) : IAsyncDisposable
 {
-    private const DynamicallyAccessedMemberTypes Json =
-        DynamicallyAccessedMemberTypes.PublicConstructors | DynamicallyAccessedMemberTypes.PublicFields | DynamicallyAccessedMemberTypes.PublicProperties;
-
     private IJSObjectReference? _module;
     private DotNetObjectReference<Shelf>? _self;
 
@@ -56,13 +65,13 @@ internal sealed class Shelf(IJSRuntime js) : IAsyncDisposable
     public string State => News.State;
 
     /// <summary>Every job on this device, the one saved last first.</summary>
-    public Task<ShelfCard[]> ListAsync() => AskAsync<ShelfCard[]>("list");
+    public Task<ShelfCard[]> ListAsync() => AskAsync(ShelfJson.Default.ShelfCardArray, "list");
 
     /// <summary>A job; null when it is not there.</summary>
-    public Task<ShelfJob?> ReadAsync(string id) => AskAsync<ShelfJob?>("read", id);
+    public Task<ShelfJob?> ReadAsync(string id) => AskAsync<ShelfJob?>(ShelfJson.Default.ShelfJob!, "read", id);
 
     /// <summary>Every job, whole.</summary>
-    public Task<ShelfCopy[]> AllAsync() => AskAsync<ShelfCopy[]>("all");
+    public Task<ShelfCopy[]> AllAsync() => AskAsync(ShelfJson.Default.ShelfCopyArray, "all");
 
     /// <summary>Gives a job to be saved; what was given last is what is kept.</summary>
     public Task HoldAsync(string id, string name, string text, string[] ticks) => TellAsync("hold", id, name, text, ticks);
@@ -74,32 +83,32 @@ internal sealed class Shelf(IJSRuntime js) : IAsyncDisposable
     public Task RemoveAsync(string id) => TellAsync("remove", id);
 
     /// <summary>The earlier states of a job, the newest first: at most 50, and at most one a minute.</summary>
-    public Task<ShelfVersion[]> VersionsAsync(string id) => AskAsync<ShelfVersion[]>("versions", id);
+    public Task<ShelfVersion[]> VersionsAsync(string id) => AskAsync(ShelfJson.Default.ShelfVersionArray, "versions", id);
 
     /// <summary>Lays an earlier state in the place of the job as it stands, which itself becomes an earlier state.</summary>
     /// <param name="id">The job.</param>
     /// <param name="saved">When that state was saved, as <see cref="VersionsAsync"/> gives it.</param>
     /// <returns>The job as it now is; null when another tab writes it.</returns>
-    public Task<ShelfJob?> RestoreAsync(string id, double saved) => AskAsync<ShelfJob?>("restore", id, saved);
+    public Task<ShelfJob?> RestoreAsync(string id, double saved) => AskAsync<ShelfJob?>(ShelfJson.Default.ShelfJob!, "restore", id, saved);
 
     /// <summary>Becomes the one writer of a job among the tabs, and lets go of every other job.</summary>
     /// <returns>False when another tab writes it.</returns>
-    public Task<bool> LockAsync(string id) => AskAsync<bool>("lock", id);
+    public Task<bool> LockAsync(string id) => AskAsync(ShelfJson.Default.Boolean, "lock", id);
 
     /// <summary>Takes a job over from the tab that writes it, which first saves what it holds.</summary>
-    public Task<ShelfJob?> TakeOverAsync(string id) => AskAsync<ShelfJob?>("takeOver", id);
+    public Task<ShelfJob?> TakeOverAsync(string id) => AskAsync<ShelfJob?>(ShelfJson.Default.ShelfJob!, "takeOver", id);
 
     /// <summary>The job that lay on this tab's desk before it was loaded anew; null when there was none.</summary>
-    public Task<string?> OpenedAsync() => AskAsync<string?>("opened");
+    public Task<string?> OpenedAsync() => AskAsync<string?>(ShelfJson.Default.String!, "opened");
 
     /// <summary>Lets the device's side tell how the saving stands.</summary>
     public Task WatchAsync() => TellAsync("watch", _self ??= DotNetObjectReference.Create(this));
 
     /// <summary>Called by the device's side.</summary>
     [JSInvokable]
-    public void Say(ShelfNews news)
+    public void Say(string state, string trouble, bool? safe)
     {
-        News = news;
+        News = new(state, trouble, safe);
         Said?.Invoke(this, EventArgs.Empty);
     }
 
@@ -121,7 +130,8 @@ internal sealed class Shelf(IJSRuntime js) : IAsyncDisposable
         if (_module is not null) await _module.DisposeAsync();
     }
 
-    private async Task<T> AskAsync<[DynamicallyAccessedMembers(Json)] T>(string verb, params object?[] words) => await (await ModuleAsync()).InvokeAsync<T>(verb, words);
+    private async Task<T> AskAsync<T>(JsonTypeInfo<T> kind, string verb, params object?[] words) =>
+        JsonSerializer.Deserialize(await (await ModuleAsync()).InvokeAsync<string>("ask", verb, words), kind)!;
 
     private async Task TellAsync(string verb, params object?[] words) => await (await ModuleAsync()).InvokeVoidAsync(verb, words);
 

@@ -7,7 +7,7 @@ const SOON = 300, AGAIN = 5000;
 let held = new Map(), known = new Map(), writing = Promise.resolve(), timer = 0, last = 0, trouble = "", safe = null, asked = false, watcher = null;
 
 function say() {
-  watcher?.invokeMethodAsync("Say", { state: state(), trouble, safe });
+  watcher?.invokeMethodAsync("Say", state(), trouble, safe);
 }
 
 function state() {
@@ -41,7 +41,7 @@ async function write() {
     const again = await store.put(jobs);
     last = Date.now();
     trouble = "";
-    if (again) await ask();
+    if (again) await askToKeep();
   } catch (error) {
     for (const job of jobs) if (!held.has(job.id)) held.set(job.id, job);
     trouble = friendly(error);
@@ -56,7 +56,7 @@ export function flush() {
 }
 
 // Asked once a job of the person's own is there: a browser grants it more readily then, and a mere visitor is not bothered.
-async function ask() {
+async function askToKeep() {
   if (asked || !navigator.storage?.persist) return;
   asked = true;
   safe = await navigator.storage.persisted() || await navigator.storage.persist();
@@ -151,4 +151,11 @@ export function saveFile(name, type, bytes) {
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 10_000);
+}
+
+const verbs = { list, read, all, versions, restore, lock, takeOver, opened };
+
+/** Does what a word names and gives the outcome as text, which the other side reads by plans of its own. */
+export async function ask(verb, words) {
+  return JSON.stringify(await verbs[verb](...words) ?? null);
 }
