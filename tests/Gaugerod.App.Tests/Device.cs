@@ -13,6 +13,8 @@ internal sealed class Device : IAsyncDisposable
         (Context, _address) = (context, address);
         context.Console += (_, message) =>
         {
+            // The tests themselves forbid the service worker where it is not what is looked at, and Playwright says so.
+            if (message.Text.StartsWith("Service Worker registration blocked by Playwright", StringComparison.Ordinal)) return;
             if (message.Type is "error" or "warning") Troubles.Add($"{message.Type}: {message.Text}");
         };
         context.WebError += (_, error) => Troubles.Add("thrown: " + error.Error);

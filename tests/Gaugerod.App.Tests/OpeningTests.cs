@@ -44,11 +44,14 @@ public sealed class OpeningTests(Rig rig)
         await using var device = await rig.DeviceAsync();
         var page = await device.OpenAsync();
         var job = (await File.ReadAllTextAsync(Path.Combine(Gaugerod.Testing.Repo.Root, "samples/plain-wall.json")))
-            .Replace("\"name\": \"", "\"name\": \"<img src=x onerror=alert(1)> ", StringComparison.Ordinal);
+            .Replace("\"Plain wall\"", "\"<img src=x onerror=alert(1)>\"", StringComparison.Ordinal)
+            .Replace("\"wall\"", "\"<b>wall</b>\"", StringComparison.Ordinal);
         await page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "odd.json", MimeType = "application/json", Buffer = System.Text.Encoding.UTF8.GetBytes(job) });
+        await Device.PlannedAsync(page);
         await Device.GoAsync(page, "Sheets");
         await Expect(page.Locator("header .job")).ToContainTextAsync("<img src=x");
-        Assert.Equal(0, await page.Locator("img").CountAsync());
+        await Expect(page.Locator("main figcaption").First).ToHaveTextAsync("<b>wall</b>");
+        Assert.Equal(0, await page.Locator("img, figure b").CountAsync());
         Assert.Empty(device.Troubles);
     }
 

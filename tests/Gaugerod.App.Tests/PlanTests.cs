@@ -22,7 +22,7 @@ public sealed class PlanTests(Rig rig)
         await Device.OpenSampleAsync(page, title);
 
         using var plan = JsonDocument.Parse(byCommandLine);
-        foreach (var line in plan.RootElement.GetProperty("order").EnumerateArray())
+        foreach (var line in plan.RootElement.GetProperty("takeoff").EnumerateArray())
         {
             var row = page.GetByRole(AriaRole.Row).Filter(new() { Has = page.GetByRole(AriaRole.Rowheader, new() { Name = line.GetProperty("item").GetString()!, Exact = true }) });
             var cells = await row.Locator("td").AllInnerTextsAsync();
