@@ -6,4 +6,5 @@ var builder = WebAssemblyHostBuilder.CreateDefault(args);
 builder.RootComponents.Add<Shell>("#app");
 builder.Services.AddSingleton<JobDesk>();
 builder.Services.AddSingleton<Shelf>();
+builder.Services.AddSingleton<Updates>();
 await builder.Build().RunAsync();

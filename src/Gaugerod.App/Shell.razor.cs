@@ -1,3 +1,4 @@
+using System.Text;
 using Gaugerod.App.Desk;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Web;
@@ -10,12 +11,18 @@ public sealed partial class Shell : ComponentBase, IDisposable
 {
     private static readonly string[] s_lights = ["as the device", "light", "dark", "strong"];
     private int _light;
+    private bool _newer;
+    private bool _taking;
+    private (string Id, string Text, string Ticks) _held;
 
     [Inject]
     internal JobDesk Desk { get; set; } = null!;
 
     [Inject]
     internal Shelf Shelf { get; set; } = null!;
+
+    [Inject]
+    internal Updates Updates { get; set; } = null!;
 
     [Inject]
     private IJSRuntime Js { get; set; } = null!;
@@ -39,13 +46,19 @@ public sealed partial class Shell : ComponentBase, IDisposable
     {
         Desk.Changed += Saved;
         Shelf.Said += Say;
+        Shelf.Lost += Yield;
+        Updates.Ready += Offer;
     }
 
     /// <inheritdoc />
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
         if (!firstRender) return;
+        _light = Math.Max(0, Array.IndexOf(s_lights, await Updates.LightAsync()));
         await Shelf.WatchAsync();
+        await ReopenAsync();
+        await Updates.WatchAsync();
+        StateHasChanged();
         await Js.InvokeVoidAsync("document.body.setAttribute", "data-ready", "yes");
     }
 
@@ -67,12 +80,62 @@ public sealed partial class Shell : ComponentBase, IDisposable
     private async Task NextLightAsync()
     {
         _light = (_light + 1) % s_lights.Length;
-        await Js.InvokeVoidAsync("document.documentElement.setAttribute", "data-light", Light);
+        await Updates.SetLightAsync(Light);
+    }
+
+    /// <summary>A page loaded anew takes up the job that lay on its desk.</summary>
+    private async Task ReopenAsync()
+    {
+        try
+        {
+            if (await Shelf.OpenedAsync() is not { } id || await Shelf.ReadAsync(id) is not { } job) return;
+            Desk.Open(id, job.Text, job.Ticks, readOnly: !await Shelf.LockAsync(id));
+        }
+        catch (JSException)
+        {
+            // Nothing is kept here; the notice of it stands already.
+        }
     }
 
     private void Saved(object? sender, EventArgs e)
     {
-        if (Desk.Id.Length > 0 && !Desk.ReadOnly) _ = Shelf.HoldAsync(Desk.Id, Desk.Name, Desk.Text, [.. Desk.Ticks]);
+        // Planning says much; only what a person changed is worth handing over.
+        var now = (Desk.Id, Desk.Text, string.Join(' ', Desk.Ticks));
+        if (Desk.Id.Length > 0 && !Desk.ReadOnly && now != _held)
+        {
+            _held = now;
+            _ = Shelf.HoldAsync(Desk.Id, Desk.Name, Desk.Text, [.. Desk.Ticks]);
+        }
+
+        StateHasChanged();
+    }
+
+    private Task SaveFileAsync() => Shelf.SaveFileAsync(JobFiles.NameOf(Desk.Name), JobFiles.Type, Encoding.UTF8.GetBytes(Desk.Text));
+
+    private async Task TakeNewerAsync()
+    {
+        _newer = false;
+        await Shelf.FlushAsync();
+        await Updates.TakeAsync();
+    }
+
+    private async Task TakeOverAsync()
+    {
+        _taking = true;
+        var id = Desk.Id;
+        var job = await Shelf.TakeOverAsync(id);
+        _taking = false;
+        if (job is not null) Desk.Open(id, job.Text, job.Ticks, readOnly: false);
+    }
+
+    private void Yield(object? sender, EventArgs e)
+    {
+        if (string.Equals(Shelf.LostJob, Desk.Id, StringComparison.Ordinal)) Desk.Open(Desk.Id, Desk.Text, [.. Desk.Ticks], readOnly: true);
+    }
+
+    private void Offer(object? sender, EventArgs e)
+    {
+        _newer = true;
         StateHasChanged();
     }
 
@@ -83,5 +146,7 @@ public sealed partial class Shell : ComponentBase, IDisposable
     {
         Desk.Changed -= Saved;
         Shelf.Said -= Say;
+        Shelf.Lost -= Yield;
+        Updates.Ready -= Offer;
     }
 }

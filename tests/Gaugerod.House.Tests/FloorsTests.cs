@@ -15,6 +15,8 @@ public sealed class FloorsTests
         ["Gaugerod.Files"] = 2,
         ["Gaugerod.Sheets"] = 2,
         ["Gaugerod.Cli"] = 3,
+        ["Gaugerod.App"] = 3,
+        ["Gaugerod.Serve"] = 3,
     };
 
     [Fact]

@@ -15,6 +15,7 @@ public sealed partial class JobsStation : ComponentBase
     private ShelfCard[] _cards = [];
     private string _trouble = "";
     private string _asked = "";
+    private ShelfVersion[]? _versions;
 
     [Inject]
     internal JobDesk Desk { get; set; } = null!;
@@ -40,7 +41,7 @@ public sealed partial class JobsStation : ComponentBase
         }
         catch (Microsoft.JSInterop.JSException refused)
         {
-            _trouble = $"This browser keeps nothing for this page ({refused.Message}). You can work, but save the job to a file before you leave.";
+            _trouble = $"The jobs of this device cannot be read ({refused.Message}).";
         }
     }
 
@@ -86,10 +87,23 @@ public sealed partial class JobsStation : ComponentBase
         await NewAsync(Encoding.UTF8.GetString(bytes.ToArray()));
     }
 
-    private async Task SaveFileAsync()
+    private Task SaveFileAsync() => Shelf.SaveFileAsync(JobFiles.NameOf(Desk.Name), JobFiles.Type, Encoding.UTF8.GetBytes(Desk.Text));
+
+    private async Task SaveAllAsync() => await Shelf.SaveFileAsync("gaugerod-jobs.zip", "application/zip", JobFiles.Zip(await Shelf.AllAsync()));
+
+    private async Task ShowVersionsAsync() => _versions = _versions is null ? await Shelf.VersionsAsync(Desk.Id) : null;
+
+    private async Task RestoreAsync(ShelfVersion version)
     {
-        var name = new string([.. Desk.Name.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-')]).Trim('-');
-        await Shelf.SaveFileAsync((name.Length > 0 ? name : "job") + ".json", "application/json", Encoding.UTF8.GetBytes(Desk.Text));
+        _versions = null;
+        if (await Shelf.RestoreAsync(Desk.Id, version.Saved) is not { } job)
+        {
+            _trouble = "Another tab writes this job. Nothing was changed.";
+            return;
+        }
+
+        Desk.Open(Desk.Id, job.Text, job.Ticks, readOnly: false);
+        await ListAsync();
     }
 
     private async Task RemoveAsync(ShelfCard card)

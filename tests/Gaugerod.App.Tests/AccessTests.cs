@@ -1,0 +1,105 @@
+using Deque.AxeCore.Commons;
+using Deque.AxeCore.Playwright;
+
+namespace Gaugerod.App.Tests;
+
+/// <summary>
+/// Every station in every light on a phone and on a laptop. Sources: WCAG 2.2, levels A and AA, by the rules of axe-core;
+/// the touch target of 48 px is ours, for gloves and wet hands (WCAG 2.2, 2.5.8 asks for 24).
+/// </summary>
+[Collection(RigCollection.Name)]
+public sealed class AccessTests(Rig rig)
+{
+    private static readonly AxeRunOptions s_options = new()
+    {
+        RunOnly = new() { Type = "tag", Values = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] },
+        ResultTypes = [ResultType.Violations],
+    };
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Every_station_is_fit_for_all_in_every_light(bool phone)
+    {
+        await using var device = await rig.DeviceAsync(phone);
+        var page = await device.OpenAsync();
+        await Device.OpenSampleAsync(page, "Cloakroom wall, millimetres");
+        var stations = await page.Locator(".station-key").AllInnerTextsAsync();
+        Assert.Equal(7, stations.Count);
+        var found = new List<string>();
+        foreach (var station in stations)
+        {
+            await Device.GoAsync(page, station);
+            foreach (var light in new[] { "light", "dark", "strong" })
+            {
+                await page.EvaluateAsync("light => document.documentElement.setAttribute('data-light', light)", light);
+                var seen = await page.RunAxe(s_options);
+                found.AddRange(seen.Violations.SelectMany(rule => rule.Nodes.Take(3).Select(node => $"{station}, {light}: {rule.Id} at {node.Html}")));
+            }
+
+            found.AddRange((await page.EvaluateAsync<string[]>(Targets)).Select(small => $"{station}: {small}"));
+            if (await page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth > document.documentElement.clientWidth")) found.Add($"{station}: wider than the screen");
+        }
+
+        Assert.Empty(found.Distinct(StringComparer.Ordinal));
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
+    public async Task At_360_px_nothing_runs_off_the_screen()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await device.OpenAsync();
+        await page.SetViewportSizeAsync(360, 740);
+        await Device.OpenSampleAsync(page, "Guest shower, feet and inches");
+        foreach (var station in await page.Locator(".station-key").AllInnerTextsAsync())
+        {
+            await Device.GoAsync(page, station);
+            Assert.False(await page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth > document.documentElement.clientWidth"), station);
+        }
+    }
+
+    [Fact]
+    public async Task The_keyboard_alone_opens_a_sample_and_reaches_its_cuts()
+    {
+        await using var device = await rig.DeviceAsync(phone: false);
+        var page = await device.OpenAsync();
+        await PressUntilAsync(page, "Plain wall, by hand");
+        await Device.PlannedAsync(page);
+        await PressUntilAsync(page, "Cuts");
+        await page.Locator(".pieces").First.WaitForAsync();
+        await PressUntilAsync(page, " large");
+        await page.GetByRole(Microsoft.Playwright.AriaRole.Group, new() { Name = "One piece" }).WaitForAsync();
+    }
+
+    private const string Targets = """
+        () => {
+          const what = "a[href], button, input, select, textarea, summary, [role=button], [role=slider], [role=tab], [tabindex='0']";
+          return [...document.querySelectorAll(what)].flatMap(element => {
+            if (element.matches(".hidden-file, .skip, .skip *")) return [];
+            const style = getComputedStyle(element);
+            if (style.visibility === "hidden" || style.display === "none" || element.disabled) return [];
+            // A box within its label is pressed by pressing the label.
+            const label = element.matches("input[type=checkbox], input[type=radio]") ? element.closest("label") : null;
+            const box = (label ?? element).getBoundingClientRect();
+            if (box.width === 0 && box.height === 0) return [];
+            return box.width < 47.5 || box.height < 47.5
+              ? [`${element.tagName} ${element.className?.baseVal ?? element.className} “${(element.getAttribute("aria-label") ?? element.textContent).trim().slice(0, 30)}” is ${Math.round(box.width)} by ${Math.round(box.height)} px`]
+              : [];
+          });
+        }
+        """;
+
+    private static async Task PressUntilAsync(Microsoft.Playwright.IPage page, string name)
+    {
+        for (var i = 0; i < 60; i++)
+        {
+            await page.Keyboard.PressAsync("Tab");
+            if (!await page.EvaluateAsync<bool>("name => { const e = document.activeElement; return (e.getAttribute('aria-label') ?? e.textContent).trim().endsWith(name.trim()); }", name)) continue;
+            await page.Keyboard.PressAsync("Enter");
+            return;
+        }
+
+        Assert.Fail($"The Tab key never came to {name}.");
+    }
+}

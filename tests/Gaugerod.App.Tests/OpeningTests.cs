@@ -1,0 +1,70 @@
+using System.Diagnostics;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
+
+namespace Gaugerod.App.Tests;
+
+/// <summary>A first visit, with the service worker at work.</summary>
+[Collection(RigCollection.Name)]
+public sealed class OpeningTests(Rig rig)
+{
+    [Fact]
+    public async Task The_page_opens_without_a_complaint_and_asks_nobody_else()
+    {
+        await using var device = await rig.DeviceAsync(worker: true);
+        var page = await device.OpenAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Jobs on this device" })).ToBeVisibleAsync();
+        await Device.OpenSampleAsync(page, "Plain wall, by hand");
+        await page.WaitForFunctionAsync("() => navigator.serviceWorker.ready.then(() => true)");
+        Assert.Empty(device.Troubles);
+    }
+
+    /// <summary>Our own limit for this machine's loopback; a real network adds to it.</summary>
+    [Fact]
+    public async Task A_first_visit_is_ready_within_ten_seconds_even_on_a_busy_machine()
+    {
+        await using var device = await rig.DeviceAsync();
+        var clock = Stopwatch.StartNew();
+        await device.OpenAsync();
+        Assert.InRange(clock.Elapsed.TotalSeconds, 0, 10);
+    }
+
+    [Fact]
+    public async Task Something_is_painted_before_any_program_runs()
+    {
+        await using var context = await rig.Browser.NewContextAsync(new() { JavaScriptEnabled = false });
+        var page = await context.NewPageAsync();
+        await page.GotoAsync(rig.Address);
+        await Expect(page.GetByText("Where the first tile goes, and every cut after it")).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task Names_typed_by_people_are_text_in_the_page_and_in_its_drawings()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await device.OpenAsync();
+        var job = (await File.ReadAllTextAsync(Path.Combine(Gaugerod.Testing.Repo.Root, "samples/plain-wall.json")))
+            .Replace("\"Plain wall\"", "\"<img src=x onerror=alert(1)>\"", StringComparison.Ordinal)
+            .Replace("\"wall\"", "\"<b>wall</b>\"", StringComparison.Ordinal);
+        await page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "odd.json", MimeType = "application/json", Buffer = System.Text.Encoding.UTF8.GetBytes(job) });
+        await Device.PlannedAsync(page);
+        await Device.GoAsync(page, "Sheets");
+        await Expect(page.Locator("header .job")).ToContainTextAsync("<img src=x");
+        await Expect(page.Locator("main figcaption").First).ToHaveTextAsync("<b>wall</b>");
+        Assert.Equal(0, await page.Locator("img, figure b").CountAsync());
+        Assert.Empty(device.Troubles);
+    }
+
+    [Theory]
+    [InlineData("not a job", "odd.json")]
+    [InlineData("{ \"format\": \"gaugerod-job/99\" }", "later.json")]
+    public async Task A_file_that_is_no_job_is_refused_in_words_and_changes_nothing(string text, string name)
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await device.OpenAsync();
+        await page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = name, MimeType = "application/json", Buffer = System.Text.Encoding.UTF8.GetBytes(text) });
+        await Expect(page.GetByRole(AriaRole.Alert)).ToContainTextAsync("Nothing was opened or changed.");
+        await Expect(page.Locator("header .job")).ToHaveTextAsync("Gaugerod");
+        Assert.Empty(device.Troubles);
+    }
+}

@@ -1,0 +1,53 @@
+using System.Text.Json;
+using Gaugerod.Testing;
+using Microsoft.Playwright;
+using UglyToad.PdfPig;
+using static Microsoft.Playwright.Assertions;
+
+namespace Gaugerod.App.Tests;
+
+/// <summary>The app and the command line plan alike, to the byte.</summary>
+[Collection(RigCollection.Name)]
+public sealed class PlanTests(Rig rig)
+{
+    [Theory]
+    [InlineData("guest-shower", "Guest shower, feet and inches")]
+    [InlineData("cloakroom", "Cloakroom wall, millimetres")]
+    [InlineData("plain-wall", "Plain wall, by hand")]
+    public async Task A_sample_is_planned_as_the_command_line_plans_it(string sample, string title)
+    {
+        var byCommandLine = await Published.PlanByCommandLineAsync(Path.Combine(Repo.Root, "samples", sample + ".json"));
+        await using var device = await rig.DeviceAsync(phone: false);
+        var page = await device.OpenAsync();
+        await Device.OpenSampleAsync(page, title);
+
+        using var plan = JsonDocument.Parse(byCommandLine);
+        foreach (var line in plan.RootElement.GetProperty("takeoff").EnumerateArray())
+        {
+            var row = page.GetByRole(AriaRole.Row).Filter(new() { Has = page.GetByRole(AriaRole.Rowheader, new() { Name = line.GetProperty("item").GetString()!, Exact = true }) });
+            var cells = await row.Locator("td").AllInnerTextsAsync();
+            Assert.StartsWith($"{line.GetProperty("packs")} of {line.GetProperty("pack")}", cells[0], StringComparison.Ordinal);
+            Assert.StartsWith($"{line.GetProperty("need")}", cells[1], StringComparison.Ordinal);
+            Assert.StartsWith($"{line.GetProperty("planned")}", cells[2], StringComparison.Ordinal);
+        }
+
+        await Device.GoAsync(page, "Sheets");
+        var byApp = await Device.DownloadAsync(page, page.GetByRole(AriaRole.Button, new() { Name = "plan.json" }));
+        Assert.Equal(System.Text.Encoding.UTF8.GetString(byCommandLine), System.Text.Encoding.UTF8.GetString(byApp));
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
+    public async Task The_sheets_made_in_the_browser_can_be_read_back()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await device.OpenAsync();
+        await Device.OpenSampleAsync(page, "Cloakroom wall, millimetres");
+        await Device.GoAsync(page, "Sheets");
+        using var sheets = PdfDocument.Open(await Device.DownloadAsync(page, page.GetByRole(AriaRole.Button, new() { Name = "Job sheets" })));
+        Assert.NotEqual(0, sheets.NumberOfPages);
+        Assert.NotEmpty(sheets.GetPage(1).Letters);
+        await Expect(page.GetByText("handed to your downloads")).ToBeVisibleAsync();
+        Assert.Empty(device.Troubles);
+    }
+}
