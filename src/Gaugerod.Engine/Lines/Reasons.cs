@@ -20,7 +20,8 @@ internal static class Reasons
             placing.Score, wants, best is null ? Why(model, placing, wants) : Against(model, placing, best, wants));
     }
 
-    private static Sequence<WantOutcome> Outcomes(RunModel model, RunPlacing placing)
+    /// <summary>How the wants come out in the placing that was scored last.</summary>
+    public static Sequence<WantOutcome> Outcomes(RunModel model, RunPlacing placing)
     {
         var outcomes = new List<WantOutcome>();
         foreach (var check in model.Checks.Where(check => check.Want >= 0))

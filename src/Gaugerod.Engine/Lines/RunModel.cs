@@ -105,6 +105,9 @@ internal sealed class RunModel
         return Enumerable.Range(0, Frames.Length).Any(face => !Least(face, HalfTile(face)));
     }
 
+    /// <summary>The narrowest leg at each edge of a face in the placing that was scored last, as <see cref="FaceReckoner.LeastAtEdge"/>.</summary>
+    public ReadOnlySpan<long> LeastAtEdge(int face) => _reckoners[face].LeastAtEdge;
+
     /// <summary>The half-tile guidance as a check on all edges of a face.</summary>
     public Check.AtLeast HalfTile(int face) => CheckMaker.HalfTile(face, Frames[face], Courses, Relax);
 

@@ -39,7 +39,11 @@ public enum Corners
 /// <param name="Order">What placings are compared by, the most important first; every criterion once.</param>
 public sealed record RunRequest(
     string Name, string Product, Sequence<string> Faces, BondRequest Bond, Corners Corners, JointRange Joint,
-    string? Through, Limits Limits, Sequence<Want> Wants, Sequence<Criterion> Order);
+    string? Through, Limits Limits, Sequence<Want> Wants, Sequence<Criterion> Order)
+{
+    /// <summary>A place chosen by hand; null, the default, for the best that the search finds.</summary>
+    public HeldPlace? Place { get; init; }
+}
 
 /// <summary>Everything for one client at one place, as far as it was measured and asked for.</summary>
 /// <param name="Name">Its name.</param>

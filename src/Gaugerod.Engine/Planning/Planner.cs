@@ -42,8 +42,10 @@ public static class Planner
                 if (!better.Done) yield return new($"{request.Name}: {Progress(better, job)}", null);
             }
 
-            runs.Add(RunPlanOf(request, found!, letters));
-            findings.AddRange(RunRules.Findings(Facts(job, request, found!, runs[^1])));
+            var searched = found!.Model;
+            if (request.Place is { } place) found = ByHand.Take(found, place);
+            runs.Add(RunPlanOf(request, found, searched, letters));
+            findings.AddRange(RunRules.Findings(Facts(job, request, found, runs[^1])));
             findings.AddRange(runs[^1].Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name)));
         }
 
@@ -67,7 +69,7 @@ public static class Planner
             ? "no cuts so far"
             : $"smallest cut {Plane.Measure.LengthText.Down(found.Best.Score.SmallestCut, job.Tape)} so far";
 
-    private static RunPlan RunPlanOf(RunRequest request, LinesFound found, Letters letters)
+    private static RunPlan RunPlanOf(RunRequest request, LinesFound found, RunModel searched, Letters letters)
     {
         var (model, best) = (found.Model, found.Best);
         var counter = new TileCounter(model);
@@ -76,7 +78,7 @@ public static class Planner
         var lines = Enumerable.Range(0, model.Frames.Length).Select(face => StartingLines.Of(model, best, face)).ToList();
         return new(
             request, proposal, found.Proof,
-            found.Alternatives.Select(other => Reasons.Propose(model, other, best)).ToSequence(),
+            found.Alternatives.Select(other => Reasons.Propose(searched, other, best)).ToSequence(),
             lines.SelectMany(of => of.Lines).ToSequence(), lines.SelectMany(of => of.Rods).ToSequence(),
             Enumerable.Range(0, model.Frames.Length)
                 .Select(face => new FacePlan(counter.Drilled(face), proposal.Faces[face], pieces[face]))

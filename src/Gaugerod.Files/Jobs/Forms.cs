@@ -81,7 +81,8 @@ internal static class Forms
         "run",
         new("name", "a name such as \"shower\"", true), new("product", "a product's name", true), new("faces", "a list of faces' names", true),
         new("bond", "a group such as { \"kind\": \"grid\" }", true), new("corners", "\"wrap\" or \"restart\""), new("joint", "a length such as \"1/8\", or a group with wanted", true),
-        new("through", "a face's name"), new("limits", "a group { }"), new("wants", "a list [ ]"), new("order", "a list [ ]"));
+        new("through", "a face's name"), new("limits", "a group { }"), new("wants", "a list [ ]"), new("order", "a list [ ]"),
+        new("place", "a group such as { \"x\": \"48\", \"y\": \"18\" }"));
 
     public static readonly Form Grid = new("grid", new("kind", "\"grid\"", true), new("lay", "\"level\" or \"upright\""));
 
@@ -91,6 +92,7 @@ internal static class Forms
 
     public static readonly Form JointRange = new("jointRange", new("least", ASmallLength), new("wanted", ASmallLength, true), new("most", ASmallLength));
     public static readonly Form Limits = new("limits", new("smallest", ALength), new("sliver", "a length such as \"2\""), new("halfTile", "true or false"));
+    public static readonly Form Place = new("place", new("x", ALength, true), new("y", ALength, true), new("joint", ASmallLength));
     public static readonly Form EdgeRef = new("edgeRef", new("face", "a face's name"), new("edge", "an edge's name", true));
 
     public static readonly Form JointWant = new("jointWant", Want(new("face", "a face's name", true), new("height", ALength), HeightsFrom, new("edge", "an edge's name")));
@@ -102,7 +104,7 @@ internal static class Forms
     public static readonly IReadOnlyList<Form> All =
     [
         Job, Product, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
-        RectangleOpening, OutlineOpening, Hole, Run, Grid, Running, JointRange, Limits, EdgeRef, JointWant, AtLeastWant, CentredWant, EqualWant, FullCourseWant,
+        RectangleOpening, OutlineOpening, Hole, Run, Grid, Running, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, EqualWant, FullCourseWant,
     ];
 
     /// <summary>An example as it is said in a job in millimetres, where a fraction would be read as inches.</summary>

@@ -29,8 +29,9 @@ internal sealed class RunReader(Values values, KnownNames names)
         var wantReader = new WantReader(values, names, faces);
         var wants = fields.Items("wants").Select(wantReader.Read).ToList();
         var order = Order(fields);
+        var place = new PlaceReader(values, faces.Count, corners).Read(fields["place"], joint);
         if (name is null || product is null || faces.Contains(null) || bond is null || joint is null || wants.Contains(null)) return null;
-        return new(name, product, faces.OfType<string>().ToSequence(), bond, corners, joint, through, limits, wants.OfType<Want>().ToSequence(), order);
+        return new(name, product, faces.OfType<string>().ToSequence(), bond, corners, joint, through, limits, wants.OfType<Want>().ToSequence(), order) { Place = place };
     }
 
     private List<string?> Faces(Fields fields)

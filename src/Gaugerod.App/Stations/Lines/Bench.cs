@@ -1,0 +1,130 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Gaugerod.Engine.Layouts;
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.App.Stations.Lines;
+
+/// <summary>One run on the bench: the plan it was drawn for, and where its rods stand now.</summary>
+internal sealed class Bench
+{
+    private Sequence<Placing> _grabbed;
+
+    public Bench(Plan plan, int run, int face)
+    {
+        (Job, Index, Face) = (plan.Job, run, face);
+        Run = plan.Runs[run];
+        Slide = RodSlide.Of(plan.Job, run, Run.Best.Placing.Joint);
+        Drawn = new(Run, Slide);
+        Level = new(Slide, Axis.Level, Tape);
+        Plumb = new(Slide, Axis.Plumb, Tape);
+        Place = _grabbed = Run.Best.Faces;
+        Now = Before = Slide.At(Place);
+    }
+
+    public Job Job { get; }
+
+    public int Index { get; }
+
+    public RunPlan Run { get; }
+
+    public RodSlide Slide { get; }
+
+    public RunDrawn Drawn { get; }
+
+    public RodCurve Level { get; }
+
+    public RodCurve Plumb { get; }
+
+    /// <summary>The face last touched.</summary>
+    public int Face { get; set; }
+
+    public Tape Tape => Job.Tape;
+
+    /// <summary>Where the rods stand.</summary>
+    public Sequence<Placing> Place { get; private set; }
+
+    /// <summary>What the run comes to there.</summary>
+    public SlideFigures Now { get; private set; }
+
+    /// <summary>What it came to when the rods last rested elsewhere.</summary>
+    public SlideFigures Before { get; set; }
+
+    /// <summary>Whether the rods stand where the plan has them.</summary>
+    public bool IsPlanned => Place.Equals(Run.Best.Faces);
+
+    /// <summary>Whether a person chose the plan's place.</summary>
+    public bool IsHeld => Run.Request.Place is not null;
+
+    public RodCurve Curve(Axis rod) => rod == Axis.Level ? Level : Plumb;
+
+    /// <summary>Takes hold of the rods where they stand.</summary>
+    public void Grab() => (_grabbed, Before) = (Place, Now);
+
+    /// <summary>Moves a rod from where it was taken hold of, clicking onto what is near.</summary>
+    public void SlideBy(Axis rod, Length by, Length reach)
+    {
+        var curve = Curve(rod);
+        var click = curve.ToStop(curve.Within(curve.Stand(_grabbed, Face) + by), reach);
+        Stand(Slide.Moved(_grabbed, rod, by + click, Face));
+    }
+
+    public void Stand(Sequence<Placing> place)
+    {
+        Place = place;
+        Now = Slide.At(place);
+    }
+
+    /// <summary>What the page moves to show where the rods stand: for each rod its marks, its place on the curve and its words, then for each face its lattice and its cut tiles.</summary>
+    public string[] Frame()
+    {
+        var frame = new List<string>();
+        foreach (var rod in new[] { Axis.Level, Axis.Plumb })
+        {
+            var (curve, stand) = (Curve(rod), Curve(rod).Stand(Place, Face));
+            frame.Add(Drawn.MarksMoved(rod, stand, curve.Stand(Run.Best.Faces, Face)));
+            var spot = curve.Spot(curve.Within(stand));
+            frame.Add(rod == Axis.Level ? FormattableString.Invariant($"translate({spot} 0)") : FormattableString.Invariant($"translate(0 {RodCurve.Long - spot})"));
+            frame.Add(Words(rod));
+        }
+
+        for (var f = 0; f < Drawn.Faces.Count; f++)
+        {
+            frame.Add(Drawn.LatticeMoved(Place, f));
+            frame.Add(IsPlanned ? "" : Drawn.Cut(Place, f));
+        }
+
+        return [.. frame];
+    }
+
+    /// <summary>Where a rod stands, as it is said.</summary>
+    public string Words(Axis rod)
+    {
+        var curve = Curve(rod);
+        var at = LengthText.Nearest(Length.FromSteps(Gaugerod.Plane.Shapes.Grid.Mod(curve.Stand(Place, Face).Steps, Slide.Pitch(rod).Steps)), Tape);
+        var cut = Now.Score.Cuts == 0 ? "no tile is cut" : $"smallest cut {LengthText.Down(Now.Score.SmallestCut, Tape)}";
+        var from = Slide.Faces[Slide.Restart ? Face : 0].Name;
+        return rod == Axis.Level ? $"a tile's side {at} from the left of {from}; {cut}" : $"a course begins {at} up on {Slide.Faces[0].Name}; {cut}";
+    }
+
+    /// <summary>The place as the job keeps it.</summary>
+    public JsonObject Kept(Sequence<Placing> place)
+    {
+        var held = Slide.Held(place);
+        var kept = new JsonObject
+        {
+            ["x"] = held.X.Count == 1 ? Typed(held.X[0]) : new JsonArray([.. held.X.Select(Typed)]),
+            ["y"] = Typed(held.Y),
+        };
+        if (held.Joint is { } joint) kept["joint"] = Typed(joint);
+        return kept;
+    }
+
+    /// <summary>A length as the tape shows it where that is exact, else in millimetres to the step.</summary>
+    private JsonNode Typed(Length length) => Tape.Nearest(length) == length
+        ? JsonValue.Create(LengthText.Nearest(length, Tape))
+        : JsonValue.Create(string.Create(CultureInfo.InvariantCulture, $"{LengthText.ExactMillimetres(length)} mm"));
+}

@@ -1,0 +1,265 @@
+using System.Text.Json.Nodes;
+using Gaugerod.App.Desk;
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Plane.Measure;
+using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
+
+namespace Gaugerod.App.Stations.Lines;
+
+/// <summary>The run unrolled with its two rods: slide them and every cut follows; where they rest is written to the job.</summary>
+public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
+{
+    private static readonly Axis[] Rods = [Axis.Plumb, Axis.Level];
+
+    private ElementReference _root;
+    private DotNetObjectReference<LinesStation>? _self;
+    private IJSObjectReference? _module;
+    private Bench? _bench;
+    private Plan? _plan;
+    private Figures? _figures;
+    private string _edge = "";
+    private bool _inHand;
+    private bool _stale;
+    private int _turn;
+
+    [CascadingParameter]
+    internal JobDesk Desk { get; set; } = null!;
+
+    [Inject]
+    private IJSRuntime Js { get; set; } = null!;
+
+    private string Mark => LengthText.Nearest(_bench!.Tape.Mark, _bench.Tape);
+
+    /// <inheritdoc />
+    protected override void OnInitialized() => Desk.Changed += DeskChanged;
+
+    /// <inheritdoc />
+    protected override void OnParametersSet() => Take();
+
+    /// <inheritdoc />
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        if (firstRender)
+        {
+            _self = DotNetObjectReference.Create(this);
+            _module = await Js.InvokeAsync<IJSObjectReference>("import", "./js/lines.js");
+            await _module.InvokeVoidAsync("attach", _root, _self);
+        }
+
+        if (!_stale || _module is null || _bench is null) return;
+        _stale = false;
+        await ShowAsync();
+    }
+
+    /// <summary>Called by the page: a rod is taken hold of.</summary>
+    [JSInvokable]
+    public void Grab()
+    {
+        _inHand = true;
+        _bench?.Grab();
+    }
+
+    /// <summary>Called by the page at most once a frame: a rod was moved from where it was taken hold of.</summary>
+    /// <param name="rod">0 the rod along the bottom, 1 the one along the left.</param>
+    /// <param name="steps">How far, right or up, in steps of a length.</param>
+    /// <param name="reach">How near it clicks onto something, in steps.</param>
+    [JSInvokable]
+    public string[] Slide(int rod, double steps, double reach)
+    {
+        if (_bench is not { } bench || Desk.ReadOnly) return [];
+        bench.SlideBy(Rod(rod), Length.FromSteps((long)steps), Length.FromSteps((long)reach));
+        _figures?.Show();
+        return bench.Frame();
+    }
+
+    /// <summary>Called by the page: where a touch on a curve would bring the rod, as steps to move.</summary>
+    /// <param name="rod">The rod.</param>
+    /// <param name="part">The part of the curve, from its left or its foot.</param>
+    [JSInvokable]
+    public double Way(int rod, double part)
+    {
+        if (_bench is not { } bench) return 0;
+        var curve = bench.Curve(Rod(rod));
+        return (long)(part * curve.Repeat.Steps) - curve.At(bench.Place, bench.Face).Steps;
+    }
+
+    /// <summary>Called by the page: an arrow key on a rod.</summary>
+    [JSInvokable]
+    public string[] Nudge(int rod, int marks) => _bench is { } bench && !Desk.ReadOnly ? Step(Rod(rod), bench.Tape.Mark * marks) : [];
+
+    /// <summary>Called by the page: a key that goes to the next peak.</summary>
+    [JSInvokable]
+    public string[] Peak(int rod, bool on) =>
+        _bench is { } bench && !Desk.ReadOnly ? Step(Rod(rod), bench.Curve(Rod(rod)).ToPeak(bench.Curve(Rod(rod)).At(bench.Place, bench.Face), on)) : [];
+
+    /// <summary>Called by the page when a rod comes to rest: its place is kept in the job.</summary>
+    [JSInvokable]
+    public void Rest()
+    {
+        _inHand = false;
+        if (_bench is not { IsPlanned: false } bench)
+        {
+            Take();
+            StateHasChanged();
+            return;
+        }
+
+        var kept = bench.Kept(bench.Place);
+        Desk.Set(FormattableString.Invariant($"runs[{bench.Index}].place"), kept, $"rods of {bench.Run.Request.Name}");
+        _ = CurvesAsync(bench);
+        StateHasChanged();
+    }
+
+    /// <inheritdoc />
+    public async ValueTask DisposeAsync()
+    {
+        Desk.Changed -= DeskChanged;
+        try
+        {
+            if (_module is not null)
+            {
+                await _module.InvokeVoidAsync("detach", _root);
+                await _module.DisposeAsync();
+            }
+        }
+        catch (JSDisconnectedException)
+        {
+            // The page is going; there is nothing left to let go of.
+        }
+
+        _self?.Dispose();
+    }
+
+    private static Axis Rod(int rod) => rod == 0 ? Axis.Level : Axis.Plumb;
+
+    /// <summary>The search's own order: its best first, wherever the rods were put by hand.</summary>
+    private static IEnumerable<Proposal> Ranked(Bench bench) => bench.IsHeld ? bench.Run.Alternatives : bench.Run.Alternatives.Prepend(bench.Run.Best);
+
+    private static bool Stands(Bench bench, Proposal proposal) => proposal.Faces.Equals(bench.Place);
+
+    private static string Why(Bench bench, Proposal proposal) => bench.IsHeld ? $"Against where the rods stand: {proposal.Why}" : proposal.Why;
+
+    private void DeskChanged(object? sender, EventArgs e)
+    {
+        Take();
+        StateHasChanged();
+    }
+
+    /// <summary>Takes the plan as it now is; a plan that comes while a rod is in the hand waits until it rests.</summary>
+    private void Take()
+    {
+        if (_inHand || Desk.Plan is not { } plan || ReferenceEquals(plan, _plan)) return;
+        Put(plan, Math.Min(_bench?.Index ?? 0, plan.Runs.Count - 1), keep: true);
+    }
+
+    private void Put(Plan plan, int run, bool keep)
+    {
+        var old = keep ? _bench : null;
+        var face = old is { } was && was.Face < plan.Runs[run].Faces.Count ? was.Face : 0;
+        _plan = plan;
+        _bench = new(plan, run, face);
+        if (old is not null && old.Place.Equals(_bench.Place)) _bench.Before = old.Before;
+        if (!_bench.Slide.Faces[face].Edges.Any(edge => string.Equals(edge.Name, _edge, StringComparison.Ordinal))) _edge = "";
+        _stale = true;
+        _ = CurvesAsync(_bench);
+    }
+
+    private void ShowRun(int run)
+    {
+        _edge = "";
+        if (_plan is { } plan) Put(plan, run, keep: false);
+    }
+
+    private async Task CurvesAsync(Bench bench)
+    {
+        foreach (var rod in Rods)
+        {
+            if (!await bench.Curve(rod).WorkOutAsync(bench.Place, bench.Face)) return;
+            _turn++;
+            StateHasChanged();
+        }
+    }
+
+    private string[] Step(Axis rod, Length by)
+    {
+        if (_bench is not { } bench) return [];
+        if (!_inHand) Grab();
+        bench.Stand(bench.Slide.Moved(bench.Place, rod, by, bench.Face));
+        _figures?.Show();
+        return bench.Frame();
+    }
+
+    private async Task NudgeAsync(Axis rod, int marks)
+    {
+        Step(rod, _bench!.Tape.Mark * marks);
+        await ShowAsync();
+        await _module!.InvokeVoidAsync("restSoon", _root);
+    }
+
+    private async Task ToPeakAsync(Axis rod, bool on)
+    {
+        Step(rod, _bench!.Curve(rod).ToPeak(_bench.Curve(rod).At(_bench.Place, _bench.Face), on));
+        await ShowAsync();
+        Rest();
+    }
+
+    private async Task ShowAsync()
+    {
+        if (_module is null || _bench is not { } bench) return;
+        await _module.InvokeVoidAsync("show", _root, bench.Frame(), !bench.IsPlanned);
+    }
+
+    private async Task TouchAsync(int face)
+    {
+        if (_bench is not { } bench || bench.Face == face) return;
+        bench.Face = face;
+        _edge = "";
+        _figures?.Show();
+        await ShowAsync();
+        if (bench.Slide.Restart) await CurvesAsync(bench);
+    }
+
+    private async Task TapEdgeAsync(int face, string edge)
+    {
+        await TouchAsync(face);
+        _edge = edge;
+    }
+
+    private void CloseEdge() => _edge = "";
+
+    private async Task TakeAsync(Proposal? proposal, bool best)
+    {
+        if (_bench is not { } bench) return;
+        bench.Grab();
+        if (proposal is not null && proposal.Placing.Joint == bench.Run.Best.Placing.Joint) bench.Stand(proposal.Faces);
+        var path = FormattableString.Invariant($"runs[{bench.Index}].place");
+        if (best) Desk.Set(path, null, "back to the best");
+        else Desk.Set(path, bench.Kept(proposal!.Faces), $"another place for {bench.Run.Request.Name}");
+        _figures?.Show();
+        await ShowAsync();
+        await CurvesAsync(bench);
+    }
+
+    private Task TapEdgeHereAsync(string edge) => TapEdgeAsync(_bench!.Face, edge);
+
+    private void Ask(JsonObject want)
+    {
+        if (_bench is not { } bench) return;
+        Desk.Change("a want", root =>
+        {
+            var run = root["runs"]!.AsArray()[bench.Index]!.AsObject();
+            if (run["wants"] is not JsonArray wants) run["wants"] = wants = [];
+            wants.Add(want);
+        });
+        _edge = "";
+    }
+
+    private void TakeOut(Want want)
+    {
+        if (_bench is not { } bench) return;
+        var at = bench.Run.Request.Wants.ToList().IndexOf(want);
+        if (at >= 0) Desk.Set(FormattableString.Invariant($"runs[{bench.Index}].wants[{at}]"), null, "a want taken out");
+    }
+}

@@ -1,0 +1,93 @@
+using System.Globalization;
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+using Gaugerod.Engine.Layouts;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.App.Stations.Lines;
+
+/// <summary>A run unrolled, drawn for one plan, and what is moved on it to show another place of its rods.</summary>
+internal sealed class RunDrawn
+{
+    private readonly RodSlide _slide;
+    private readonly Sequence<Placing> _place;
+    private readonly Func<Ink>[] _inks;
+    private readonly List<Box> _cells = [];
+
+    public RunDrawn(RunPlan run, RodSlide slide)
+    {
+        (_slide, _place) = (slide, run.Best.Faces);
+        var faces = slide.Faces;
+        var left = faces.Aggregate(Length.FromSteps(long.MaxValue / 4), (least, face) => Length.Min(least, face.Unrolled + face.Outline.Bounds.Left));
+        var right = faces.Aggregate(Length.FromSteps(long.MinValue / 4), (most, face) => Length.Max(most, face.Unrolled + face.Outline.Bounds.Right));
+        var bottom = faces.Aggregate(Length.FromSteps(long.MaxValue / 4), (least, face) => Length.Min(least, face.Raised + face.Outline.Bounds.Bottom));
+        var top = faces.Aggregate(Length.FromSteps(long.MinValue / 4), (most, face) => Length.Max(most, face.Raised + face.Outline.Bounds.Top));
+        (Across, Up) = (right - left, top - bottom);
+        _inks = [.. faces.Select(face => (Func<Ink>)(() => new Ink(left - face.Unrolled, top - face.Raised)))];
+        Faces = [.. faces.Select((_, f) => FaceDrawn.Of(run, slide, f, _inks[f]))];
+        Folds = string.Concat(faces.Skip(1).Select(face => $"M{Ink.Units(face.Unrolled - left).ToString(CultureInfo.InvariantCulture)} 0v{Ink.Units(Up).ToString(CultureInfo.InvariantCulture)}"));
+        LevelMarks = Marks(Axis.Level, at => Ink.Units(at - left), Across, level: true);
+        PlumbMarks = Marks(Axis.Plumb, at => Ink.Units(top - at), Up, level: false);
+    }
+
+    /// <summary>How wide the run is, unrolled.</summary>
+    public Length Across { get; }
+
+    /// <summary>How high it is.</summary>
+    public Length Up { get; }
+
+    public long Width => Ink.Units(Across);
+
+    public long Height => Ink.Units(Up);
+
+    public IReadOnlyList<FaceDrawn> Faces { get; }
+
+    /// <summary>The corners between faces.</summary>
+    public string Folds { get; }
+
+    /// <summary>The marks of the rod along the bottom.</summary>
+    public string LevelMarks { get; }
+
+    /// <summary>The marks of the rod along the left.</summary>
+    public string PlumbMarks { get; }
+
+    /// <summary>How a rod's drawn marks are moved.</summary>
+    public string MarksMoved(Axis rod, Length at, Length drawnAt)
+    {
+        var off = Ink.Units(Length.FromSteps(Grid.Mod((at - drawnAt).Steps, _slide.Pitch(rod).Steps)));
+        return rod == Axis.Level ? Moved(off, 0) : Moved(0, -off);
+    }
+
+    /// <summary>How a face's drawn lattice is moved to show a place.</summary>
+    public string LatticeMoved(Sequence<Placing> place, int face)
+    {
+        var (right, up) = _slide.Shift(_place, place, face);
+        return Moved(Ink.Units(right), -Ink.Units(up));
+    }
+
+    /// <summary>The tiles of a face that an edge runs through.</summary>
+    public string Cut(Sequence<Placing> place, int face)
+    {
+        _cells.Clear();
+        _slide.Cut(place, face, _cells);
+        return _inks[face]().Boxes(_cells).ToString();
+    }
+
+    private static string Moved(long right, long down) => string.Create(CultureInfo.InvariantCulture, $"translate({right} {down})");
+
+    private string Marks(Axis rod, Func<Length, long> at, Length span, bool level)
+    {
+        var (pitch, first) = (_slide.Pitch(rod), level ? _place[0].X + _slide.Faces[0].Unrolled : _place[0].Y + _slide.Faces[0].Raised);
+        var from = -Grid.FloorDiv(first.Steps + span.Steps, pitch.Steps) - 2;
+        var path = new System.Text.StringBuilder();
+        for (var k = from; k < (((span.Steps * 2) - first.Steps) / pitch.Steps) + 2; k++)
+        {
+            var place = at(first + (pitch * k));
+            path.Append(level ? FormattableString.Invariant($"M{place} 0v100") : FormattableString.Invariant($"M0 {place}h100"));
+        }
+
+        return path.ToString();
+    }
+}
