@@ -38,14 +38,14 @@ internal static class JobWords
             at = at.Length == 0 ? steps[i] : at + "." + steps[i];
             var open = steps[i].IndexOf('[', StringComparison.Ordinal);
             var key = open < 0 ? steps[i] : steps[i][..open];
-            if (key == "readings")
+            if (key is "readings")
             {
                 var rest = string.Join('.', steps[(i + 1)..]);
                 said.Add(s_readings.TryGetValue(rest, out var reading) ? reading : rest.Length == 0 ? "readings" : rest);
                 break;
             }
 
-            if (key == "edges" && open < 0)
+            if (key is "edges" && open < 0)
             {
                 if (i + 1 < steps.Length) said.Add(steps[++i] + " edge");
                 at += i < steps.Length ? "." + steps[i] : "";
@@ -63,9 +63,9 @@ internal static class JobWords
     private static string Listed(JsonObject root, string at, string key, string place)
     {
         var number = int.Parse(place[1..place.IndexOf(']', StringComparison.Ordinal)], CultureInfo.InvariantCulture) + 1;
-        if (key == "outline") return string.Create(CultureInfo.InvariantCulture, $"corner {number}");
+        if (key is "outline") return string.Create(CultureInfo.InvariantCulture, $"corner {number}");
         var name = JobPath.Get(root, at + ".name") is JsonValue value ? value.ToString() : "";
-        if (key == "edges") return (name.Length > 0 ? name : string.Create(CultureInfo.InvariantCulture, $"side {number}")) + " edge";
+        if (key is "edges") return (name.Length > 0 ? name : string.Create(CultureInfo.InvariantCulture, $"side {number}")) + " edge";
         return name.Length > 0 ? name : string.Create(CultureInfo.InvariantCulture, $"{(s_things.TryGetValue(key, out var thing) ? thing : key)} {number}");
     }
 }

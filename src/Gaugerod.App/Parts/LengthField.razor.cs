@@ -48,13 +48,17 @@ public sealed partial class LengthField : ComponentBase
 
     private string Id => FieldId.Of(Path);
 
-    private IReadOnlyList<string> Troubles => _refused is not null ? [_refused] : _text == _kept ? FieldId.Trouble(Desk, Path) : [];
+    private IReadOnlyList<string> Troubles =>
+        _refused is not null ? [_refused]
+        : _text.Trim().Length == 0 ? Required ? ["Still to be read."] : []
+        : Same(_text, _kept) ? FieldId.Trouble(Desk, Path)
+        : [];
 
     /// <inheritdoc />
     protected override void OnParametersSet()
     {
         var now = FieldId.Text(Desk, Path);
-        if (_at != Path || now != _kept) (_text, _kept, _at) = (now, now, Path);
+        if (!Same(_at, Path) || !Same(now, _kept)) (_text, _kept, _at) = (now, now, Path);
         Understand();
     }
 
@@ -70,13 +74,15 @@ public sealed partial class LengthField : ComponentBase
     private void Flush()
     {
         _round++;
-        if (_text == _kept || _at != Path || Desk.ReadOnly) return;
+        if (Same(_text, _kept) || !Same(_at, Path) || Desk.ReadOnly) return;
         _kept = _text;
         JsonNode? value = _text.Trim().Length > 0 ? JsonValue.Create(_text) : Required ? JsonValue.Create("") : null;
         if (value is null) _kept = "";
         Desk.Change(What ?? JobWords.Of(Desk.Root, Path), root => FieldValue.Put(root, Path, value), _goesOn);
         _goesOn = true;
     }
+
+    private static bool Same(string a, string b) => string.Equals(a, b, StringComparison.Ordinal);
 
     private Task TakeAsync(string reading)
     {
@@ -106,7 +112,7 @@ public sealed partial class LengthField : ComponentBase
     {
         var tape = Desk.Job is { } job && job.Tape.Unit == Desk.Unit ? job.Tape : Desk.Unit == LengthUnit.Inch ? Tape.Sixteenths : Tape.Millimetres;
         // Bare inches are said in feet, to be checked against the tape's other side; all else in the job's unit.
-        var plain = tape.Unit == LengthUnit.Inch && read.Value.Abs() >= Length.FromInches(24) && _text.Trim() == LengthText.NearestBare(read.Value, tape);
+        var plain = tape.Unit == LengthUnit.Inch && read.Value.Abs() >= Length.FromInches(24) && string.Equals(_text.Trim(), LengthText.NearestBare(read.Value, tape), StringComparison.Ordinal);
         var said = "= " + (plain ? LengthText.FeetNearest(read.Value, tape) : LengthText.Finer(read.Value, tape));
         if (read.InMillimetres is { } other) said += $". The fraction is read as inches; for {LengthText.Finer(other, tape)} write a decimal";
         return said;

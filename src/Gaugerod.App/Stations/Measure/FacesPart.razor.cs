@@ -38,7 +38,7 @@ public sealed partial class FacesPart : ComponentBase
 
     // What was assumed of the readings, and which do not fit the others.
     private IEnumerable<Finding> Findings =>
-        Desk.Fresh && Desk.Plan is { } plan ? plan.Findings.Where(f => f.Where == Name && (f.Rule is "readings-agree" or "plumb" or "level-line")) : [];
+        Desk.Fresh && Desk.Plan is { } plan ? plan.Findings.Where(f => string.Equals(f.Where, Name, StringComparison.Ordinal) && (f.Rule is "readings-agree" or "plumb" or "level-line")) : [];
 
     private string Kind(string side) => FieldId.Text(Desk, $"{At}.edges.{side}.kind") is { Length: > 0 } kind ? kind : Words.Usual(side);
 
@@ -111,7 +111,7 @@ public sealed partial class FacesPart : ComponentBase
         {
             for (var i = 0; i < faces.Count; i++)
             {
-                if (faces[i]?.ToString() != before) continue;
+                if (!string.Equals(faces[i]?.ToString(), before, StringComparison.Ordinal)) continue;
                 faces.Insert(i + 1, (JsonNode)JsonValue.Create(name));
                 return;
             }

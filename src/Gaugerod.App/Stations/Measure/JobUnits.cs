@@ -15,7 +15,7 @@ internal static class JobUnits
 
     public static void Change(JsonObject root, string units)
     {
-        var (old, now) = units == "in" ? (LengthUnit.Millimetre, LengthUnit.Inch) : (LengthUnit.Inch, LengthUnit.Millimetre);
+        var (old, now) = units is "in" ? (LengthUnit.Millimetre, LengthUnit.Inch) : (LengthUnit.Inch, LengthUnit.Millimetre);
         Walk(root, old, now);
         root["units"] = units;
         root.Remove("tape");
@@ -29,7 +29,7 @@ internal static class JobUnits
             else if (value is JsonObject inner) Walk(inner, old, now);
             else if (value is JsonArray list)
             {
-                if (key == "outline") Corners(list, old, now);
+                if (key is "outline") Corners(list, old, now);
                 foreach (var one in list.OfType<JsonObject>()) Walk(one, old, now);
             }
         }
@@ -50,7 +50,9 @@ internal static class JobUnits
     {
         var text = leaf.ToString();
         if (LengthText.Read(text, old) is not LengthReading.Understood was) return leaf.DeepClone();
-        if (Same(text)) return leaf.DeepClone();
+
+        // A fraction is inches in either job, but in one of millimetres it is better said.
+        if (Same(text) && LengthText.Read(text, now) is not LengthReading.Understood { FractionAsInches: true }) return leaf.DeepClone();
         var stated = text + (old == LengthUnit.Inch ? " in" : " mm");
         return Same(stated) ? stated : LengthText.ExactMillimetres(was.Value) + " mm";
 

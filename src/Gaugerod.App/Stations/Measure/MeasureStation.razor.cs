@@ -56,7 +56,7 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
         : path.StartsWith("runs", StringComparison.Ordinal) ? "Runs"
         : "Job";
 
-    private int Bad(string part) => Desk.Faults.Count(f => PartOf(f.Path) == part);
+    private int Bad(string part) => Desk.Faults.Count(f => string.Equals(PartOf(f.Path), part, StringComparison.Ordinal));
 
     private void GoFieldAsync(string id)
     {
@@ -70,7 +70,7 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
         var part = PartOf(path);
         var open = path.IndexOf('[', StringComparison.Ordinal);
         var close = path.IndexOf(']', StringComparison.Ordinal);
-        var first = part != "Job" && open > 0 && close > open ? int.Parse(path[(open + 1)..close], CultureInfo.InvariantCulture) : 0;
+        var first = part is not "Job" && open > 0 && close > open ? int.Parse(path[(open + 1)..close], CultureInfo.InvariantCulture) : 0;
         (_part, _first, _visit, _goTo) = (part, first, _visit + 1, FieldId.Of(path));
     }
 

@@ -39,7 +39,7 @@ public sealed partial class RunsPart : ComponentBase
         }
     }
 
-    private bool Running => FieldId.Text(Desk, At + ".bond.kind") == "running";
+    private bool Running => FieldId.Text(Desk, At + ".bond.kind") is "running";
 
     private bool Flexes => JobPath.Get(Desk.Root, At + ".joint") is JsonObject;
 
@@ -108,14 +108,14 @@ public sealed partial class RunsPart : ComponentBase
 
     private void DropFace(int at) => Desk.Change($"{Faces[at]} out of {Name}", root =>
     {
-        if (FieldId.Text(Desk, At + ".through") == Faces[at]) JobPath.Set(root, At + ".through", null);
+        if (FieldId.Text(Desk, At + ".through") is var through && string.Equals(through, Faces[at], StringComparison.Ordinal)) JobPath.Set(root, At + ".through", null);
         if (JobPath.Get(root, At + ".faces") is JsonArray faces) faces.RemoveAt(at);
     });
 
     private void TakeBond(string? kind) => Desk.Change($"bond of {Name}", root =>
     {
         JobPath.Set(root, At + ".bond.kind", JsonValue.Create(kind ?? "grid"));
-        var running = kind == "running";
+        var running = kind is "running";
         if (!running) JobPath.Set(root, At + ".bond.step", null);
         JobPath.Set(root, At + ".bond.offset", running ? JsonValue.Create("1/2") : null);
     });

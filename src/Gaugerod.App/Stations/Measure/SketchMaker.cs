@@ -99,7 +99,7 @@ internal static class SketchMaker
             var left = Up(fixture, "heightLeft") ?? Up(fixture, "height");
             if (left is null || to <= from) return [];
             var right = Up(fixture, "heightRight") ?? Up(fixture, "height") ?? left.Value;
-            var end = fixture["at"]?.ToString() == "head" ? outline.Max(p => p.Y) : outline.Min(p => p.Y);
+            var end = fixture["at"]?.ToString() is "head" ? outline.Max(p => p.Y) : outline.Min(p => p.Y);
             return [new(from, end), new(to, end), new(to, right), new(from, left.Value)];
         }
 
@@ -128,7 +128,7 @@ internal static class SketchMaker
 
         private double? Line() => face["outline"] is null ? Read("levelLine.left") : Length(face["levelLine"]);
 
-        private double Base(JsonObject thing) => thing["heightsFrom"]?.ToString() == "level line" ? Line() ?? 0 : 0;
+        private double Base(JsonObject thing) => thing["heightsFrom"]?.ToString() is "level line" ? Line() ?? 0 : 0;
 
         private double? Up(JsonObject thing, string key) => At(thing, key) is { } height ? height + Base(thing) : null;
 
