@@ -1,4 +1,3 @@
-using System.Text.Json.Nodes;
 using Gaugerod.App.Desk;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
@@ -235,8 +234,6 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         _reveal = true;
     }
 
-    private void CloseEdge() => _edge = "";
-
     private async Task TakeAsync(Proposal? proposal, bool best)
     {
         if (_bench is not { } bench) return;
@@ -248,26 +245,5 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         _figures?.Show();
         await ShowAsync();
         await CurvesAsync(bench);
-    }
-
-    private Task TapEdgeHereAsync(string edge) => TapEdgeAsync(_bench!.Face, edge);
-
-    private void Ask(JsonObject want)
-    {
-        if (_bench is not { } bench) return;
-        Desk.Change("a want", root =>
-        {
-            var run = root["runs"]!.AsArray()[bench.Index]!.AsObject();
-            if (run["wants"] is not JsonArray wants) run["wants"] = wants = [];
-            wants.Add((JsonNode)want);
-        });
-        _edge = "";
-    }
-
-    private void TakeOut(Want want)
-    {
-        if (_bench is not { } bench) return;
-        var at = bench.Run.Request.Wants.ToList().IndexOf(want);
-        if (at >= 0) Desk.Set(FormattableString.Invariant($"runs[{bench.Index}].wants[{at}]"), null, "a want taken out");
     }
 }
