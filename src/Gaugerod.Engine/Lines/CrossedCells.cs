@@ -16,7 +16,7 @@ internal static class CrossedCells
     /// <param name="cells">Takes the tiles.</param>
     public static void Find(FaceFrame frame, Courses courses, long u, long v, ICollection<Box> cells)
     {
-        var columns = new SortedSet<long>();
+        var columns = new List<long>();
         for (var k = Grid.FloorDiv(frame.LeastAcross - v - courses.Depth, courses.Rise) + 1; v + (k * courses.Rise) < frame.MostAcross; k++)
         {
             var (start, bottom) = (u + courses.Offset(k), v + (k * courses.Rise));
@@ -35,7 +35,7 @@ internal static class CrossedCells
         return lay == Lay.Level ? new(left, bottom, right, top) : new(bottom, left, top, right);
     }
 
-    private static void Cross(in FrameEdge edge, long bottom, long start, Courses courses, SortedSet<long> columns)
+    private static void Cross(in FrameEdge edge, long bottom, long start, Courses courses, List<long> columns)
     {
         var top = bottom + courses.Depth;
         long from, to;
@@ -59,6 +59,9 @@ internal static class CrossedCells
 
         // A side that just touches a tile's own side does not run through it.
         var first = Grid.FloorDiv(from - start - courses.Length, courses.Period) + 1;
-        for (var column = first; start + (column * courses.Period) < to; column++) columns.Add(column);
+        for (var column = first; start + (column * courses.Period) < to; column++)
+        {
+            if (!columns.Contains(column)) columns.Add(column);
+        }
     }
 }

@@ -79,9 +79,9 @@ internal sealed class Bench
     }
 
     /// <summary>What the page moves to show where the rods stand: for each rod its marks, its place on the curve and its words, then for each face its lattice and its cut tiles.</summary>
-    public string[] Frame()
+    public string?[] Frame()
     {
-        var frame = new List<string>();
+        var frame = new List<string?>();
         foreach (var rod in new[] { Axis.Level, Axis.Plumb })
         {
             var (curve, stand) = (Curve(rod), Curve(rod).Stand(Place, Face));
@@ -94,7 +94,7 @@ internal sealed class Bench
         for (var f = 0; f < Drawn.Faces.Count; f++)
         {
             frame.Add(Drawn.LatticeMoved(Place, f));
-            frame.Add(IsPlanned ? "" : Drawn.Cut(Place, f));
+            frame.Add(Drawn.Cut(Place, f));
         }
 
         return [.. frame];

@@ -2,7 +2,6 @@ using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rooms;
-using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.App.Stations.Lines;
@@ -21,13 +20,14 @@ internal sealed record EdgeDrawn(string Name, string Path);
 /// <param name="Name">The face's name.</param>
 /// <param name="Wall">The bare wall.</param>
 /// <param name="Field">What tile covers.</param>
+/// <param name="Fixtures">What stands at the foot or hangs at the head.</param>
 /// <param name="Openings">Openings and holes.</param>
 /// <param name="Lattice">Every tile that may come into sight while the tiling slides.</param>
 /// <param name="Kinds">The true pieces by kind.</param>
 /// <param name="Lines">The lines to snap.</param>
 /// <param name="Edges">The edges.</param>
 internal sealed record FaceDrawn(
-    string Name, string Wall, string Field, string Openings, string Lattice, IReadOnlyList<KindDrawn> Kinds, string Lines, IReadOnlyList<EdgeDrawn> Edges)
+    string Name, string Wall, string Field, string Fixtures, string Openings, string Lattice, IReadOnlyList<KindDrawn> Kinds, string Lines, IReadOnlyList<EdgeDrawn> Edges)
 {
     public static FaceDrawn Of(RunPlan run, RodSlide slide, int face, Func<Ink> ink)
     {
@@ -39,6 +39,7 @@ internal sealed record FaceDrawn(
             finished.Name,
             ink().Ring(finished.Outline).ToString(),
             ink().Polygon(finished.Field).ToString(),
+            Standing(finished, ink()),
             openings.ToString(),
             ink().Boxes(slide.Lattice(run.Best.Faces, face)).ToString(),
             [.. plan.Pieces.GroupBy(piece => piece.Kind).OrderBy(kind => kind.Key)
@@ -46,6 +47,19 @@ internal sealed record FaceDrawn(
             Snapped(run, finished, ink()),
             [.. finished.Edges.GroupBy(edge => edge.Name, StringComparer.Ordinal)
                 .Select(edge => new EdgeDrawn(edge.Key, edge.Aggregate(ink(), (path, part) => path.Line(part.From, part.To)).ToString()))]);
+    }
+
+    /// <summary>From a fixture's level edge to the lowest or the highest of the face.</summary>
+    private static string Standing(FinishedFace face, Ink ink)
+    {
+        var box = face.Outline.Bounds;
+        foreach (var edge in face.Edges.Where(edge => edge.Kind == EdgeKind.Fixture && edge.From.X != edge.To.X && face.Field.Outer.Points.Contains(edge.From)))
+        {
+            var rest = edge.To.X > edge.From.X ? box.Bottom : box.Top;
+            ink.Ring(new([edge.From, edge.To, new(edge.To.X, rest), new(edge.From.X, rest)]));
+        }
+
+        return ink.ToString();
     }
 
     private static IEnumerable<Ring> Rings(Piece piece) => piece.Inner.Prepend(piece.Outline);

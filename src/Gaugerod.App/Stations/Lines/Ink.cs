@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 

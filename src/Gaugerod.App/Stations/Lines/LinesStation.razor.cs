@@ -1,4 +1,3 @@
-using System.Text.Json.Nodes;
 using Gaugerod.App.Desk;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
@@ -22,6 +21,7 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     private string _edge = "";
     private bool _inHand;
     private bool _stale;
+    private bool _reveal;
     private int _turn;
 
     [CascadingParameter]
@@ -48,6 +48,12 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
             await _module.InvokeVoidAsync("attach", _root, _self);
         }
 
+        if (_reveal && _module is not null)
+        {
+            _reveal = false;
+            await _module.InvokeVoidAsync("reveal", _root);
+        }
+
         if (!_stale || _module is null || _bench is null) return;
         _stale = false;
         await ShowAsync();
@@ -66,7 +72,7 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     /// <param name="steps">How far, right or up, in steps of a length.</param>
     /// <param name="reach">How near it clicks onto something, in steps.</param>
     [JSInvokable]
-    public string[] Slide(int rod, double steps, double reach)
+    public string?[] Slide(int rod, double steps, double reach)
     {
         if (_bench is not { } bench || Desk.ReadOnly) return [];
         bench.SlideBy(Rod(rod), Length.FromSteps((long)steps), Length.FromSteps((long)reach));
@@ -87,11 +93,11 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
 
     /// <summary>Called by the page: an arrow key on a rod.</summary>
     [JSInvokable]
-    public string[] Nudge(int rod, int marks) => _bench is { } bench && !Desk.ReadOnly ? Step(Rod(rod), bench.Tape.Mark * marks) : [];
+    public string?[] Nudge(int rod, int marks) => _bench is { } bench && !Desk.ReadOnly ? Step(Rod(rod), bench.Tape.Mark * marks) : [];
 
     /// <summary>Called by the page: a key that goes to the next peak.</summary>
     [JSInvokable]
-    public string[] Peak(int rod, bool on) =>
+    public string?[] Peak(int rod, bool on) =>
         _bench is { } bench && !Desk.ReadOnly ? Step(Rod(rod), bench.Curve(Rod(rod)).ToPeak(bench.Curve(Rod(rod)).At(bench.Place, bench.Face), on)) : [];
 
     /// <summary>Called by the page when a rod comes to rest: its place is kept in the job.</summary>
@@ -176,13 +182,13 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     {
         foreach (var rod in Rods)
         {
-            if (!await bench.Curve(rod).WorkOutAsync(bench.Place, bench.Face)) return;
+            if (!await bench.Curve(rod).WorkOutAsync(bench.Place, bench.Run.Best.Faces, bench.Face)) return;
             _turn++;
             StateHasChanged();
         }
     }
 
-    private string[] Step(Axis rod, Length by)
+    private string?[] Step(Axis rod, Length by)
     {
         if (_bench is not { } bench) return [];
         if (!_inHand) Grab();
@@ -225,9 +231,8 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     {
         await TouchAsync(face);
         _edge = edge;
+        _reveal = true;
     }
-
-    private void CloseEdge() => _edge = "";
 
     private async Task TakeAsync(Proposal? proposal, bool best)
     {
@@ -240,26 +245,5 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         _figures?.Show();
         await ShowAsync();
         await CurvesAsync(bench);
-    }
-
-    private Task TapEdgeHereAsync(string edge) => TapEdgeAsync(_bench!.Face, edge);
-
-    private void Ask(JsonObject want)
-    {
-        if (_bench is not { } bench) return;
-        Desk.Change("a want", root =>
-        {
-            var run = root["runs"]!.AsArray()[bench.Index]!.AsObject();
-            if (run["wants"] is not JsonArray wants) run["wants"] = wants = [];
-            wants.Add(want);
-        });
-        _edge = "";
-    }
-
-    private void TakeOut(Want want)
-    {
-        if (_bench is not { } bench) return;
-        var at = bench.Run.Request.Wants.ToList().IndexOf(want);
-        if (at >= 0) Desk.Set(FormattableString.Invariant($"runs[{bench.Index}].wants[{at}]"), null, "a want taken out");
     }
 }

@@ -73,8 +73,11 @@ internal sealed class RodCurve(RodSlide slide, Axis rod, Tape tape)
     }
 
     /// <summary>Works the curve out anew, a slice at a time; a later call takes over.</summary>
+    /// <param name="place">Where the rods stand.</param>
+    /// <param name="planned">Where the plan has them; the rod clicks onto that too.</param>
+    /// <param name="face">The face touched last.</param>
     /// <returns>Whether it is done, and not overtaken.</returns>
-    public async Task<bool> WorkOutAsync(Sequence<Placing> place, int face)
+    public async Task<bool> WorkOutAsync(Sequence<Placing> place, Sequence<Placing> planned, int face)
     {
         var round = ++_round;
         var count = (int)Math.Clamp(Repeat.Steps / tape.Mark.Steps, 24, MostPlaces);
@@ -93,7 +96,7 @@ internal sealed class RodCurve(RodSlide slide, Axis rod, Tape tape)
         var pitch = slide.Pitch(rod);
         var wanted = slide.ToWants(place, rod, face)
             .SelectMany(way => Enumerable.Range(0, (int)(Repeat.Steps / pitch.Steps)).Select(k => Within(at + way + (pitch * k))));
-        Stops = [.. Peaks, .. wanted];
+        Stops = [.. Peaks, .. wanted, At(planned, face)];
         Draw(smallest);
         return true;
     }

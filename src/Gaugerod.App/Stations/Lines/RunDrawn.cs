@@ -15,6 +15,7 @@ internal sealed class RunDrawn
     private readonly Sequence<Placing> _place;
     private readonly Func<Ink>[] _inks;
     private readonly List<Box> _cells = [];
+    private readonly Placing?[] _shown;
 
     public RunDrawn(RunPlan run, RodSlide slide)
     {
@@ -24,6 +25,7 @@ internal sealed class RunDrawn
         var right = faces.Aggregate(Length.FromSteps(long.MinValue / 4), (most, face) => Length.Max(most, face.Unrolled + face.Outline.Bounds.Right));
         var bottom = faces.Aggregate(Length.FromSteps(long.MaxValue / 4), (least, face) => Length.Min(least, face.Raised + face.Outline.Bounds.Bottom));
         var top = faces.Aggregate(Length.FromSteps(long.MinValue / 4), (most, face) => Length.Max(most, face.Raised + face.Outline.Bounds.Top));
+        _shown = new Placing?[faces.Count];
         (Across, Up) = (right - left, top - bottom);
         _inks = [.. faces.Select(face => (Func<Ink>)(() => new Ink(left - face.Unrolled, top - face.Raised)))];
         Faces = [.. faces.Select((_, f) => FaceDrawn.Of(run, slide, f, _inks[f]))];
@@ -67,9 +69,11 @@ internal sealed class RunDrawn
         return Moved(Ink.Units(right), -Ink.Units(up));
     }
 
-    /// <summary>The tiles of a face that an edge runs through.</summary>
-    public string Cut(Sequence<Placing> place, int face)
+    /// <summary>The tiles of a face that an edge runs through; null where they are those that were asked for last.</summary>
+    public string? Cut(Sequence<Placing> place, int face)
     {
+        if (_shown[face] == place[face]) return null;
+        _shown[face] = place[face];
         _cells.Clear();
         _slide.Cut(place, face, _cells);
         return _inks[face]().Boxes(_cells).ToString();

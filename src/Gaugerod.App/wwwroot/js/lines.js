@@ -92,7 +92,14 @@ export function restSoon(root) {
 }
 
 export function show(root, frame, sliding) {
+  for (const name of root.querySelectorAll("[data-wide]")) name.style.flexGrow = name.dataset.wide;
   draw(root, frame, sliding);
+}
+
+export function reveal(root) {
+  const panel = root.querySelector(".want");
+  panel?.scrollIntoView({ block: "nearest" });
+  panel?.querySelector("input")?.focus({ preventScroll: true });
 }
 
 // A frame: for each rod its marks, its place on the curve and its words; then for each face its lattice and its cut tiles.
@@ -106,7 +113,8 @@ function draw(root, frame, sliding) {
   }
   for (let face = 0; 6 + face * 2 < frame.length; face++) {
     root.querySelector(`[data-lattice="${face}"]`)?.setAttribute("transform", frame[6 + face * 2]);
-    for (const cut of root.querySelectorAll(`[data-cut="${face}"]`)) cut.setAttribute("d", frame[7 + face * 2]);
+    const cells = frame[7 + face * 2];
+    if (cells !== null) for (const cut of root.querySelectorAll(`[data-cut="${face}"]`)) cut.setAttribute("d", cells);
   }
   root.querySelector("[data-wall]")?.setAttribute("data-sliding", sliding ? "yes" : "no");
 }

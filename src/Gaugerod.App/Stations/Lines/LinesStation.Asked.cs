@@ -1,0 +1,31 @@
+using System.Text.Json.Nodes;
+using Gaugerod.Engine.Lines;
+
+namespace Gaugerod.App.Stations.Lines;
+
+/// <summary>What is asked for at the station, written to the job.</summary>
+public sealed partial class LinesStation
+{
+    private Task TapEdgeHereAsync(string edge) => TapEdgeAsync(_bench!.Face, edge);
+
+    private void CloseEdge() => _edge = "";
+
+    private void Ask(JsonObject want)
+    {
+        if (_bench is not { } bench) return;
+        Desk.Change("a want", root =>
+        {
+            var run = root["runs"]!.AsArray()[bench.Index]!.AsObject();
+            if (run["wants"] is not JsonArray wants) run["wants"] = wants = [];
+            wants.Add((JsonNode)want);
+        });
+        _edge = "";
+    }
+
+    private void TakeOut(Want want)
+    {
+        if (_bench is not { } bench) return;
+        var at = bench.Run.Request.Wants.ToList().IndexOf(want);
+        if (at >= 0) Desk.Set(FormattableString.Invariant($"runs[{bench.Index}].wants[{at}]"), null, "a want taken out");
+    }
+}
