@@ -17,7 +17,8 @@ public sealed partial class JobsStation : ComponentBase
     private string _asked = "";
     private ShelfVersion[]? _versions;
 
-    [Inject]
+    // Handed down, not looked up: only so is the list drawn anew when the desk changes.
+    [CascadingParameter]
     internal JobDesk Desk { get; set; } = null!;
 
     [Inject]

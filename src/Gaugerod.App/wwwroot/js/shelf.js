@@ -4,7 +4,7 @@ import { store, friendly } from "./store.js";
 import * as locks from "./locks.js";
 
 const SOON = 300, AGAIN = 5000;
-let held = new Map(), known = new Map(), writing = Promise.resolve(), timer = 0, last = 0, trouble = "", safe = null, asked = false, watcher = null;
+let held = new Map(), going = [], known = new Map(), writing = Promise.resolve(), timer = 0, last = 0, trouble = "", safe = null, asked = false, watcher = null;
 
 function say() {
   watcher?.invokeMethodAsync("Say", state(), trouble, safe);
@@ -37,6 +37,7 @@ async function write() {
   const jobs = [...held.values()];
   held = new Map();
   if (jobs.length === 0) return;
+  going = jobs;
   try {
     const again = await store.put(jobs);
     last = Date.now();
@@ -47,7 +48,14 @@ async function write() {
     trouble = friendly(error);
     timer ||= setTimeout(flush, AGAIN);
   }
+  going = [];
   say();
+}
+
+// A page that goes hears no answer any more, so all is put and committed in one breath, what was under way among it.
+function lastWord() {
+  const jobs = [...new Map([...going, ...held.values()].map(job => [job.id, job])).values()];
+  if (jobs.length > 0) store.putAtOnce(jobs).catch(() => { });
 }
 
 /** Writes all that is held, now. */
@@ -62,9 +70,8 @@ async function askToKeep() {
   safe = await navigator.storage.persisted() || await navigator.storage.persist();
 }
 
-// Not after the writes that wait: nothing may come between a hiding page and its last word.
-addEventListener("pagehide", write);
-addEventListener("visibilitychange", () => { if (document.visibilityState === "hidden") write(); });
+addEventListener("pagehide", lastWord);
+addEventListener("visibilitychange", () => { if (document.visibilityState === "hidden") lastWord(); });
 
 export async function list() {
   await flush();

@@ -36,7 +36,7 @@ async function deed(mode, work) {
       let result;
       transaction.oncomplete = () => resolve(result);
       transaction.onerror = transaction.onabort = event => reject(transaction.error ?? event.target.error);
-      work(transaction.objectStore("jobs"), transaction.objectStore("versions"), value => { result = value; });
+      work(transaction.objectStore("jobs"), transaction.objectStore("versions"), value => { result = value; }, transaction);
     });
   }
 }
@@ -73,6 +73,11 @@ export const store = {
   /** Writes jobs; tells whether one of them was there before. */
   put: list => deed("readwrite", (jobs, versions, give) => {
     for (const job of list) overwrite(jobs, versions, job, false, before => { if (before) give(true); });
+  }),
+  /** Writes jobs and waits for nothing; no version is made of what they overwrite. */
+  putAtOnce: list => deed("readwrite", (jobs, versions, give, transaction) => {
+    for (const job of list) jobs.put(job);
+    transaction.commit?.();
   }),
   remove: id => deed("readwrite", (jobs, versions) => {
     jobs.delete(id);
