@@ -107,9 +107,11 @@ public sealed partial class JobsStation : ComponentBase
         await ListAsync();
     }
 
+    private bool Asked(ShelfCard card) => string.Equals(_asked, card.Id, StringComparison.Ordinal);
+
     private async Task RemoveAsync(ShelfCard card)
     {
-        if (!string.Equals(_asked, card.Id, StringComparison.Ordinal))
+        if (!Asked(card))
         {
             _asked = card.Id;
             return;
