@@ -15,6 +15,8 @@ public sealed partial class Shell : ComponentBase, IDisposable
     private bool _taking;
     private (string Id, string Text, string Ticks) _held;
 
+    private ElementReference _station;
+
     [Inject]
     internal JobDesk Desk { get; set; } = null!;
 
@@ -75,7 +77,7 @@ public sealed partial class Shell : ComponentBase, IDisposable
 
     private Task OpenedAsync() => GoAsync(Station.Measure);
 
-    private async Task FocusStationAsync() => await Js.InvokeVoidAsync("document.getElementById('station').focus");
+    private async Task FocusStationAsync() => await _station.FocusAsync();
 
     private async Task NextLightAsync()
     {

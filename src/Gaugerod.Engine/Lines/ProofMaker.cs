@@ -15,20 +15,26 @@ internal static class ProofMaker
     {
         var smallest = best.Score.SmallestCut;
         var square = search.Model.IsSquare;
+        if (square && !search.Order.SmallestIsProved)
+        {
+            return new(ProofKind.None, smallest, examined, "In this order of what counts nothing is proved; this is the best place found.");
+        }
+
         if (search.Passed is { } passed)
         {
             var most = Length.Max(smallest, passed.SmallestCut);
             return new(ProofKind.Bounded, most, examined, "The run is so large that not every place was looked at; this is the best of those that promised most.");
         }
 
-        if (square && complete && search.Order.TilesLast && search.Order.SmallestBeforeMirror)
+        if (square && complete && search.Order.TilesLast)
         {
             return new(ProofKind.Exact, smallest, examined, "No better place exists for this tile and this joint.");
         }
 
         if (square)
         {
-            return new(ProofKind.Bounded, smallest, examined, "No place has a larger smallest cut; among places that tie, fewer tiles are not ruled out.");
+            var open = search.IsSpent ? "a better one is" : "fewer tiles are";
+            return new(ProofKind.Bounded, smallest, examined, $"No place has a larger smallest cut; among places that tie, {open} not ruled out.");
         }
 
         var bound = narrowed!.Bound;

@@ -15,13 +15,14 @@ internal sealed class ScoreOrder(Sequence<Criterion> order)
     /// <summary>Whether tiles come last, so that they need be counted only where all else ties.</summary>
     public bool TilesLast => order[^1] == Criterion.Tiles;
 
-    /// <summary>Whether the smallest cut comes before the mirrored difference, on which the proof of exactness leans.</summary>
-    public bool SmallestBeforeMirror
+    /// <summary>Whether the smallest cut comes before mirrored cuts and before tiles, on which every proof leans.</summary>
+    public bool SmallestIsProved
     {
         get
         {
             var span = order.AsSpan();
-            return span.IndexOf(Criterion.Smallest) < span.IndexOf(Criterion.Mirror);
+            var smallest = span.IndexOf(Criterion.Smallest);
+            return smallest < span.IndexOf(Criterion.Mirror) && smallest < span.IndexOf(Criterion.Tiles);
         }
     }
 

@@ -31,9 +31,7 @@ public static class JobSheets
     private static void Cutting(SheetBook book)
     {
         var plan = book.Plan;
-        var pieces = plan.Runs
-            .SelectMany(r => r.Faces.SelectMany(f => f.Pieces.Select(p => PieceOnFace.Of(p, f.Face) with { Note = HeldJoint.Of(p, r, book.Figures) })))
-            .ToDictionary(p => p.Piece.Id, StringComparer.Ordinal);
+        var pieces = PieceOnFace.All(plan, book.Figures);
         foreach (var cutting in plan.Cutting) CutSheets.Add(book, cutting, pieces);
         foreach (var cutting in plan.Cutting)
         {

@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
@@ -10,6 +11,11 @@ internal sealed record PieceOnFace(Piece Piece, Sequence<Hole> Holes)
 {
     /// <summary>What a person wonders at who cuts it; null for nothing.</summary>
     public string? Note { get; init; }
+
+    /// <summary>Every piece of a plan by its number, with what is to be said of it.</summary>
+    public static Dictionary<string, PieceOnFace> All(Plan plan, Figures figures) => plan.Runs
+        .SelectMany(r => r.Faces.SelectMany(f => f.Pieces.Select(p => Of(p, f.Face) with { Note = HeldJoint.Of(p, r, figures) })))
+        .ToDictionary(p => p.Piece.Id, StringComparer.Ordinal);
 
     public static PieceOnFace Of(Piece piece, FinishedFace face) => new(piece, face.Holes.Where(h => Reaches(h, piece)).ToSequence());
 

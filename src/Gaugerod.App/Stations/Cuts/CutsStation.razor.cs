@@ -1,7 +1,9 @@
 using System.Globalization;
 using Gaugerod.App.Desk;
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Planning;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Sheets.Sheets;
 using Microsoft.AspNetCore.Components;
 
 namespace Gaugerod.App.Stations.Cuts;
@@ -10,6 +12,8 @@ namespace Gaugerod.App.Stations.Cuts;
 public sealed partial class CutsStation : ComponentBase
 {
     private Piece? _one;
+    private Plan? _wordsOf;
+    private IReadOnlyDictionary<string, string> _words = new Dictionary<string, string>(StringComparer.Ordinal);
 
     [CascadingParameter]
     internal JobDesk Desk { get; set; } = null!;
@@ -32,16 +36,12 @@ public sealed partial class CutsStation : ComponentBase
 
     private string Figure(Length length) => LengthText.Down(length, Desk.Plan!.Job.Tape);
 
-    private string CutText(CutMark cut) =>
-        $"{(cut.First == cut.Last ? Figure(cut.First) : $"{Figure(cut.First)} at one end, {Figure(cut.Last)} at the other")} from the {Across(cut.Away)}";
-
-    private static string Across(TileSide away) => away switch
+    /// <summary>The cuts in the words of the printed cut list; made anew only for another plan.</summary>
+    private string[] Words(Piece piece)
     {
-        TileSide.Left => "right side",
-        TileSide.Right => "left side",
-        TileSide.Bottom => "upper side",
-        _ => "lower side",
-    };
+        if (!ReferenceEquals(_wordsOf, Desk.Plan)) (_wordsOf, _words) = (Desk.Plan, CutText.Of(Desk.Plan!));
+        return _words.TryGetValue(piece.Id, out var words) ? words.Split('\n') : [];
+    }
 
     private string TileOf(string piece)
     {
