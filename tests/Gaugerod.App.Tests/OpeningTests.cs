@@ -20,6 +20,17 @@ public sealed class OpeningTests(Rig rig)
         Assert.Empty(device.Troubles);
     }
 
+    [Fact]
+    public async Task The_first_key_of_a_keyboard_leads_past_the_bar_to_the_station()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await device.OpenAsync();
+        await page.Locator("a.skip").FocusAsync();
+        await page.Keyboard.PressAsync("Enter");
+        await Expect(page.Locator("main#station")).ToBeFocusedAsync();
+        Assert.Empty(device.Troubles);
+    }
+
     /// <summary>Our own limit for this machine's loopback; a real network adds to it.</summary>
     [Fact]
     public async Task A_first_visit_is_ready_within_ten_seconds_even_on_a_busy_machine()

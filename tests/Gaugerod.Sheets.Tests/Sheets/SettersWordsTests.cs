@@ -31,6 +31,19 @@ public sealed class SettersWordsTests
         Assert.Contains(JobSheets.Pages(Shower), p => SheetLook.Words(p).Contains("cut at the foot because the\nbench is out of level", StringComparison.Ordinal));
     }
 
+    /// <summary>The app and the sheets must not say a cut in two ways: at the saw one would be taken for another.</summary>
+    [Fact]
+    public void What_the_app_says_of_a_cut_stands_so_in_the_printed_cut_list()
+    {
+        // Lines are broken on paper where they must be, and a fraction stands close to its inches.
+        static string Close(string words) => string.Concat(words.Where(c => !char.IsWhiteSpace(c)));
+        var printed = Close(string.Join('\n', JobSheets.Pages(Shower).Select(SheetLook.Words)));
+        var words = CutText.Of(Shower);
+        var marked = Shower.Cutting.SelectMany(product => product.ByHand).ToList();
+        Assert.NotEmpty(marked);
+        Assert.All(marked, id => Assert.All(words[id].Split('\n'), line => Assert.Contains(Close(line), printed, StringComparison.Ordinal)));
+    }
+
     /// <summary>
     /// A tile of 300 x 300 mm that loses 40 x 2 mm at its lower left corner. Up to 3 mm is nipped or ground: common practice,
     /// no source.
