@@ -9,6 +9,9 @@ switch (args)
     case ["stages", var sample, "once"]:
         Stages.Print(sample, rounds: 1);
         return 0;
+    case ["slices", var sample]:
+        Slices.Print(sample);
+        return 0;
     case ["cold", var sample]:
         ColdStages.Print(sample);
         return 0;

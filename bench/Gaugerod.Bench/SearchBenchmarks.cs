@@ -26,7 +26,7 @@ public class SearchBenchmarks
     }
 
     [Benchmark(Baseline = true, Description = "shower: search, one joint width")]
-    public object ShowerSearch() => new JointSearch(new(_problem, _model.Joint)).Improve().Last();
+    public object ShowerSearch() => new JointSearch(new(_problem, _model.Joint)).Improve().Last()!;
 
     [Benchmark(Description = "shower: search, all joint widths, alternatives and proof")]
     public object ShowerWholeSearch() => LineSearch.Search(_problem).Last();
@@ -38,7 +38,7 @@ public class SearchBenchmarks
     public long ShowerSample() => Sweep.Sample(_model, _every);
 
     [Benchmark(Description = "wall: search, one joint width")]
-    public object WallSearch() => new JointSearch(new(_wall, _wallModel.Joint)).Improve().Last();
+    public object WallSearch() => new JointSearch(new(_wall, _wallModel.Joint)).Improve().Last()!;
 
     [Benchmark(Description = "wall: full 1/64 in sweep")]
     public object WallSweep() => Sweep.Best(_wallModel);

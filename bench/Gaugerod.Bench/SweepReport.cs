@@ -22,7 +22,7 @@ internal static class SweepReport
         {
             var model = new RunModel(problem, joint);
             RunPlacing search = null!, sweep = null!;
-            var quick = Fastest(20, () => search = new JointSearch(new(problem, joint)).Improve().Last());
+            var quick = Fastest(20, () => search = new JointSearch(new(problem, joint)).Improve().Last()!);
             var slow = Fastest(1, () => sweep = Sweep.Best(model));
             var by = order.Compare(search.Score, sweep.Score);
             good &= by <= 0;

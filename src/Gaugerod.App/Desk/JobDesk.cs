@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -17,12 +18,21 @@ internal sealed class JobDesk
 {
     private static readonly JsonSerializerOptions s_plain = new() { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
+    /// <summary>So long the planning works before the page may draw, in milliseconds: half a frame.</summary>
+    private const int Slice = 8;
+
+    /// <summary>Planning that takes longer than this is shown, in milliseconds.</summary>
+    private const int Worth = 500;
+
     private readonly List<Edit> _edits = [];
     private int _at = -1;
     private int _round;
 
-    /// <summary>Something that is shown has changed: the text, the plan, how far the planning is.</summary>
+    /// <summary>Something that is shown has changed: the text, what is wrong with it, the plan, a tick.</summary>
     public event EventHandler? Changed;
+
+    /// <summary><see cref="Progress"/> has changed. It is its own event, for it comes often and little of the page shows it.</summary>
+    public event EventHandler? Progressed;
 
     /// <summary>The job's key on this device; empty when nothing lies on the desk.</summary>
     public string Id { get; private set; } = "";
@@ -55,6 +65,12 @@ internal sealed class JobDesk
 
     /// <summary>How far the planning is, in words; empty when it rests.</summary>
     public string Progress { get; private set; } = "";
+
+    /// <summary>Whether the planning takes long enough to be worth a word: what comes at once need not be announced.</summary>
+    public bool Slow { get; private set; }
+
+    /// <summary>Whether a person stopped the planning before it was done.</summary>
+    public bool Stopped { get; private set; }
 
     /// <summary>The pieces ticked off.</summary>
     public HashSet<string> Ticks { get; } = new(StringComparer.Ordinal);
@@ -134,12 +150,27 @@ internal sealed class JobDesk
         Take();
     }
 
+    /// <summary>Leaves the planning; the plan before the last change stays in sight.</summary>
+    public void Stop()
+    {
+        _round++;
+        (Stopped, Progress) = (true, "");
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    /// <summary>Plans the job as it stands, from the beginning.</summary>
+    public void PlanAgain()
+    {
+        (Stopped, Slow) = (false, false);
+        Changed?.Invoke(this, EventArgs.Empty);
+        _ = PlanSoonAsync();
+    }
+
     private void Take()
     {
         Root = Parse(Text);
         Fresh = false;
-        Changed?.Invoke(this, EventArgs.Empty);
-        _ = PlanSoonAsync();
+        PlanAgain();
     }
 
     private static JsonObject Parse(string text)
@@ -170,14 +201,23 @@ internal sealed class JobDesk
 
         Job = job;
         Changed?.Invoke(this, EventArgs.Empty);
+        var (all, since) = (Stopwatch.StartNew(), Stopwatch.StartNew());
         foreach (var step in Planner.Steps(job))
         {
-            Progress = step.Text;
             if (step.Plan is { } plan) (Plan, Fresh, Progress) = (plan, true, "");
-            Changed?.Invoke(this, EventArgs.Empty);
+            else if (since.ElapsedMilliseconds < Slice) continue;
+            else if (all.ElapsedMilliseconds > Worth && !ReferenceEquals(Progress, step.Text))
+            {
+                (Slow, Progress) = (true, step.Text);
+                Progressed?.Invoke(this, EventArgs.Empty);
+            }
+
             await Task.Delay(1);
             if (round != _round) return;
+            since.Restart();
         }
+
+        Changed?.Invoke(this, EventArgs.Empty);
     }
 
     private static (Sequence<FileFault> Faults, Job? Job) Read(string text)

@@ -14,8 +14,11 @@ internal static class Alternatives
     /// <summary>Placings nearer to each other than this share of a repeat, both ways, are one proposal.</summary>
     private const double Apart = 0.08;
 
-    /// <summary>The alternatives, the better first; at least four wherever the bond leaves that many.</summary>
-    public static Sequence<RunPlacing> Of(JointSearch search, RunPlacing best)
+    /// <summary>
+    /// None while they are looked for; at the last the alternatives, the better first, at least four wherever the bond leaves
+    /// that many.
+    /// </summary>
+    public static IEnumerable<Sequence<RunPlacing>> Of(JointSearch search, RunPlacing best)
     {
         var courses = search.Model.Courses;
         var candidates = new List<RunPlacing>();
@@ -25,6 +28,7 @@ internal static class Alternatives
         {
             var (from, to) = (whole * part / Parts, whole * (part + 1) / Parts);
             if (search.MostPromising(starts.Where(v => v >= from && v < to)) is { } v && search.BestAt(v, null, null, MostScored) is { } inPart) candidates.Add(inPart);
+            yield return [];
         }
 
         var start = search.StartOf(best);
@@ -32,6 +36,7 @@ internal static class Alternatives
         {
             var (from, to) = (courses.Period * part / Parts, courses.Period * (part + 1) / Parts);
             if (search.BestAt(start, null, move => move >= from && move < to, MostScored) is { } found) candidates.Add(found);
+            yield return [];
         }
 
         candidates.Sort((one, other) => search.Order.Compare(one.Score, other.Score));
@@ -41,9 +46,16 @@ internal static class Alternatives
         {
             if (chosen.Count == Most) break;
             if (candidate.Distance(best, courses) < Apart || chosen.Any(known => candidate.Distance(known, courses) < Apart)) continue;
-            chosen.Add(candidate with { Score = candidate.Score with { Tiles = tiles.Tiles(candidate) } });
+            var counted = 0;
+            foreach (var sofar in tiles.TilesFaceByFace(candidate))
+            {
+                counted = sofar;
+                yield return [];
+            }
+
+            chosen.Add(candidate with { Score = candidate.Score with { Tiles = counted } });
         }
 
-        return chosen.ToSequence();
+        yield return chosen.ToSequence();
     }
 }

@@ -56,23 +56,26 @@ internal sealed class JointSearch
     /// <summary>The best that was promised by what was not looked at, the search being spent; null when all was.</summary>
     public Score? Passed { get; private set; }
 
-    /// <summary>Ever better placings; the last is the best there is, unless something was <see cref="Passed"/> over.</summary>
+    /// <summary>
+    /// The best placing so far, after every start that was looked at; the last is the best there is, unless something was
+    /// <see cref="Passed"/> over. Null, or nothing at all, where none beats the score.
+    /// </summary>
     /// <param name="toBeat">A score to beat from the start; null for none.</param>
-    public IEnumerable<RunPlacing> Improve(Score? toBeat = null)
+    public IEnumerable<RunPlacing?> Improve(Score? toBeat = null)
     {
-        var best = toBeat;
+        RunPlacing? best = null;
         foreach (var (promise, v) in ByPromise(Starts))
         {
-            if (best is { } beaten && Order.Compare(promise, beaten) >= 0) break;
-            if (best is not null && IsSpent)
+            var beat = best?.Score ?? toBeat;
+            if (beat is { } beaten && Order.Compare(promise, beaten) >= 0) break;
+            if (beat is not null && IsSpent)
             {
                 Passed = promise;
                 break;
             }
 
-            if (BestAt(v, best) is not { } found) continue;
-            best = found.Score;
-            yield return found;
+            best = BestAt(v, beat) ?? best;
+            yield return best;
         }
     }
 

@@ -14,50 +14,75 @@ internal sealed record LinesFound(RunModel Model, RunPlacing Best, Proof Proof, 
     public bool Done => Alternatives.Count > 0 || Proof.Kind != ProofKind.None;
 }
 
-/// <summary>Searches the placings of a run. It yields ever better ones and may be left at any of them.</summary>
+/// <summary>
+/// Searches the placings of a run. It yields what it has found so far, better or not, whenever it has done a little work, and
+/// may be left at any of them.
+/// </summary>
 internal static class LineSearch
 {
     public static IEnumerable<LinesFound> Search(RunProblem problem)
     {
-        (JointSearch Search, RunPlacing Placing)? best = null;
+        LinesFound? found = null;
+        JointSearch? search = null;
         var examined = 0L;
         foreach (var joint in JointWidths.Of(problem))
         {
             // Another joint is taken only for what the setter asked for, never to win a hair on a cut.
-            var search = new JointSearch(new(problem, joint));
-            if (best is { } known && !search.Improve(AllElsePerfect(known.Placing.Score)).Any()) continue;
-            foreach (var placing in search.Improve())
+            var other = new JointSearch(new(problem, joint));
+            var promises = found is null;
+            if (found is not null)
             {
-                best = (search, placing);
-                yield return new(search.Model, placing, NoProof(search.Model), []);
+                foreach (var better in other.Improve(AllElsePerfect(found.Best.Score)))
+                {
+                    promises = better is not null;
+                    yield return found;
+                    if (promises) break;
+                }
+            }
+
+            if (!promises) continue;
+            search = other;
+            foreach (var better in search.Improve())
+            {
+                if (better is not null) yield return found = Better(found, search, better);
             }
 
             examined += search.Model.Examined;
         }
 
-        if (best is not { } found) throw new InvalidOperationException("A run without a placing.");
-        if (found.Placing.Score.Slivers > 0 && !found.Search.Model.IsSquare)
+        if (search is null || found is null) throw new InvalidOperationException("A run without a placing.");
+        if (found.Best.Score.Slivers > 0 && !search.Model.IsSquare)
         {
             // How many tiles are slivers hangs on every row by itself where a wall leans.
-            var closer = new JointSearch(found.Search.Model, everyRow: true);
-            found = (closer, closer.Improve(found.Placing.Score).LastOrDefault() ?? found.Placing);
+            var closer = new JointSearch(search.Model, everyRow: true);
+            foreach (var better in closer.Improve(found.Best.Score)) yield return found = Better(found, search, better ?? found.Best);
+            search = closer;
         }
 
-        var narrowed = found.Search.Model.IsSquare ? null : new Narrowing(found.Search, found.Placing);
-        if (narrowed is not null) found = (found.Search, narrowed.Narrow());
+        var narrowed = search.Model.IsSquare ? null : new Narrowing(search, found.Best);
+        foreach (var better in narrowed?.Narrow() ?? []) yield return found = Better(found, search, better);
 
-        var refiner = new Refiner(found.Search, found.Placing);
-        var refined = refiner.Refine();
-        yield return new(found.Search.Model, refined, NoProof(found.Search.Model), []);
+        var refiner = new Refiner(search, found.Best);
+        foreach (var better in refiner.Refine()) yield return found = Better(found, search, better);
 
-        var alternatives = Alternatives.Of(found.Search, refined);
-        var proof = ProofMaker.Prove(found.Search, refined, narrowed, refiner.Complete, examined + found.Search.Model.Examined);
-        yield return new(found.Search.Model, refined, proof, alternatives);
+        Sequence<RunPlacing> alternatives = [];
+        foreach (var chosen in Alternatives.Of(search, found.Best))
+        {
+            alternatives = chosen;
+            yield return found;
+        }
+
+        var proof = ProofMaker.Prove(search, found.Best, narrowed, refiner.Complete, examined + search.Model.Examined);
+        yield return found with { Proof = proof, Alternatives = alternatives };
 
         // Only a placing that meets more of what was asked for beats this.
         static Score AllElsePerfect(Score score) =>
             Score.Perfect with { MustsMissed = score.MustsMissed, WishesMissed = score.WishesMissed };
-
-        static Proof NoProof(RunModel model) => new(ProofKind.None, Length.Zero, model.Examined, "Still looking.");
     }
+
+    /// <summary>What was found, itself where nothing better came.</summary>
+    private static LinesFound Better(LinesFound? found, JointSearch search, RunPlacing placing) =>
+        found is not null && ReferenceEquals(found.Best, placing) && ReferenceEquals(found.Model, search.Model)
+            ? found
+            : new(search.Model, placing, new(ProofKind.None, Length.Zero, search.Model.Examined, "Still looking."), []);
 }

@@ -57,11 +57,16 @@ internal sealed class Narrowing
     public long Examined => _relaxed.Values.Sum(search => search.Model.Examined);
 
     /// <summary>Looks between the starts.</summary>
-    /// <returns>The best placing now known.</returns>
-    public RunPlacing Narrow()
+    /// <returns>The best placing now known, after every stretch.</returns>
+    public IEnumerable<RunPlacing> Narrow()
     {
         var starts = _search.Starts;
-        for (var i = 0; i < starts.Length; i++) Open(starts[i], i + 1 < starts.Length ? starts[i + 1] : starts[0] + _search.WholeOfStarts);
+        for (var i = 0; i < starts.Length; i++)
+        {
+            Open(starts[i], i + 1 < starts.Length ? starts[i + 1] : starts[0] + _search.WholeOfStarts);
+            yield return _best;
+        }
+
         for (var halved = 0; _open.TryDequeue(out var stretch, out _);)
         {
             if (!ReferenceEquals(stretch.Known, _best))
@@ -81,24 +86,29 @@ internal sealed class Narrowing
             {
                 _most = Math.Max(_most, stretch.Most);
             }
+
+            yield return _best;
         }
 
-        // Where stretches were left over, a look about may still find some of what they hold.
-        if (!IsSpent && _most > _best.Score.SmallestCut.Steps + Hair) LookAbout(Math.Max(1, _search.WholeOfStarts / 64));
-        Bound = Length.FromSteps(Math.Max(_most, _best.Score.SmallestCut.Steps));
-        return _best;
-    }
-
-    /// <summary>Steps either way from the best placing as long as that helps; steps are halved until they are one.</summary>
-    private void LookAbout(long step)
-    {
-        for (; step > 0; step /= 2)
+        // Where stretches were left over, a look about may still find some of what they hold: steps either way as long as
+        // that helps, halved until they are one.
+        var about = !IsSpent && _most > _best.Score.SmallestCut.Steps + Hair;
+        for (var step = about ? Math.Max(1, _search.WholeOfStarts / 64) : 0; step > 0; step /= 2)
         {
             foreach (var way in new[] { step, -step })
             {
-                while (_search.BestAt(_search.StartOf(_best) + way, _best.Score) is { } better) _best = better;
+                while (_search.BestAt(_search.StartOf(_best) + way, _best.Score) is { } better)
+                {
+                    _best = better;
+                    yield return _best;
+                }
             }
+
+            yield return _best;
         }
+
+        Bound = Length.FromSteps(Math.Max(_most, _best.Score.SmallestCut.Steps));
+        yield return _best;
     }
 
     private bool IsSpent => _search.IsSpent || _relaxed.Values.Sum(search => search.Model.Work) > MostWork;

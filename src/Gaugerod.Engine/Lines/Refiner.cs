@@ -20,8 +20,8 @@ internal sealed class Refiner(JointSearch search, RunPlacing found)
     /// <summary>How many placings tied in all but tiles.</summary>
     public int Ties { get; private set; }
 
-    /// <summary>The best placing, its tiles counted.</summary>
-    public RunPlacing Refine()
+    /// <summary>The best placing so far, after every start that was looked at; the last has its tiles counted.</summary>
+    public IEnumerable<RunPlacing> Refine()
     {
         // Where faces begin anew only one of the placings that tie is kept for each height: fewer tiles are not ruled out.
         Complete = !_model.Restart;
@@ -32,10 +32,11 @@ internal sealed class Refiner(JointSearch search, RunPlacing found)
             {
                 if (search.IsSpent) Complete = false;
                 else Look(v);
+                yield return _best;
             }
         }
 
-        return FewestTiles();
+        foreach (var best in FewestTiles()) yield return best;
     }
 
     private void Look(long v)
@@ -61,7 +62,7 @@ internal sealed class Refiner(JointSearch search, RunPlacing found)
         if (by <= 0) _equal.Add(placing);
     }
 
-    private RunPlacing FewestTiles()
+    private IEnumerable<RunPlacing> FewestTiles()
     {
         if (!_model.Restart && Complete)
         {
@@ -69,6 +70,7 @@ internal sealed class Refiner(JointSearch search, RunPlacing found)
             foreach (var v in _equal.Select(search.StartOf).Distinct().ToList())
             {
                 foreach (var placing in search.AsGood(v, _best.Score, more: true)) Consider(placing);
+                yield return _best;
             }
         }
 
@@ -81,8 +83,19 @@ internal sealed class Refiner(JointSearch search, RunPlacing found)
             distinct = [.. Enumerable.Range(0, MostCounted).Select(i => distinct[i * distinct.Count / MostCounted])];
         }
 
-        return distinct
-            .Select(placing => placing with { Score = placing.Score with { Tiles = _tiles.Tiles(placing) } })
-            .MinBy(placing => placing.Score.Tiles)!;
+        RunPlacing? fewest = null;
+        foreach (var placing in distinct)
+        {
+            var tiles = 0;
+            foreach (var sofar in _tiles.TilesFaceByFace(placing))
+            {
+                tiles = sofar;
+                yield return fewest ?? _best;
+            }
+
+            if (fewest is null || tiles < fewest.Score.Tiles) fewest = placing with { Score = placing.Score with { Tiles = tiles } };
+        }
+
+        yield return fewest!;
     }
 }

@@ -23,21 +23,39 @@ internal sealed class TileCounter
     /// <summary>The pieces of each face, courses counted from 1 at the lowest of the run.</summary>
     /// <param name="placing">The placing.</param>
     /// <param name="letters">What the pieces' numbers begin with, by face.</param>
-    public Sequence<Sequence<Piece>> Pieces(RunPlacing placing, IReadOnlyList<string> letters)
+    public Sequence<Sequence<Piece>> Pieces(RunPlacing placing, IReadOnlyList<string> letters) => PiecesFaceByFace(placing, letters).Last();
+
+    /// <summary>As <see cref="Pieces"/>, a face at a time: nothing until the last.</summary>
+    /// <param name="placing">The placing.</param>
+    /// <param name="letters">What the pieces' numbers begin with, by face.</param>
+    public IEnumerable<Sequence<Sequence<Piece>>> PiecesFaceByFace(RunPlacing placing, IReadOnlyList<string> letters)
     {
         var placings = placing.OnFaces(_model);
-        var faces = Enumerable.Range(0, _fields.Length)
-            .Select(f => PieceCutter.Cut(_fields[f], _model.Bond, placings[f], _model.Problem.Product, _model.Problem.Tape, letters[f]))
-            .ToList();
+        var faces = new List<Sequence<Piece>>();
+        for (var f = 0; f < _fields.Length; f++)
+        {
+            faces.Add(PieceCutter.Cut(_fields[f], _model.Bond, placings[f], _model.Problem.Product, _model.Problem.Tape, letters[f]));
+            yield return [];
+        }
+
         var first = faces.SelectMany(face => face).Select(piece => piece.Course).DefaultIfEmpty(1).Min();
-        return faces.Select(face => face.Select(piece => piece with { Course = piece.Course - first + 1 }).ToSequence()).ToSequence();
+        yield return faces.Select(face => face.Select(piece => piece with { Course = piece.Course - first + 1 }).ToSequence()).ToSequence();
     }
 
     /// <summary>How many tiles the run's pieces take.</summary>
-    public int Tiles(RunPlacing placing)
+    public int Tiles(RunPlacing placing) => TilesFaceByFace(placing).Last();
+
+    /// <summary>As <see cref="Tiles"/>, a face at a time: zero until the last.</summary>
+    public IEnumerable<int> TilesFaceByFace(RunPlacing placing)
     {
         var letters = Enumerable.Range(0, _fields.Length).Select(f => (char)('A' + f) + "").ToArray();
-        var pieces = Pieces(placing, letters).SelectMany(face => face).ToSequence();
-        return CuttingPlanner.Plan(_model.Problem.Product, pieces, _model.Problem.Tape).Bought;
+        Sequence<Sequence<Piece>> pieces = [];
+        foreach (var sofar in PiecesFaceByFace(placing, letters))
+        {
+            pieces = sofar;
+            yield return 0;
+        }
+
+        yield return CuttingPlanner.Plan(_model.Problem.Product, pieces.SelectMany(face => face).ToSequence(), _model.Problem.Tape).Bought;
     }
 }

@@ -28,7 +28,7 @@ public static class Planner
         ArgumentNullException.ThrowIfNull(job);
         var runs = new List<RunPlan>();
         var findings = new List<Finding>();
-        var letters = new Letters();
+        var letters = new FaceLetters();
         for (var i = 0; i < job.Runs.Count; i++)
         {
             var request = job.Runs[i];
@@ -36,54 +36,47 @@ public static class Planner
             if (finished.Faults.Count > 0) throw new ArgumentException("The job has faults; check it first.", nameof(job));
             findings.AddRange(finished.Findings);
             LinesFound? found = null;
-            foreach (var better in LineSearch.Search(JobRuns.Problem(job, request, finished)))
+            PlanStep? step = null;
+            foreach (var sofar in LineSearch.Search(JobRuns.Problem(job, request, finished)))
             {
-                found = better;
-                if (!better.Done) yield return new($"{request.Name}: {Progress(better, job)}", null);
+                if (step is null || !ReferenceEquals(found, sofar)) step = new($"{request.Name}: {Progress(sofar, job)}", null);
+                found = sofar;
+                yield return step;
             }
 
-            var searched = found!.Model;
-            if (request.Place is { } place) found = ByHand.Take(found, place);
-            runs.Add(RunPlanOf(request, found, searched, letters));
-            findings.AddRange(RunRules.Findings(Facts(job, request, found, runs[^1])));
+            var stands = request.Place is { } place ? ByHand.Take(found!, place) : found!;
+            foreach (var done in RunPlans.Of(request, found!, stands, letters))
+            {
+                if (done is not null) runs.Add(done);
+                yield return step!;
+            }
+
+            findings.AddRange(RunRules.Findings(Facts(job, request, stands, runs[^1])));
             findings.AddRange(runs[^1].Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name)));
         }
 
         var tiled = job.Runs.SelectMany(run => run.Faces).ToHashSet(StringComparer.Ordinal);
         findings.AddRange(job.Faces.Where(face => !tiled.Contains(face.Name)).Select(face => BareFaces.InNoRun(face.Name)));
 
-        var cutting = job.Products
-            .Select(product => (Product: product, Pieces: PiecesOf(product.Name, runs)))
-            .Where(of => of.Pieces.Count > 0)
-            .Select(of => CuttingPlanner.Plan(of.Product, of.Pieces, job.Tape))
-            .ToSequence();
+        var cutting = new List<ProductCutting>();
+        foreach (var product in job.Products)
+        {
+            if (PiecesOf(product.Name, runs) is not { Count: > 0 } pieces) continue;
+            cutting.Add(CuttingPlanner.Plan(product, pieces, job.Tape));
+            yield return new($"{product.Name}: what is cut from which tile", null);
+        }
+
         var order = cutting
             .Select(plan => TileOrder.Order(job.Products.First(p => string.Equals(p.Name, plan.Product, StringComparison.Ordinal)), plan.Bought))
             .ToSequence();
         var all = job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Distinct().OrderByDescending(finding => finding.Level).ToSequence();
-        yield return new("done", new(job, runs.ToSequence(), cutting, order, all));
+        yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order, all));
     }
 
     private static string Progress(LinesFound found, Job job) =>
         found.Best.Score.Cuts == 0
             ? "no cuts so far"
             : $"smallest cut {Plane.Measure.LengthText.Down(found.Best.Score.SmallestCut, job.Tape)} so far";
-
-    private static RunPlan RunPlanOf(RunRequest request, LinesFound found, RunModel searched, Letters letters)
-    {
-        var (model, best) = (found.Model, found.Best);
-        var counter = new TileCounter(model);
-        var proposal = Reasons.Propose(model, best, null);
-        var pieces = counter.Pieces(best, [.. model.Frames.Select(_ => letters.Next())]);
-        var lines = Enumerable.Range(0, model.Frames.Length).Select(face => StartingLines.Of(model, best, face)).ToList();
-        return new(
-            request, proposal, found.Proof,
-            found.Alternatives.Select(other => Reasons.Propose(searched, other, best)).ToSequence(),
-            lines.SelectMany(of => of.Lines).ToSequence(), lines.SelectMany(of => of.Rods).ToSequence(),
-            Enumerable.Range(0, model.Frames.Length)
-                .Select(face => new FacePlan(counter.Drilled(face), proposal.Faces[face], pieces[face]))
-                .ToSequence());
-    }
 
     private static RunFacts Facts(Job job, RunRequest request, LinesFound found, RunPlan plan) => new(
         request.Name, JobRuns.ProductOf(job, request), request.Bond, plan.Best.Placing.Joint, request.Limits, job.Tape,
@@ -92,17 +85,4 @@ public static class Planner
     private static Sequence<Piece> PiecesOf(string product, List<RunPlan> runs) => runs
         .Where(run => string.Equals(run.Request.Product, product, StringComparison.Ordinal))
         .SelectMany(run => run.Faces).SelectMany(face => face.Pieces).ToSequence();
-
-    /// <summary>A, B, ... Z, AA, AB, ...: a letter for each face of the job.</summary>
-    private sealed class Letters
-    {
-        private int _next;
-
-        public string Next()
-        {
-            var text = "";
-            for (var n = ++_next; n > 0; n = (n - 1) / 26) text = (char)('A' + ((n - 1) % 26)) + text;
-            return text;
-        }
-    }
 }
