@@ -3,7 +3,7 @@ using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Files.Jobs;
 
-/// <summary>A group of the file, read by its form: unknown and missing fields are logged, the known ones handed out.</summary>
+/// <summary>A group of the file, read by its form: misspelt and missing fields are logged, strange ones passed over, the known ones handed out.</summary>
 internal sealed class Fields
 {
     private readonly Entry.Group _group;
@@ -29,6 +29,13 @@ internal sealed class Fields
         {
             if (known.Contains(name)) continue;
             var nearest = Near.Of(name, known.Where(k => !group.Members.ContainsKey(k)));
+            if (nearest is null && Near.Of(name, known) is null && !Forms.EveryName.Contains(name))
+            {
+                // Somebody else's field, or a later version's: nobody can have meant one of ours by it.
+                values.Log.PassOver(member.NameAt, group.PathTo(name));
+                continue;
+            }
+
             meant.Add(nearest);
             values.Log.Add(member.NameAt, group.PathTo(name), $"an unknown field {values.Log.Source.Shown(member.NameAt, NameEnd(member, values))}", Values.OneOf(known), Values.Quoted(nearest));
         }

@@ -107,6 +107,9 @@ internal static class Forms
         RectangleOpening, OutlineOpening, Hole, Run, Grid, Running, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, EqualWant, FullCourseWant,
     ];
 
+    /// <summary>The names of every group's fields: one that stands in another group than its own was meant to be there.</summary>
+    public static readonly IReadOnlySet<string> EveryName = All.SelectMany(form => form.Names).ToHashSet(StringComparer.Ordinal);
+
     /// <summary>An example as it is said in a job in millimetres, where a fraction would be read as inches.</summary>
     public static string InMillimetres(string example) =>
         example.Contains("a part", StringComparison.Ordinal)

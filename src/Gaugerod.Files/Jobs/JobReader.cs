@@ -27,13 +27,17 @@ public static class JobReader
         var job = Fields.Open(group, Forms.Job, new Values(log, unit)) is { } fields ? Job(fields, root) : null;
 
         // What was read in doubt may well be why the rest does not fit.
-        return log.Any || job is null ? new JobReading.Refused([.. log.Faults, .. log.Doubts]) : new JobReading.Understood(job with { Remarks = log.Doubts.Select(Remark).ToSequence() }, root, log);
+        return log.Any || job is null ? new JobReading.Refused([.. log.Faults, .. log.Doubts]) : new JobReading.Understood(job with { Remarks = [.. log.Doubts.Select(Remark), .. log.PassedOver.Select(Remark)] }, root, log);
     }
 
     private static Finding Remark(FileFault doubt) => new(
         FindingLevel.Warn, "fraction", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"line {doubt.Line}"),
         $"{doubt.Path[(doubt.Path.LastIndexOf('.') + 1)..]}: {doubt.Found}. A fraction without a unit is inches, in a job in mm too.{(doubt.Nearest is null ? " Write the unit behind it." : $" Write {doubt.Nearest}.")}",
         "", "", "the rule for lengths in the job file");
+
+    private static Finding Remark((int Line, string Path) strange) => new(
+        FindingLevel.Note, "field", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"line {strange.Line}"),
+        $"{strange.Path}: this field is not known here. It is kept in the file and not used.", "", "", "docs/job-file.md");
 
     private static bool OfAnotherFormat(Entry.Group root, FaultLog log)
     {

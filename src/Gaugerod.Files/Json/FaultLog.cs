@@ -15,12 +15,22 @@ internal sealed class FaultLog(string file, Source source)
 
     public Source Source { get; } = source;
 
+    private readonly List<(int Line, string Path)> _passedOver = [];
+
     public bool Any => _faults.Count > 0;
 
     /// <summary>What was read by the rule, but may have been meant otherwise; in the file's order.</summary>
     public Sequence<FileFault> Doubts => _doubts.OrderBy(f => f.Line).ThenBy(f => f.Column).ToSequence();
 
+    /// <summary>Fields that are not known here, by line and path; in the file's order.</summary>
+    public Sequence<(int Line, string Path)> PassedOver => _passedOver.Order().ToSequence();
+
     public Sequence<FileFault> Faults => _faults.OrderBy(f => f.Line).ThenBy(f => f.Column).ToSequence();
+
+    public void PassOver(int nameAt, string path)
+    {
+        if (_passedOver.Count < Most) _passedOver.Add((Source.PlaceOf(nameAt).Line, OneLine(path)));
+    }
 
     public void Add(int offset, string path, string found, string expected, string? nearest = null)
     {

@@ -27,6 +27,25 @@ public class DoubtTests
         Assert.Equal(2, faults.Length);
     }
 
+    /// <summary>A later version's field, or somebody's own, is no reason to refuse a job; but whoever relied on it must hear.</summary>
+    [Fact]
+    public void A_strange_field_is_passed_over_and_said()
+    {
+        var read = Assert.IsType<JobReading.Understood>(Samples.Read(Samples.With("plain-wall", "\"joint\": 3,", "\"joint\": 3, \"colour\": \"white\",")));
+        var finding = Assert.Single(read.Job.Remarks);
+        Assert.Equal((FindingLevel.Note, "field", "line 25"), (finding.Level, finding.Rule, finding.Where));
+        Assert.Equal("runs[0].colour: this field is not known here. It is kept in the file and not used.", finding.Text);
+    }
+
+    [Theory]
+    [InlineData("\"kerf\": 2,", "one of another group")]
+    [InlineData("\"jiont\": 2,", "one misspelt")]
+    public void A_field_that_was_meant_to_count_is_refused(string field, string why)
+    {
+        var text = Samples.With("plain-wall", "\"joint\": 3,", "\"joint\": 3, " + field);
+        Assert.True(Samples.Read(text) is JobReading.Refused, why);
+    }
+
     [Fact]
     public void A_fraction_in_a_job_in_inches_is_no_doubt() => Assert.Empty(Samples.Job("guest-shower").Remarks);
 }
