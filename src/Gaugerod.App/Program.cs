@@ -7,4 +7,5 @@ builder.RootComponents.Add<Shell>("#app");
 builder.Services.AddSingleton<JobDesk>();
 builder.Services.AddSingleton<Shelf>();
 builder.Services.AddSingleton<Updates>();
+builder.Services.AddSingleton<Whereabouts>();
 await builder.Build().RunAsync();

@@ -31,7 +31,10 @@ public sealed partial class Shell : ComponentBase, IDisposable
 
     private static IReadOnlyList<Station> Stations { get; } = Enum.GetValues<Station>();
 
-    private Station Here { get; set; }
+    [Inject]
+    internal Whereabouts Where { get; set; } = null!;
+
+    private Station Here => Desk.Id.Length == 0 && NeedsJob(Where.Station) ? Station.Jobs : Where.Station;
 
     private ErrorBoundary? Boundary { get; set; }
 
@@ -50,6 +53,7 @@ public sealed partial class Shell : ComponentBase, IDisposable
         Shelf.Said += Say;
         Shelf.Lost += Yield;
         Updates.Ready += Offer;
+        Where.Moved += Arrive;
     }
 
     /// <inheritdoc />
@@ -66,16 +70,16 @@ public sealed partial class Shell : ComponentBase, IDisposable
 
     private static bool NeedsJob(Station station) => station is not (Station.Jobs or Station.Help);
 
-    private async Task GoAsync(Station station)
+    private void Go(Station station) => Where.Go(station);
+
+    private void Opened() => Where.Go(Station.Measure);
+
+    private void Arrive(object? sender, EventArgs e)
     {
-        Here = station;
         Boundary?.Recover();
         StateHasChanged();
-        await Task.Yield();
-        await Js.InvokeVoidAsync("scrollTo", 0, 0);
+        _ = Js.InvokeVoidAsync("scrollTo", 0, 0);
     }
-
-    private Task OpenedAsync() => GoAsync(Station.Measure);
 
     private async Task FocusStationAsync() => await _station.FocusAsync();
 
@@ -150,5 +154,6 @@ public sealed partial class Shell : ComponentBase, IDisposable
         Shelf.Said -= Say;
         Shelf.Lost -= Yield;
         Updates.Ready -= Offer;
+        Where.Moved -= Arrive;
     }
 }

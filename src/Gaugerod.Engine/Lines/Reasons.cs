@@ -79,6 +79,13 @@ internal static class Reasons
 
         Compare(one.Cuts - other.Cuts, "cut tile", costs, gains);
         Compare(one.Tiles - other.Tiles, "tile", costs, gains);
+        if (costs.Count == 0 && without.Length == 0 && new ScoreOrder(model.Problem.Order).FirstDifference(one, other) is { } first)
+        {
+            // It comes after the best for something that the tape cannot show; without a word it would look the better one.
+            if (first == Criterion.Smallest && one.SmallestCut < other.SmallestCut) costs.Add("a hair of the smallest cut, less than this tape shows");
+            if (first == Criterion.Mirror && one.Mirror > other.Mirror) costs.Add("cuts left and right less alike, by less than this tape shows");
+        }
+
         var parts = new List<string>();
         if (gains.Count > 0) parts.Add("gives " + string.Join(", ", gains));
         if (without.Length > 0) parts.Add(without);

@@ -11,16 +11,35 @@ namespace Gaugerod.App.Stations.Cuts;
 /// <summary>The pieces by saw setting, to be ticked off; or one at a time in figures that can be read from the saw.</summary>
 public sealed partial class CutsStation : ComponentBase
 {
-    private Piece? _one;
-    private Plan? _wordsOf;
-    private IReadOnlyDictionary<string, string> _words = new Dictionary<string, string>(StringComparer.Ordinal);
+    private Plan? _plan;
+    private List<(string Title, List<Piece> Pieces)> _groups = [];
+    private PiecePictures? _pictures;
 
     [CascadingParameter]
     internal JobDesk Desk { get; set; } = null!;
 
-    private IEnumerable<(string Title, List<Piece> Pieces)> Groups()
+    [Inject]
+    internal Whereabouts Where { get; set; } = null!;
+
+    private List<(string Title, List<Piece> Pieces)> Groups
     {
-        if (Desk.Plan is not { } plan) yield break;
+        get
+        {
+            if (ReferenceEquals(_plan, Desk.Plan)) return _groups;
+            (_plan, _pictures) = (Desk.Plan, null);
+            return _groups = _plan is null ? [] : [.. GroupsOf(_plan)];
+        }
+    }
+
+    /// <summary>The piece looked at; null for the list, as where the piece is no longer among them.</summary>
+    private Piece? One => Where.Detail.Length == 0 ? null : All.FirstOrDefault(piece => string.Equals(piece.Id, Where.Detail, StringComparison.Ordinal));
+
+    private IEnumerable<Piece> All => Groups.SelectMany(group => group.Pieces);
+
+    private PiecePictures Pictures => _pictures ??= new(Desk.Plan!);
+
+    private static IEnumerable<(string Title, List<Piece> Pieces)> GroupsOf(Plan plan)
+    {
         var pieces = plan.Runs.SelectMany(run => run.Faces).SelectMany(face => face.Pieces).ToDictionary(piece => piece.Id, StringComparer.Ordinal);
         foreach (var product in plan.Cutting)
         {
@@ -36,30 +55,25 @@ public sealed partial class CutsStation : ComponentBase
 
     private string Figure(Length length) => LengthText.Down(length, Desk.Plan!.Job.Tape);
 
-    /// <summary>The cuts in the words of the printed cut list; made anew only for another plan.</summary>
-    private string[] Words(Piece piece)
-    {
-        if (!ReferenceEquals(_wordsOf, Desk.Plan)) (_wordsOf, _words) = (Desk.Plan, CutText.Of(Desk.Plan!));
-        return _words.TryGetValue(piece.Id, out var words) ? words.Split('\n') : [];
-    }
-
     private string TileOf(string piece)
     {
         var tile = Desk.Plan!.Cutting.SelectMany(of => of.Tiles).FirstOrDefault(tile => tile.Pieces.Any(of => string.Equals(of.Id, piece, StringComparison.Ordinal)));
-        return tile is null ? "" : string.Create(CultureInfo.InvariantCulture, $"from tile {tile.Number}");
+        if (tile is null) return "";
+        var others = tile.Pieces.Where(of => !string.Equals(of.Id, piece, StringComparison.Ordinal)).Select(of => of.Id).ToList();
+        return string.Create(CultureInfo.InvariantCulture, $"from tile {tile.Number}{(others.Count == 0 ? "" : ", which gives " + string.Join(", ", others) + " too")}");
     }
 
     private void Tick(string piece)
     {
         Desk.Tick(piece);
-        if (_one is not null && Desk.Ticks.Contains(piece)) Step(1);
+        if (Where.Detail.Length > 0 && Desk.Ticks.Contains(piece)) Step(1);
     }
 
     private void Step(int by)
     {
-        var all = Groups().SelectMany(group => group.Pieces).ToList();
+        var all = All.ToList();
         if (all.Count == 0) return;
-        var at = all.FindIndex(piece => string.Equals(piece.Id, _one?.Id, StringComparison.Ordinal));
-        _one = all[(Math.Max(0, at) + by + all.Count) % all.Count];
+        var at = all.FindIndex(piece => string.Equals(piece.Id, Where.Detail, StringComparison.Ordinal));
+        Where.Go(Station.Cuts, all[(Math.Max(0, at) + by + all.Count) % all.Count].Id, instead: true);
     }
 }

@@ -1,0 +1,41 @@
+using Gaugerod.Engine.Planning;
+using Gaugerod.Sheets.Drawings;
+
+namespace Gaugerod.Sheets.Sheets;
+
+/// <summary>How a piece is marked on its tile, as the cut list draws and says it, for a page that is not a sheet.</summary>
+public sealed class PiecePictures
+{
+    private const double Width = 62, Tallest = 74;
+
+    private readonly Figures _figures;
+    private readonly Dictionary<string, PieceOnFace> _pieces;
+
+    /// <param name="plan">The plan whose pieces are shown.</param>
+    public PiecePictures(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        _figures = new(plan.Job.Tape);
+        _pieces = PieceOnFace.All(plan, _figures);
+    }
+
+    /// <summary>What the sizes in the words mean.</summary>
+    public static string Key => CutWords.Key;
+
+    /// <summary>A piece's cuts and holes in words, one to a line.</summary>
+    /// <param name="piece">The piece's number.</param>
+    /// <exception cref="KeyNotFoundException">The plan has no such piece.</exception>
+    public string Words(string piece) => CutWords.Of(_pieces[piece], _figures);
+
+    /// <summary>The piece in its tile with the sizes that are marked on it, 62 mm wide and not to a round scale.</summary>
+    /// <param name="piece">The piece's number.</param>
+    /// <exception cref="KeyNotFoundException">The plan has no such piece.</exception>
+    public Drawing Of(string piece)
+    {
+        var of = _pieces[piece];
+        var height = PieceSketch.HeightOf(of, Width, Tallest, _figures);
+        var pen = new Pen();
+        PieceSketch.Draw(pen, of, new(0, 0, Width, height), _figures);
+        return new(Width, height, $"Piece {piece}", Words(piece).Replace('\n', ' '), pen.Marks);
+    }
+}
