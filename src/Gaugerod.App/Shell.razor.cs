@@ -62,6 +62,7 @@ public sealed partial class Shell : ComponentBase, IDisposable
         if (!firstRender) return;
         _light = Math.Max(0, Array.IndexOf(s_lights, await Updates.LightAsync()));
         await Shelf.WatchAsync();
+        await Where.WatchAsync();
         await ReopenAsync();
         await Updates.WatchAsync();
         StateHasChanged();

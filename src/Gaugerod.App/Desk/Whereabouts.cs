@@ -1,5 +1,4 @@
-using Microsoft.AspNetCore.Components;
-using Microsoft.AspNetCore.Components.Routing;
+using Microsoft.JSInterop;
 
 namespace Gaugerod.App.Desk;
 
@@ -7,16 +6,10 @@ namespace Gaugerod.App.Desk;
 /// Which station a person is at, and at what of it. It stands behind the # of the page's address, so that the device's own Back
 /// leads to where one was, and a page loaded anew opens there.
 /// </summary>
-internal sealed class Whereabouts : IDisposable
+internal sealed class Whereabouts(IJSRuntime js) : IDisposable
 {
-    private readonly NavigationManager _address;
-
-    public Whereabouts(NavigationManager address)
-    {
-        _address = address;
-        _address.LocationChanged += Follow;
-        Read();
-    }
+    private IJSObjectReference? _module;
+    private DotNetObjectReference<Whereabouts>? _self;
 
     /// <summary>The person is somewhere else now.</summary>
     public event EventHandler? Moved;
@@ -26,27 +19,42 @@ internal sealed class Whereabouts : IDisposable
     /// <summary>What of the station is looked at, such as a piece's number; empty for the station itself.</summary>
     public string Detail { get; private set; } = "";
 
+    /// <summary>Reads where the page opened, and follows Back and Forward from then on.</summary>
+    public async Task WatchAsync()
+    {
+        _module = await js.InvokeAsync<IJSObjectReference>("import", "./js/whereabouts.js");
+        _self = DotNetObjectReference.Create(this);
+        Read(await _module.InvokeAsync<string>("watch", _self));
+    }
+
     /// <summary>Goes to a station.</summary>
     /// <param name="station">The station.</param>
     /// <param name="detail">What of it.</param>
     /// <param name="instead">Whether Back shall pass over where one was, as when one leafs through pieces.</param>
-    public void Go(Station station, string detail = "", bool instead = false) =>
-        _address.NavigateTo($"{_address.BaseUri}#{station.ToString().ToLowerInvariant()}{(detail.Length > 0 ? "/" + Uri.EscapeDataString(detail) : "")}", replace: instead);
-
-    /// <inheritdoc />
-    public void Dispose() => _address.LocationChanged -= Follow;
-
-    private void Follow(object? sender, LocationChangedEventArgs e)
+    public void Go(Station station, string detail = "", bool instead = false)
     {
-        Read();
+        if (station == Station && string.Equals(detail, Detail, StringComparison.Ordinal)) return;
+        (Station, Detail) = (station, detail);
+        _ = _module?.InvokeVoidAsync("go", $"#{station.ToString().ToLowerInvariant()}{(detail.Length > 0 ? "/" + Uri.EscapeDataString(detail) : "")}", instead).AsTask();
         Moved?.Invoke(this, EventArgs.Empty);
     }
 
-    private void Read()
+    /// <summary>Called by the page: Back or Forward led elsewhere.</summary>
+    /// <param name="mark">What stands behind the address, with its #.</param>
+    [JSInvokable]
+    public void Follow(string mark)
     {
-        var mark = _address.Uri.IndexOf('#', StringComparison.Ordinal);
-        var parts = mark < 0 ? [] : _address.Uri[(mark + 1)..].Split('/', 2);
-        Station = parts.Length > 0 && Enum.TryParse<Station>(parts[0], ignoreCase: true, out var station) ? station : Station.Jobs;
+        Read(mark);
+        Moved?.Invoke(this, EventArgs.Empty);
+    }
+
+    /// <inheritdoc />
+    public void Dispose() => _self?.Dispose();
+
+    private void Read(string mark)
+    {
+        var parts = mark.TrimStart('#').Split('/', 2);
+        Station = Enum.TryParse<Station>(parts[0], ignoreCase: true, out var station) && Enum.IsDefined(station) ? station : Station.Jobs;
         Detail = parts.Length > 1 ? Uri.UnescapeDataString(parts[1]) : "";
     }
 }

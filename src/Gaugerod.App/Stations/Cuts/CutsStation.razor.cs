@@ -53,7 +53,7 @@ public sealed partial class CutsStation : ComponentBase
         }
     }
 
-    private string Figure(Length length) => LengthText.Down(length, Desk.Plan!.Job.Tape);
+    private string Size(Piece piece) => $"{LengthText.DownBare(piece.Width, Desk.Plan!.Job.Tape)} × {LengthText.Down(piece.Height, Desk.Plan.Job.Tape)}";
 
     private string TileOf(string piece)
     {
