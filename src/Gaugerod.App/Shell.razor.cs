@@ -29,6 +29,9 @@ public sealed partial class Shell : ComponentBase, IDisposable
     [Inject]
     private IJSRuntime Js { get; set; } = null!;
 
+    /// <summary>The app's own version, for a person who reports something.</summary>
+    internal static string Version { get; } = typeof(Shell).Assembly.GetName().Version?.ToString(3) ?? "";
+
     private static IReadOnlyList<Station> Stations { get; } = Enum.GetValues<Station>();
 
     [Inject]
@@ -66,6 +69,7 @@ public sealed partial class Shell : ComponentBase, IDisposable
         await ReopenAsync();
         await Updates.WatchAsync();
         StateHasChanged();
+        await Js.InvokeVoidAsync("document.documentElement.setAttribute", "data-version", Version);
         await Js.InvokeVoidAsync("document.body.setAttribute", "data-ready", "yes");
     }
 

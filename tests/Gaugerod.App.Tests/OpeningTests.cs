@@ -79,4 +79,43 @@ public sealed class OpeningTests(Rig rig)
         await Expect(page.Locator("header .job")).ToHaveTextAsync("Gaugerod");
         Assert.Empty(device.Troubles);
     }
+
+    [Fact]
+    public async Task A_field_that_is_not_known_here_is_kept_through_a_change_and_in_the_file()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await device.OpenAsync();
+        var job = (await File.ReadAllTextAsync(Path.Combine(Gaugerod.Testing.Repo.Root, "samples/plain-wall.json")))
+            .Replace("\"joint\": 3,", "\"joint\": 3, \"colour\": { \"name\": \"white\" },", StringComparison.Ordinal);
+        await page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "later.json", MimeType = "application/json", Buffer = System.Text.Encoding.UTF8.GetBytes(job) });
+        await Device.PlannedAsync(page);
+        await Expect(page.GetByText("runs[0].colour: this field is not known here.")).ToBeVisibleAsync();
+        await Device.GoAsync(page, "Measure");
+        await page.GetByLabel("Job's name").FillAsync("Later wall");
+        await Device.GoAsync(page, "Jobs");
+        var kept = await Device.DownloadAsync(page, page.GetByRole(AriaRole.Button, new() { Name = "Save “Later wall” to a file" }));
+        using var file = System.Text.Json.JsonDocument.Parse(kept);
+        Assert.Equal("Later wall", file.RootElement.GetProperty("name").GetString());
+        Assert.Equal("white", file.RootElement.GetProperty("runs")[0].GetProperty("colour").GetProperty("name").GetString());
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
+    public async Task Back_leads_to_where_one_was_and_a_page_loaded_anew_opens_there()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await device.OpenAsync();
+        await Device.OpenSampleAsync(page, "Plain wall, by hand");
+        await Device.GoAsync(page, "Cuts");
+        await page.Locator(".pieces button").First.ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Next" }).ClickAsync();
+        await page.GoBackAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "What to cut" })).ToBeVisibleAsync();
+        await page.ReloadAsync();
+        await Device.ReadyAsync(page);
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "What to cut" })).ToBeVisibleAsync();
+        await page.GoBackAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "What to buy" })).ToBeVisibleAsync();
+        Assert.Empty(device.Troubles);
+    }
 }

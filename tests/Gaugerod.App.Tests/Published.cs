@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Security.Cryptography;
 using System.Text.RegularExpressions;
 using Gaugerod.Serve;
 using Gaugerod.Testing;
@@ -28,24 +27,20 @@ internal static partial class Published
             .Where(url => !url.StartsWith("service-worker", StringComparison.Ordinal)),
     ];
 
-    /// <summary>A copy that is a later version: its page says so, and the list of kept files knows it.</summary>
-    public static string NextVersion(string into)
-    {
-        foreach (var file in Directory.EnumerateFiles(Folder, "*", SearchOption.AllDirectories))
-        {
-            var copy = Path.Combine(into, Path.GetRelativePath(Folder, file));
-            Directory.CreateDirectory(Path.GetDirectoryName(copy)!);
-            File.Copy(file, copy);
-        }
+    /// <summary>The version that the page says it is of.</summary>
+    public const string NextVersion = "99.1.0";
 
-        var page = Path.Combine(into, "index.html");
-        var list = Path.Combine(into, "service-worker-assets.js");
-        var before = Hash(page);
-        File.WriteAllText(page, File.ReadAllText(page).Replace("<html lang=\"en\">", "<html lang=\"en\" data-version=\"next\">", StringComparison.Ordinal));
-        var text = File.ReadAllText(list).Replace(before, Hash(page), StringComparison.Ordinal);
-        File.WriteAllText(list, Version().Replace(text, "\"version\": \"next\""));
-        foreach (var packed in new[] { ".br", ".gz" }.SelectMany(ending => new[] { page + ending, list + ending })) File.Delete(packed);
-        return into;
+    /// <summary>The same sources, published again as a later version.</summary>
+    /// <param name="into">Where everything that is made on the way goes, so that the first version stays as it is.</param>
+    /// <returns>The folder to serve.</returns>
+    public static async Task<string> AgainAsync(string into)
+    {
+        string[] words = ["publish", Path.Combine(Repo.Root, "src", "Gaugerod.App"), "-c", "Release", "-v", "q", "-m:1", "-nodeReuse:false", "-p:RunAnalyzers=false", "-p:UseSharedCompilation=false", "-p:ArtifactsPath=" + into, "-p:Version=" + NextVersion];
+        using var process = Process.Start(new ProcessStartInfo("dotnet", words) { RedirectStandardOutput = true })!;
+        var said = await process.StandardOutput.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        Assert.True(process.ExitCode == 0, said);
+        return Path.Combine(into, "publish", "Gaugerod.App", "release", "wwwroot");
     }
 
     /// <summary>What the command line plans of a job file.</summary>
@@ -63,11 +58,6 @@ internal static partial class Published
         return plan.ToArray();
     }
 
-    private static string Hash(string file) => "sha256-" + Convert.ToBase64String(SHA256.HashData(File.ReadAllBytes(file)));
-
     [GeneratedRegex("\"url\":\\s*\"(?<url>[^\"]+)\"")]
     private static partial Regex Url();
-
-    [GeneratedRegex("\"version\":\\s*\"[^\"]+\"")]
-    private static partial Regex Version();
 }
