@@ -32,6 +32,13 @@ public sealed partial class SheetsStation : ComponentBase, IDisposable
 
     private bool AsItStands => string.Equals(Maker.Text, Desk.Text, StringComparison.Ordinal);
 
+    private string? Panel => Maker.Stage switch
+    {
+        MakingStage.Rest => null,
+        MakingStage.Failed => "notice bad at-work",
+        _ => "notice at-work",
+    };
+
     /// <inheritdoc />
     protected override void OnInitialized() => Maker.Changed += Say;
 

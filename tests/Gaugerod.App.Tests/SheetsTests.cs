@@ -1,0 +1,224 @@
+using System.Diagnostics;
+using System.Globalization;
+using Gaugerod.Serve;
+using Gaugerod.Testing;
+using Microsoft.Playwright;
+using Xunit.Abstractions;
+using static Microsoft.Playwright.Assertions;
+
+namespace Gaugerod.App.Tests;
+
+/// <summary>The sheets that are made in the browser: the command line's, on a thread of their own.</summary>
+[Collection(RigCollection.Name)]
+[Trait("Category", "Long")]
+public sealed class SheetsTests(Rig rig, ITestOutputHelper output)
+{
+    private const string Shower = "Guest shower, feet and inches";
+    private const string PlainWall = "Plain wall, by hand";
+    private const int WantedPort = 5300;
+
+    /// <summary>Ours. Drawn on the page's own thread the shower's sheets take more than twice as long, so this tells the two apart.</summary>
+    private const double LongestGap = 400;
+
+    [Theory]
+    [InlineData("guest-shower", Shower)]
+    [InlineData("cloakroom", "Cloakroom wall, millimetres")]
+    [InlineData("plain-wall", PlainWall)]
+    public async Task A_sample_s_sheets_are_the_command_line_s_byte_for_byte(string sample, string title)
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await AtSheetsAsync(device, title);
+        Assert.Equal(await ByCommandLineAsync(sample), await Device.DownloadAsync(page, Key(page)));
+        await Expect(page.GetByText("handed to your downloads")).ToBeVisibleAsync();
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
+    public async Task What_only_a_PDF_needs_is_asked_for_with_the_first_sheets_and_not_before()
+    {
+        await using var device = await rig.DeviceAsync();
+        var asked = new List<string>();
+        device.Context.Request += (_, request) => { lock (asked) asked.Add(request.Url); };
+        var page = await AtSheetsAsync(device, PlainWall);
+        // The single files and the pictures are drawn without it.
+        await Device.DownloadAsync(page, page.GetByRole(AriaRole.Button, new() { Name = "plan.json" }));
+        await Device.DownloadAsync(page, page.GetByRole(AriaRole.Button, new() { Name = "(SVG)" }));
+        await Device.GoAsync(page, "Cuts");
+        await Device.GoAsync(page, "Sheets");
+        Assert.DoesNotContain(asked, url => url.Contains("PdfSharp", StringComparison.Ordinal));
+        Assert.Equal(0, await page.EvaluateAsync<int>("() => performance.getEntriesByType('resource').filter(entry => /PdfSharp/.test(entry.name)).length"));
+
+        await Device.DownloadAsync(page, Key(page));
+        Assert.Contains(asked, url => url.Contains("PdfSharp", StringComparison.Ordinal));
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
+    public async Task With_the_server_stopped_they_are_made_from_what_is_kept_also_by_the_page_itself()
+    {
+        var expected = await ByCommandLineAsync("plain-wall");
+        var (server, port) = (await Server.StartAsync(Published.Site(), WantedPort))!.Value;
+        await using var device = await rig.DeviceAsync(Server.Address(port), worker: true);
+        IPage page;
+        await using (server)
+        {
+            page = await device.OpenAsync();
+            await page.WaitForFunctionAsync("() => navigator.serviceWorker.ready.then(r => r.active?.state === 'activated')");
+            await server.StopAsync();
+        }
+
+        await device.Context.SetOfflineAsync(true);
+        await page.ReloadAsync();
+        await Device.ReadyAsync(page);
+        await Device.OpenSampleAsync(page, PlainWall);
+        await Device.GoAsync(page, "Sheets");
+        Assert.Equal(expected, await Device.DownloadAsync(page, Key(page)));
+
+        await page.ReloadAsync();
+        await Device.ReadyAsync(page);
+        await page.EvaluateAsync("() => { window.Worker = function () { throw new Error('none here'); }; }");
+        await Device.PlannedAsync(page);
+        await Device.GoAsync(page, "Sheets");
+        Assert.Equal(expected, await Device.DownloadAsync(page, Key(page)));
+        Assert.Empty(device.Troubles);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_browser_that_gives_no_other_thread_says_so_and_makes_them_on_the_page_s(bool blocked)
+    {
+        await using var device = await rig.DeviceAsync();
+        // Refused by the browser itself, or let in and then without its file.
+        if (blocked) await device.Context.RouteAsync("**/js/sheetmaker.js", route => route.AbortAsync());
+        else await device.Context.AddInitScriptAsync("window.Worker = function () { throw new Error('none here'); };");
+        var page = await AtSheetsAsync(device, PlainWall);
+        var said = page.GetByText("the page stands still while they are drawn").WaitForAsync();
+        Assert.Equal(await ByCommandLineAsync("plain-wall"), await Device.DownloadAsync(page, Key(page)));
+        await said;
+        await Expect(page.GetByText("handed to your downloads")).ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task Stop_ends_it_at_once_with_nothing_handed_over_and_it_can_be_asked_for_again()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await AtSheetsAsync(device, Shower);
+        var handed = 0;
+        page.Download += (_, _) => handed++;
+        await Key(page).ClickAsync();
+        await page.GetByText("Planning the job").WaitForAsync();
+        await Key(page).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Stop", Exact = true }).ClickAsync();
+        await Expect(page.GetByText("Stopped. No sheets were handed over.")).ToBeVisibleAsync();
+        await Expect(Key(page)).ToBeFocusedAsync();
+        Assert.Empty(page.Workers);
+        Assert.Equal(0, handed);
+
+        Assert.Equal(await ByCommandLineAsync("guest-shower"), await Device.DownloadAsync(page, Key(page)));
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
+    public async Task They_are_made_also_while_a_person_looks_at_the_cuts()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await AtSheetsAsync(device, Shower);
+        var download = page.WaitForDownloadAsync(new() { Timeout = 90_000 });
+        await Key(page).ClickAsync();
+        await Device.GoAsync(page, "Cuts");
+        await page.Locator(".pieces input[type=checkbox]").First.CheckAsync();
+        await download;
+        await Device.GoAsync(page, "Sheets");
+        await Expect(page.GetByText("handed to your downloads")).ToBeVisibleAsync();
+
+        Assert.Equal(await ByCommandLineAsync("guest-shower"), await Device.DownloadAsync(page, page.GetByRole(AriaRole.Button, new() { Name = "Hand them over again" })));
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
+    public async Task What_goes_wrong_is_said_with_what_to_do_next()
+    {
+        await using var device = await rig.DeviceAsync();
+        await device.Context.RouteAsync("**/js/sheetmaker.js", route => route.FulfillAsync(new()
+        {
+            ContentType = "text/javascript",
+            Body = "postMessage({ ready: true }); addEventListener('message', () => postMessage({ trouble: 'the ink ran out' }));",
+        }));
+        var page = await AtSheetsAsync(device, PlainWall);
+        await Key(page).ClickAsync();
+        await Expect(page.GetByText("The sheets could not be made. The job is kept as it is.")).ToBeVisibleAsync();
+        await Expect(page.GetByText("Try once more.")).ToBeVisibleAsync();
+        await Expect(page.GetByText("the ink ran out")).ToBeVisibleAsync();
+
+        await device.Context.UnrouteAllAsync();
+        Assert.Equal(await ByCommandLineAsync("plain-wall"), await Device.DownloadAsync(page, Key(page)));
+    }
+
+    /// <summary>The throttle slows the page's thread; the worker's keeps its speed.</summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(4)]
+    public async Task The_page_never_stands_still_meanwhile_and_a_second_time_is_quicker(int slower)
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await AtSheetsAsync(device, Shower);
+        var session = await device.Context.NewCDPSessionAsync(page);
+        await session.SendAsync("Emulation.setCPUThrottlingRate", new Dictionary<string, object> { ["rate"] = slower });
+        var times = new List<double>();
+        for (var i = 0; i < 2; i++)
+        {
+            await page.EvaluateAsync(WatchFrames);
+            var clock = Stopwatch.StartNew();
+            await Device.DownloadAsync(page, Key(page));
+            times.Add(clock.Elapsed.TotalSeconds);
+            var gap = await page.EvaluateAsync<double>("() => stopFrames()");
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{slower} times slower, time {i + 1}: {times[i]:0.00} s, longest gap between frames {gap:0} ms"));
+            Assert.InRange(gap, 1, LongestGap);
+        }
+
+        Assert.True(times[1] < times[0], "The runtime that waits should save its start.");
+    }
+
+    private const string WatchFrames = """
+        () => {
+          let last = performance.now(), longest = 0, on = true;
+          const frame = () => {
+            const now = performance.now();
+            [longest, last] = [Math.max(longest, now - last), now];
+            if (on) requestAnimationFrame(frame);
+          };
+          requestAnimationFrame(frame);
+          window.stopFrames = () => { on = false; return longest; };
+        }
+        """;
+
+    private static ILocator Key(IPage page) => page.GetByRole(AriaRole.Button, new() { Name = "Job sheets" });
+
+    private static async Task<IPage> AtSheetsAsync(Device device, string title)
+    {
+        var page = await device.OpenAsync();
+        await Device.OpenSampleAsync(page, title);
+        await Device.GoAsync(page, "Sheets");
+        await page.Locator("main figure").First.WaitForAsync();
+        return page;
+    }
+
+    private static async Task<byte[]> ByCommandLineAsync(string sample)
+    {
+        var folder = Directory.CreateTempSubdirectory("gaugerod-");
+        try
+        {
+            // Its own folder holds all that it loads; beside these tests some of it comes from a larger framework that it does not ask for.
+            var program = Path.Combine(Repo.Root, "artifacts", "bin", "Gaugerod.Cli", "release", "gaugerod.dll");
+            using var process = Process.Start("dotnet", [program, "plan", Path.Combine(Repo.Root, "samples", sample + ".json"), "--out", folder.FullName, "--quiet"]);
+            await process.WaitForExitAsync();
+            Assert.InRange(process.ExitCode, 0, 1);
+            return await File.ReadAllBytesAsync(Path.Combine(folder.FullName, "sheets.pdf"));
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+}
