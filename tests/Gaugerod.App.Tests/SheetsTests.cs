@@ -93,9 +93,16 @@ public sealed class SheetsTests(Rig rig, ITestOutputHelper output)
         if (blocked) await device.Context.RouteAsync("**/js/sheetmaker.js", route => route.AbortAsync());
         else await device.Context.AddInitScriptAsync("window.Worker = function () { throw new Error('none here'); };");
         var page = await AtSheetsAsync(device, PlainWall);
-        var said = page.GetByText("the page stands still while they are drawn").WaitForAsync();
+        // The page itself takes down what it says: while it stands still nobody else can ask it.
+        await page.EvaluateAsync("""
+            () => {
+              window.said = "";
+              new MutationObserver(() => { window.said += document.querySelector("main [role=status]")?.textContent ?? ""; })
+                .observe(document.querySelector("main"), { subtree: true, childList: true, characterData: true });
+            }
+            """);
         Assert.Equal(await ByCommandLineAsync("plain-wall"), await Device.DownloadAsync(page, Key(page)));
-        await said;
+        Assert.Contains("the page stands still while they are drawn", await page.EvaluateAsync<string>("() => window.said"), StringComparison.Ordinal);
         await Expect(page.GetByText("handed to your downloads")).ToBeVisibleAsync();
     }
 
@@ -107,11 +114,13 @@ public sealed class SheetsTests(Rig rig, ITestOutputHelper output)
         var handed = 0;
         page.Download += (_, _) => handed++;
         await Key(page).ClickAsync();
-        await page.GetByText("Planning the job").WaitForAsync();
+        // A second press, as wet fingers give it, neither ends the first nor begins another.
         await Key(page).ClickAsync();
+        await page.GetByText("Planning the job").WaitForAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Stop", Exact = true }).ClickAsync();
         await Expect(page.GetByText("Stopped. No sheets were handed over.")).ToBeVisibleAsync();
         await Expect(Key(page)).ToBeFocusedAsync();
+        for (var i = 0; i < 50 && page.Workers.Count > 0; i++) await Task.Delay(100);
         Assert.Empty(page.Workers);
         Assert.Equal(0, handed);
 

@@ -8,7 +8,11 @@ let worker = null, begun = false, rest = 0, stopped = null, made = null;
 
 function drop() {
   clearTimeout(rest);
-  worker?.terminate();
+  if (worker) {
+    // What it had posted before would still arrive: sheets handed over after they were stopped.
+    worker.onmessage = worker.onerror = null;
+    worker.terminate();
+  }
   [worker, begun, stopped] = [null, false, null];
 }
 
