@@ -129,6 +129,25 @@ public sealed class SheetsTests(Rig rig, ITestOutputHelper output)
     }
 
     [Fact]
+    public async Task Stop_ends_it_also_before_it_has_begun()
+    {
+        await using var device = await rig.DeviceAsync();
+        var go = new TaskCompletionSource();
+        await device.Context.RouteAsync("**/PdfSharp.wasm", async route =>
+        {
+            await go.Task;
+            await route.ContinueAsync();
+        });
+        var page = await AtSheetsAsync(device, PlainWall);
+        await Key(page).ClickAsync();
+        await Expect(page.GetByText("Getting ready")).ToBeVisibleAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Stop", Exact = true }).ClickAsync();
+        await Expect(page.GetByText("Stopped. No sheets were handed over.")).ToBeVisibleAsync();
+        go.SetResult();
+        Assert.Equal(await ByCommandLineAsync("plain-wall"), await Device.DownloadAsync(page, Key(page)));
+    }
+
+    [Fact]
     public async Task They_are_made_also_while_a_person_looks_at_the_cuts()
     {
         await using var device = await rig.DeviceAsync();

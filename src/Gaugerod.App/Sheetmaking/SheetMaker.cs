@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Sheets;
 using Microsoft.AspNetCore.Components.WebAssembly.Services;
@@ -73,6 +74,7 @@ internal sealed class SheetMaker(IJSRuntime js, LazyAssemblyLoader parts) : IAsy
         if (_module is not null) await _module.DisposeAsync();
     }
 
+    [UnconditionalSuppressMessage("Trimming", "IL2026", Justification = "Gaugerod.Sheets names what it uses of these parts, so the trimming keeps it.")]
     private async Task MakeHereAsync(IJSObjectReference module, Plan plan)
     {
         Tell(MakingStage.MakingHere, "");

@@ -3,7 +3,6 @@ using System.Runtime.InteropServices.JavaScript;
 using System.Runtime.Versioning;
 using Gaugerod.App.Desk;
 using Gaugerod.Engine.Planning;
-using Gaugerod.Plane;
 using Gaugerod.Sheets;
 using Gaugerod.Sheets.Sheets;
 
