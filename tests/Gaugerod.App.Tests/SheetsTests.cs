@@ -114,8 +114,8 @@ public sealed class SheetsTests(Rig rig, ITestOutputHelper output)
         var handed = 0;
         page.Download += (_, _) => handed++;
         await Key(page).ClickAsync();
-        // A second press, as wet fingers give it, neither ends the first nor begins another.
-        await Key(page).ClickAsync();
+        // A second press, as wet fingers give it, neither ends the first nor begins another. Forced: the key says that it waits.
+        await Key(page).ClickAsync(new() { Force = true });
         await page.GetByText("Planning the job").WaitForAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Stop", Exact = true }).ClickAsync();
         await Expect(page.GetByText("Stopped. No sheets were handed over.")).ToBeVisibleAsync();
