@@ -1,5 +1,6 @@
 using Gaugerod.App;
 using Gaugerod.App.Desk;
+using Gaugerod.App.Sheetmaking;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
 var builder = WebAssemblyHostBuilder.CreateDefault(args);
@@ -8,4 +9,5 @@ builder.Services.AddSingleton<JobDesk>();
 builder.Services.AddSingleton<Shelf>();
 builder.Services.AddSingleton<Updates>();
 builder.Services.AddSingleton<Whereabouts>();
+builder.Services.AddSingleton<SheetMaker>();
 await builder.Build().RunAsync();

@@ -220,7 +220,8 @@ internal sealed class JobDesk
         Changed?.Invoke(this, EventArgs.Empty);
     }
 
-    private static (Sequence<FileFault> Faults, Job? Job) Read(string text)
+    /// <summary>The job that a text holds; null when something of it cannot be used.</summary>
+    internal static (Sequence<FileFault> Faults, Job? Job) Read(string text)
     {
         switch (JobReader.Read(Encoding.UTF8.GetBytes(text), "this job"))
         {

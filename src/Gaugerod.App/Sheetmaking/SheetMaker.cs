@@ -1,0 +1,101 @@
+using System.Diagnostics.CodeAnalysis;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Sheets;
+using Microsoft.AspNetCore.Components.WebAssembly.Services;
+using Microsoft.JSInterop;
+
+namespace Gaugerod.App.Sheetmaking;
+
+/// <summary>
+/// Has the job sheets made by <c>js/sheets.js</c> on another thread, and on this one where the browser gives no other.
+/// It outlives the station, so that a person may go and look at the cuts meanwhile.
+/// </summary>
+internal sealed class SheetMaker(IJSRuntime js, LazyAssemblyLoader parts) : IAsyncDisposable
+{
+    private const string Name = "sheets.pdf";
+
+    /// <summary>Long enough for the page to be painted before its thread is taken.</summary>
+    private const int PaintMilliseconds = 100;
+
+    private IJSObjectReference? _module;
+    private DotNetObjectReference<SheetMaker>? _self;
+
+    /// <summary>The stage or the words have changed.</summary>
+    public event EventHandler? Changed;
+
+    public MakingStage Stage { get; private set; }
+
+    /// <summary>How far the making is, or what went wrong.</summary>
+    public string Words { get; private set; } = "";
+
+    /// <summary>The job file's text whose sheets were asked for last.</summary>
+    public string Text { get; private set; } = "";
+
+    public bool Busy => Stage is MakingStage.Making or MakingStage.MakingHere;
+
+    /// <summary>Makes the sheets of a job and hands them over.</summary>
+    /// <param name="text">The job file's text.</param>
+    /// <param name="plan">Its plan, for a browser that gives no other thread.</param>
+    public async Task MakeAsync(string text, Plan plan)
+    {
+        if (Busy) return;
+        Text = text;
+        Tell(MakingStage.Making, "Getting ready");
+        try
+        {
+            var module = await ModuleAsync();
+            var outcome = await module.InvokeAsync<string>("make", text, Name, _self ??= DotNetObjectReference.Create(this));
+            if (string.Equals(outcome, "refused", StringComparison.Ordinal)) await MakeHereAsync(module, plan);
+            else Tell(string.Equals(outcome, "made", StringComparison.Ordinal) ? MakingStage.Made : MakingStage.Stopped, "");
+        }
+        catch (JSException trouble)
+        {
+            Tell(MakingStage.Failed, trouble.Message);
+        }
+    }
+
+    /// <summary>Ends the making at once; nothing is handed over.</summary>
+    public async Task StopAsync() => await (await ModuleAsync()).InvokeVoidAsync("stop");
+
+    /// <summary>Hands over once more what was made last.</summary>
+    public async Task AgainAsync() => await (await ModuleAsync()).InvokeVoidAsync("again");
+
+    /// <summary>Called by the other thread.</summary>
+    [JSInvokable]
+    public void Say(string words)
+    {
+        if (Busy) Tell(Stage, words);
+    }
+
+    /// <inheritdoc />
+    public async ValueTask DisposeAsync()
+    {
+        _self?.Dispose();
+        if (_module is not null) await _module.DisposeAsync();
+    }
+
+    [UnconditionalSuppressMessage("Trimming", "IL2026", Justification = "Gaugerod.Sheets names what it uses of these parts, so the trimming keeps it.")]
+    private async Task MakeHereAsync(IJSObjectReference module, Plan plan)
+    {
+        Tell(MakingStage.MakingHere, "");
+        await Task.Delay(PaintMilliseconds);
+        try
+        {
+            await parts.LoadAssembliesAsync(PdfParts.Names);
+            await module.InvokeVoidAsync("keep", Name, SheetWriter.Pdf(plan));
+            Tell(MakingStage.Made, "");
+        }
+        catch (Exception trouble) when (trouble is IOException or InvalidOperationException or OutOfMemoryException or HttpRequestException)
+        {
+            Tell(MakingStage.Failed, trouble.Message);
+        }
+    }
+
+    private void Tell(MakingStage stage, string words)
+    {
+        (Stage, Words) = (stage, words);
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
+    private async Task<IJSObjectReference> ModuleAsync() => _module ??= await js.InvokeAsync<IJSObjectReference>("import", "./js/sheets.js");
+}

@@ -1,0 +1,85 @@
+using System.Text;
+using Gaugerod.App.Desk;
+using Gaugerod.App.Sheetmaking;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Files.Plans;
+using Gaugerod.Sheets.Formats;
+using Gaugerod.Sheets.Sheets;
+using Microsoft.AspNetCore.Components;
+
+namespace Gaugerod.App.Stations.Sheets;
+
+/// <summary>What to print and save.</summary>
+public sealed partial class SheetsStation : ComponentBase, IDisposable
+{
+    private const string SvgType = "image/svg+xml";
+
+    private ElementReference _key;
+    private Plan? _drawn;
+    private List<Picture> _pictures = [];
+
+    [CascadingParameter]
+    internal JobDesk Desk { get; set; } = null!;
+
+    [Inject]
+    internal Shelf Shelf { get; set; } = null!;
+
+    [Inject]
+    internal SheetMaker Maker { get; set; } = null!;
+
+    /// <summary>Sheets of a job that is still being changed or planned would be of another than the one in sight.</summary>
+    private bool CanMake => Desk.Fresh && !Maker.Busy;
+
+    private bool AsItStands => string.Equals(Maker.Text, Desk.Text, StringComparison.Ordinal);
+
+    private string? Panel => Maker.Stage switch
+    {
+        MakingStage.Rest => null,
+        MakingStage.Failed => "notice bad at-work",
+        _ => "notice at-work",
+    };
+
+    /// <inheritdoc />
+    protected override void OnInitialized() => Maker.Changed += Say;
+
+    /// <inheritdoc />
+    protected override async Task OnParametersSetAsync()
+    {
+        if (Desk.Plan is not { } plan || ReferenceEquals(plan, _drawn)) return;
+        _drawn = plan;
+        // The keys are shown first, and the pictures one by one: each takes long enough to be felt on a slow phone.
+        var pictures = new List<Picture>();
+        foreach (var run in RunDrawings.Of(plan))
+        {
+            await Task.Delay(1);
+            if (!ReferenceEquals(plan, _drawn)) return;
+            pictures.Add(new(run.Run, SvgWriter.Write(run.Drawing)));
+            _pictures = [.. pictures];
+            StateHasChanged();
+        }
+    }
+
+    /// <inheritdoc />
+    public void Dispose() => Maker.Changed -= Say;
+
+    private static string FileName(string run) => "run-" + new string([.. run.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-')]) + ".svg";
+
+    private async Task MakeAsync()
+    {
+        if (CanMake && Desk.Plan is { } plan) await Maker.MakeAsync(Desk.Text, plan);
+    }
+
+    private async Task StopAsync()
+    {
+        await Maker.StopAsync();
+        await _key.FocusAsync();
+    }
+
+    private Task PlanFileAsync() => Shelf.SaveFileAsync("plan.json", JobFiles.Type, PlanWriter.Write(Desk.Plan!));
+
+    private Task SaveAsync(string name, string type, string text) => Shelf.SaveFileAsync(name, type, Encoding.UTF8.GetBytes(text));
+
+    private void Say(object? sender, EventArgs e) => StateHasChanged();
+
+    private sealed record Picture(string Run, string Svg);
+}
