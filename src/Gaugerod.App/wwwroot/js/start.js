@@ -44,6 +44,11 @@ if ("serviceWorker" in navigator) {
     await flush();
     location.reload();
   });
+  keep();
+}
+
+// Nobody waits for it: without a network the browser may first try for seconds whether a newer version is there.
+async function keep() {
   try {
     registration = await navigator.serviceWorker.register("service-worker.js", { updateViaCache: "none" });
     follow(registration.installing);
