@@ -10,10 +10,12 @@ internal static class JobFiles
     public const string Type = "application/json";
 
     /// <summary>A file name of a job's name: letters and digits, the rest as hyphens.</summary>
-    public static string NameOf(string job)
+    /// <param name="job">The job's name.</param>
+    /// <param name="ending">What the file name ends with.</param>
+    public static string NameOf(string job, string ending = ".json")
     {
         var name = new string([.. job.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-')]).Trim('-');
-        return (name.Length > 0 ? name : "job") + ".json";
+        return (name.Length > 0 ? name : "job") + ending;
     }
 
     /// <summary>All jobs in one ZIP file, each as its own job file. Jobs of one name are numbered.</summary>

@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using Gaugerod.App.Desk;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Sheets;
 using Microsoft.AspNetCore.Components.WebAssembly.Services;
@@ -12,11 +13,10 @@ namespace Gaugerod.App.Sheetmaking;
 /// </summary>
 internal sealed class SheetMaker(IJSRuntime js, LazyAssemblyLoader parts) : IAsyncDisposable
 {
-    private const string Name = "sheets.pdf";
-
     /// <summary>Long enough for the page to be painted before its thread is taken.</summary>
     private const int PaintMilliseconds = 100;
 
+    private string _name = "";
     private IJSObjectReference? _module;
     private DotNetObjectReference<SheetMaker>? _self;
 
@@ -39,12 +39,12 @@ internal sealed class SheetMaker(IJSRuntime js, LazyAssemblyLoader parts) : IAsy
     public async Task MakeAsync(string text, Plan plan)
     {
         if (Busy) return;
-        Text = text;
+        (Text, _name) = (text, JobFiles.NameOf(plan.Job.Name, "-sheets.pdf"));
         Tell(MakingStage.Making, "Getting ready");
         try
         {
             var module = await ModuleAsync();
-            var outcome = await module.InvokeAsync<string>("make", text, Name, _self ??= DotNetObjectReference.Create(this));
+            var outcome = await module.InvokeAsync<string>("make", text, _name, _self ??= DotNetObjectReference.Create(this));
             if (string.Equals(outcome, "refused", StringComparison.Ordinal)) await MakeHereAsync(module, plan);
             else Tell(string.Equals(outcome, "made", StringComparison.Ordinal) ? MakingStage.Made : MakingStage.Stopped, "");
         }
@@ -82,7 +82,7 @@ internal sealed class SheetMaker(IJSRuntime js, LazyAssemblyLoader parts) : IAsy
         try
         {
             await parts.LoadAssembliesAsync(PdfParts.Names);
-            await module.InvokeVoidAsync("keep", Name, SheetWriter.Pdf(plan));
+            await module.InvokeVoidAsync("keep", _name, SheetWriter.Pdf(plan));
             Tell(MakingStage.Made, "");
         }
         catch (Exception trouble) when (trouble is IOException or InvalidOperationException or OutOfMemoryException or HttpRequestException)

@@ -25,11 +25,12 @@ internal static partial class SheetWork
         say("Reading the job");
         var (faults, job) = JobDesk.Read(text);
         if (job is null) throw new InvalidOperationException(string.Create(CultureInfo.InvariantCulture, $"the job has {faults.Count} things to set right first"));
-        Plan? plan = null;
+        var (plan, said) = ((Plan?)null, "");
         foreach (var step in Planner.Steps(job))
         {
-            if (step.Plan is null) say("Planning the job: " + step.Text);
-            plan = step.Plan;
+            // The planning gives way far more often than there is something new to say.
+            if (step.Plan is null && !ReferenceEquals(step.Text, said)) say("Planning the job: " + step.Text);
+            (plan, said) = (step.Plan, step.Text);
         }
 
         say("Laying out the sheets");
