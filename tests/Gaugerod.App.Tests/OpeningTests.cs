@@ -91,6 +91,7 @@ public sealed class OpeningTests(Rig rig)
         await Device.PlannedAsync(page);
         await Expect(page.GetByText("runs[0].colour: this field is not known here.")).ToBeVisibleAsync();
         await Device.GoAsync(page, "Measure");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Job", Exact = true }).ClickAsync();
         await page.GetByLabel("Job's name").FillAsync("Later wall");
         await Device.GoAsync(page, "Jobs");
         var kept = await Device.DownloadAsync(page, page.GetByRole(AriaRole.Button, new() { Name = "Save “Later wall” to a file" }));
