@@ -1,22 +1,21 @@
 using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Pieces;
-using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Lines;
 
 /// <summary>The edges that run through one tile, and what kind of piece they make of it.</summary>
 internal struct CellCuts
 {
-    private FrameEdge _one;
-    private FrameEdge _two;
-    private FrameEdge _three;
+    private int _one;
+    private int _two;
+    private int _three;
 
     public int Count { get; private set; }
 
     public bool Drilled { get; set; }
 
     /// <summary>Takes an edge; edges come in the order of the face's.</summary>
-    public void Add(in FrameEdge edge)
+    public void Add(int edge)
     {
         Count++;
         if (Count == 1) _one = edge;
@@ -29,16 +28,17 @@ internal struct CellCuts
     /// is one of theirs.
     /// </summary>
     /// <param name="cell">The whole tile.</param>
+    /// <param name="edges">The face's edges.</param>
     /// <param name="ring">Where each edge of the face begins and ends.</param>
     /// <param name="mark">The tape's mark; a cut whose two ends read the same is parallel.</param>
-    public readonly PieceKind Kind(in FrameCell cell, RingWays ring, long mark)
+    public readonly PieceKind Kind(in FrameCell cell, FrameEdge[] edges, RingWays ring, long mark)
     {
         if (Drilled) return Count == 0 ? PieceKind.Hole : PieceKind.Shaped;
         return Count switch
         {
-            1 => Alone(_one, cell, mark),
-            2 => Two(cell, ring, mark),
-            3 => Three(cell, ring, mark),
+            1 => Alone(edges[_one], cell, mark),
+            2 => Two(cell, edges, ring, mark),
+            3 => Three(cell, edges, ring, mark),
             _ => PieceKind.Shaped,
         };
     }
@@ -46,9 +46,9 @@ internal struct CellCuts
     private static PieceKind Alone(in FrameEdge edge, in FrameCell cell, long mark) =>
         !cell.Spans(edge) ? PieceKind.Shaped : cell.IsParallel(edge, mark) ? PieceKind.Straight : PieceKind.Taper;
 
-    private readonly PieceKind Two(in FrameCell cell, RingWays ring, long mark)
+    private readonly PieceKind Two(in FrameCell cell, FrameEdge[] edges, RingWays ring, long mark)
     {
-        var (first, second) = ring.Follows(_one.Edge, _two.Edge) ? (_one, _two) : (_two, _one);
+        var (first, second) = ring.Follows(_one, _two) ? (edges[_one], edges[_two]) : (edges[_two], edges[_one]);
         var square = cell.IsSide(first) != cell.IsSide(second);
         if (!ring.Follows(first.Edge, second.Edge) || !cell.Holds(ring.End(first.Edge)))
         {
@@ -62,9 +62,9 @@ internal struct CellCuts
         return parallel ? PieceKind.Notch : PieceKind.Shaped;
     }
 
-    private readonly PieceKind Three(in FrameCell cell, RingWays ring, long mark)
+    private readonly PieceKind Three(in FrameCell cell, FrameEdge[] edges, RingWays ring, long mark)
     {
-        var (a, b, c) = (_one, _two, _three);
+        var (a, b, c) = (edges[_one], edges[_two], edges[_three]);
         // A ring's last edge comes before its first.
         for (var turned = 0; turned < 2 && !(ring.Follows(a.Edge, b.Edge) && ring.Follows(b.Edge, c.Edge)); turned++) (a, b, c) = (b, c, a);
         if (!ring.Follows(a.Edge, b.Edge) || !ring.Follows(b.Edge, c.Edge) || !cell.Holds(ring.End(a.Edge)) || !cell.Holds(ring.End(b.Edge))) return PieceKind.Shaped;

@@ -51,7 +51,7 @@ internal sealed class CrossedCells
             {
                 var column = _touched[i];
                 var left = start + ((_firstColumn + column) * _courses.Period);
-                var kind = _cells[column].Kind(new(left, bottom, left + _courses.Length, bottom + _courses.Depth, _frame.Lay), _ring, _mark);
+                var kind = _cells[column].Kind(new(left, bottom, left + _courses.Length, bottom + _courses.Depth, _frame.Lay), _edges, _ring, _mark);
                 if (_frame.Lay == Lay.Level) cells.Add(kind, left, bottom);
                 else cells.Add(kind, bottom, left);
                 _cells[column] = default;
@@ -88,7 +88,7 @@ internal sealed class CrossedCells
         for (var left = start + (column * _courses.Period); left < to; left += _courses.Period, column++)
         {
             ref var cell = ref Touch(column);
-            cell.Add(edge);
+            cell.Add(edge.Edge);
         }
     }
 

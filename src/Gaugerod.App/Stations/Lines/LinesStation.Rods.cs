@@ -68,6 +68,8 @@ public sealed partial class LinesStation
 
     private static Axis Rod(int rod) => rod == 0 ? Axis.Level : Axis.Plumb;
 
+    private static int Number(Axis rod) => rod == Axis.Level ? 0 : 1;
+
     private string?[] Stepped(Axis rod, Length by)
     {
         if (_bench is not { } bench) return [];
@@ -75,19 +77,5 @@ public sealed partial class LinesStation
         bench.Stand(bench.Slide.Moved(bench.Place, rod, by, bench.Face));
         _figures?.Show();
         return bench.Frame();
-    }
-
-    private async Task NudgeAsync(Axis rod, int marks)
-    {
-        Stepped(rod, _bench!.Tape.Mark * marks);
-        await ShowAsync();
-        await _module!.InvokeVoidAsync("restSoon", _root);
-    }
-
-    private async Task ToPeakAsync(Axis rod, bool on)
-    {
-        Stepped(rod, _bench!.Curve(rod).ToPeak(_bench.Curve(rod).At(_bench.Place, _bench.Face), on));
-        await ShowAsync();
-        Rest();
     }
 }

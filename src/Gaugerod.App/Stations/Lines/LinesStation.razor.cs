@@ -10,6 +10,9 @@ namespace Gaugerod.App.Stations.Lines;
 /// <summary>The run unrolled with its two rods: slide them and every cut follows; where they rest is written to the job.</summary>
 public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
 {
+    /// <summary>Long enough for what was shown to be on the screen.</summary>
+    private static readonly TimeSpan Shown = TimeSpan.FromMilliseconds(40);
+
     private static readonly Axis[] Rods = [Axis.Plumb, Axis.Level];
 
     private ElementReference _root;
@@ -126,6 +129,10 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
             _turn++;
             StateHasChanged();
         }
+
+        // The first tap on a piece should not wait for what has never run yet.
+        await Task.Delay(Shown);
+        if (bench == _bench && !_inHand) _picking?.Ready();
     }
 
     private async Task ShowAsync(bool anew = false)
@@ -155,6 +162,7 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         await TouchAsync(face);
         _edge = edge;
         _reveal = true;
+        StateHasChanged();
     }
 
     private async Task TakeAsync(Proposal? proposal, bool best)
@@ -162,11 +170,14 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         if (_bench is not { } bench) return;
         bench.Grab();
         if (proposal is not null && proposal.Placing.Joint == bench.Run.Best.Placing.Joint) bench.Stand(proposal.Faces);
+        _figures?.Show();
+        await ShowAsync();
+        // The rods are seen to have moved before the job is written and planned anew.
+        await Task.Delay(Shown);
+        if (bench != _bench) return;
         var path = FormattableString.Invariant($"runs[{bench.Index}].place");
         if (best) Desk.Set(path, null, "back to the best");
         else Desk.Set(path, bench.Kept(proposal!.Faces), $"another place for {bench.Run.Request.Name}");
-        _figures?.Show();
-        await ShowAsync();
         await CurvesAsync(bench);
     }
 }

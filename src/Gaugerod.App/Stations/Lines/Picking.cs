@@ -23,6 +23,17 @@ internal sealed class Picking(Plan plan, Bench bench)
 
     public void Clear() => _at = null;
 
+    /// <summary>Says a cut piece to nobody, so that the next is said at once.</summary>
+    public void Ready()
+    {
+        for (var f = 0; f < Run.Faces.Count; f++)
+        {
+            if (Run.Faces[f].Pieces.FirstOrDefault(piece => piece.Kind != PieceKind.Full) is not { } piece) continue;
+            _ = PieceSaid.Of(plan, bench.Index, f, piece);
+            return;
+        }
+    }
+
     /// <summary>Picks the piece at a place of the drawing, or the one nearest to it.</summary>
     public void At(double x, double y, bool nearest)
     {

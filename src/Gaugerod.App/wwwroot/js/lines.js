@@ -2,7 +2,7 @@
 import { draw, clear } from "./frame.js";
 import { look, lookAgain, letGo } from "./look.js";
 import { tapped, pieceKey, pieceStep, unpick } from "./pick.js";
-import { take, move, leave, rodKey, restNow } from "./rods.js";
+import { take, move, leave, rodKey, rodPress, restNow } from "./rods.js";
 
 const benches = new Map();
 
@@ -17,7 +17,7 @@ export function attach(root, net) {
   on("pointerup", leave);
   on("pointercancel", leave);
   on("keydown", (_, event) => { if (!rodKey(bench, event)) pieceKey(bench, event); });
-  on("click", (_, event) => { if (!pieceStep(bench, event)) tapped(bench, event); });
+  on("click", (_, event) => { if (!rodPress(bench, event) && !pieceStep(bench, event)) tapped(bench, event); });
 }
 
 export function detach(root) {
@@ -27,13 +27,6 @@ export function detach(root) {
   letGo(bench);
   restNow(bench);
   benches.delete(root);
-}
-
-export function restSoon(root) {
-  const bench = benches.get(root);
-  if (!bench) return;
-  clearTimeout(bench.rest);
-  bench.rest = setTimeout(() => restNow(bench), 500);
 }
 
 // A new drawing, or the same one with its rods elsewhere.

@@ -3,7 +3,7 @@ import { draw } from "./frame.js";
 import { share } from "./look.js";
 import { unpick } from "./pick.js";
 
-const REACH = 7, KEPT = 2000;
+const REACH = 7, KEPT = 2000, SHOWN = 40, SOON = 500;
 
 export function take(bench, event) {
   const strip = event.target.closest("[data-rod], [data-curve]");
@@ -53,27 +53,45 @@ export function leave(bench, event) {
   if (bench.frame) { cancelAnimationFrame(bench.frame); bench.frame = 0; }
   slide(bench);
   bench.hand = null;
-  bench.net.invokeMethod("Rest");
+  // What was let go is on the screen before the job is written and planned anew.
+  restIn(bench, SHOWN);
 }
 
 export function rodKey(bench, event) {
   const strip = event.target.closest("[data-rod]");
   if (!strip || event.altKey || event.ctrlKey || event.metaKey) return false;
   const rod = Number(strip.dataset.rod);
-  let frame;
   switch (event.key) {
-    case "ArrowRight": case "ArrowUp": frame = bench.net.invokeMethod("Nudge", rod, 1); break;
-    case "ArrowLeft": case "ArrowDown": frame = bench.net.invokeMethod("Nudge", rod, -1); break;
-    case "PageUp": frame = bench.net.invokeMethod("Peak", rod, true); break;
-    case "PageDown": frame = bench.net.invokeMethod("Peak", rod, false); break;
+    case "ArrowRight": case "ArrowUp": stepped(bench, "Nudge", rod, 1); break;
+    case "ArrowLeft": case "ArrowDown": stepped(bench, "Nudge", rod, -1); break;
+    case "PageUp": stepped(bench, "Peak", rod, true); break;
+    case "PageDown": stepped(bench, "Peak", rod, false); break;
     default: return false;
   }
   event.preventDefault();
-  unpick(bench);
-  draw(bench.root, frame, true);
-  clearTimeout(bench.rest);
-  bench.rest = setTimeout(() => restNow(bench), 500);
   return true;
+}
+
+// The keys beside the figures: which rod, and which way.
+export function rodPress(bench, event) {
+  const key = event.target.closest("[data-nudge], [data-peak]");
+  if (!key || key.disabled) return false;
+  const [rod, way] = (key.dataset.nudge ?? key.dataset.peak).split(" ").map(Number);
+  if (key.dataset.nudge) stepped(bench, "Nudge", rod, way);
+  else stepped(bench, "Peak", rod, way > 0);
+  return true;
+}
+
+function stepped(bench, how, rod, way) {
+  unpick(bench);
+  draw(bench.root, bench.net.invokeMethod(how, rod, way), true);
+  restIn(bench);
+}
+
+// The job is written, and planned anew, when the rods have rested a while.
+export function restIn(bench, milliseconds = SOON) {
+  clearTimeout(bench.rest);
+  bench.rest = setTimeout(() => restNow(bench), milliseconds);
 }
 
 // A rod that was to rest soon rests at once.
