@@ -1,6 +1,5 @@
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
-using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.App.Stations.Lines;
