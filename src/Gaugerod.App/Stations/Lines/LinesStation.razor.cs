@@ -152,7 +152,6 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         if (_bench is not { } bench || bench.Face == face) return;
         bench.Face = face;
         _edge = "";
-        _figures?.Show();
         await ShowAsync();
         if (bench.Slide.Restart) await CurvesAsync(bench);
     }
@@ -170,7 +169,6 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         if (_bench is not { } bench) return;
         bench.Grab();
         if (proposal is not null && proposal.Placing.Joint == bench.Run.Best.Placing.Joint) bench.Stand(proposal.Faces);
-        _figures?.Show();
         await ShowAsync();
         // The rods are seen to have moved before the job is written and planned anew.
         await Task.Delay(Shown);

@@ -1,6 +1,6 @@
 // The hand on the drawing: wheel, two fingers, drag. A touch that moves less than a finger trembles is a tap and goes on to
 // what lies under it.
-import { ask, nearer, placeAt, push, put } from "./look.js";
+import { ask, MOST, nearer, placeAt, push, put } from "./look.js";
 
 const TREMBLE = 10, WHEEL = 0.0015, PINCH = 0.01, LINE = 16, SCROLLING = 250;
 
@@ -21,15 +21,16 @@ export function gestures(bench, look) {
     if (!finger) return;
     [finger.x, finger.y] = [event.clientX, event.clientY];
     const now = span();
-    if (!dragged) {
-      if (fingers.size === 1 && (look.zoom <= 1.001 || Math.hypot(now.x - held.from.x, now.y - held.from.y) < TREMBLE)) return;
-      dragged = true;
+    if (!dragged && fingers.size === 1 && Math.hypot(now.x - held.from.x, now.y - held.from.y) < TREMBLE) return;
+    dragged = true;
+    if (fingers.size === 1 && look.zoom <= 1.001) return;
+    if (!frame.dataset.dragged) {
       for (const id of fingers.keys()) frame.setPointerCapture(id);
       grasp();
       frame.dataset.dragged = "yes";
     }
 
-    if (fingers.size > 1) look.zoom = Math.min(30, Math.max(1, held.zoom * now.wide / held.from.wide));
+    if (fingers.size > 1) look.zoom = Math.min(MOST, Math.max(1, held.zoom * now.wide / held.from.wide));
     put(look, held.place, now);
     ask(bench);
   });

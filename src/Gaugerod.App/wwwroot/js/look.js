@@ -3,7 +3,8 @@
 import { gestures } from "./gestures.js";
 import { hatch, letter } from "./screen.js";
 
-const MOST = 30, STEP = 1.5, PUSH = 0.15, EDGE = 8;
+export const MOST = 30;
+const STEP = 1.5, PUSH = 0.15, EDGE = 8;
 
 // Takes up the drawing as it now is, looked at as before where it is of the same run.
 export function look(bench) {
