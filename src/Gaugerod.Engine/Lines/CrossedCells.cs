@@ -5,39 +5,65 @@ using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Lines;
 
-/// <summary>Finds the tiles that an edge of the field runs through, without making any piece: quick enough for a tiling that slides.</summary>
-internal static class CrossedCells
+/// <summary>
+/// Finds the tiles of a face that an edge of the field runs through or a hole is drilled in, and how each is cut, without
+/// making any piece: quick enough for a tiling that slides. One instance serves one thread: it keeps its working arrays.
+/// </summary>
+internal sealed class CrossedCells
 {
-    /// <summary>The crossed tiles of a face, each once.</summary>
-    /// <param name="frame">The face.</param>
-    /// <param name="courses">The courses.</param>
+    private readonly FaceFrame _frame;
+    private readonly Courses _courses;
+    private readonly RingWays _ring;
+    private readonly long _mark;
+    private readonly FrameEdge[] _edges;
+    private readonly Drilled[] _drilled;
+    private readonly CellCuts[] _cells;
+    private readonly int[] _touched;
+    private int _count;
+    private long _firstColumn;
+
+    public CrossedCells(FaceFrame frame, Courses courses, Tape tape)
+    {
+        (_frame, _courses, _mark) = (frame, courses, tape.Mark.Steps);
+        _ring = new(frame.Face, frame.Lay);
+        _edges = [.. frame.Sides, .. frame.Levels, .. frame.Raking];
+        Array.Sort(_edges, (one, other) => one.Edge.CompareTo(other.Edge));
+        var rings = FieldRings.Of(frame.Face);
+        _drilled = [.. rings.All.Where(ring => rings.IsDrilled(ring[0].Tag)).Select(ring => new Drilled(ring, frame.Lay))];
+        _cells = new CellCuts[((frame.MostAlong - frame.LeastAlong) / courses.Period) + 3];
+        _touched = new int[_cells.Length];
+    }
+
+    /// <summary>The cut tiles, each once.</summary>
     /// <param name="u">Where a tile of course 0 begins, along, on the face.</param>
     /// <param name="v">Where course 0 begins, across, on the face.</param>
-    /// <param name="cells">Takes the tiles.</param>
-    public static void Find(FaceFrame frame, Courses courses, long u, long v, ICollection<Box> cells)
+    /// <param name="cells">Takes the tiles in place of what it had.</param>
+    public void Find(long u, long v, CutCells cells)
     {
-        var columns = new List<long>();
-        for (var k = Grid.FloorDiv(frame.LeastAcross - v - courses.Depth, courses.Rise) + 1; v + (k * courses.Rise) < frame.MostAcross; k++)
+        cells.Clear();
+        for (var k = Grid.FloorDiv(_frame.LeastAcross - v - _courses.Depth, _courses.Rise) + 1; v + (k * _courses.Rise) < _frame.MostAcross; k++)
         {
-            var (start, bottom) = (u + courses.Offset(k), v + (k * courses.Rise));
-            columns.Clear();
-            foreach (var edge in frame.Sides) Cross(edge, bottom, start, courses, columns);
-            foreach (var edge in frame.Levels) Cross(edge, bottom, start, courses, columns);
-            foreach (var edge in frame.Raking) Cross(edge, bottom, start, courses, columns);
-            foreach (var column in columns) cells.Add(Cell(start + (column * courses.Period), bottom, courses, frame.Lay));
+            var (start, bottom) = (u + _courses.Offset(k), v + (k * _courses.Rise));
+            _firstColumn = Grid.FloorDiv(_frame.LeastAlong - start - _courses.Length, _courses.Period) + 1;
+            foreach (ref readonly var edge in _edges.AsSpan()) Cross(edge, bottom, start);
+            foreach (var hole in _drilled) Drill(hole, bottom, start);
+            for (var i = 0; i < _count; i++)
+            {
+                var column = _touched[i];
+                var left = start + ((_firstColumn + column) * _courses.Period);
+                var kind = _cells[column].Kind(new(left, bottom, left + _courses.Length, bottom + _courses.Depth, _frame.Lay), _edges, _ring, _mark);
+                if (_frame.Lay == Lay.Level) cells.Add(kind, left, bottom);
+                else cells.Add(kind, bottom, left);
+                _cells[column] = default;
+            }
+
+            _count = 0;
         }
     }
 
-    /// <summary>A tile's box on the face.</summary>
-    public static Box Cell(long along, long across, Courses courses, Lay lay)
+    private void Cross(in FrameEdge edge, long bottom, long start)
     {
-        var (left, bottom, right, top) = (Length.FromSteps(along), Length.FromSteps(across), Length.FromSteps(along + courses.Length), Length.FromSteps(across + courses.Depth));
-        return lay == Lay.Level ? new(left, bottom, right, top) : new(bottom, left, top, right);
-    }
-
-    private static void Cross(in FrameEdge edge, long bottom, long start, Courses courses, List<long> columns)
-    {
-        var top = bottom + courses.Depth;
+        var top = bottom + _courses.Depth;
         long from, to;
         if (edge.Class == EdgeClass.Side)
         {
@@ -58,10 +84,29 @@ internal static class CrossedCells
         }
 
         // A side that just touches a tile's own side does not run through it.
-        var first = Grid.FloorDiv(from - start - courses.Length, courses.Period) + 1;
-        for (var column = first; start + (column * courses.Period) < to; column++)
+        var column = Grid.FloorDiv(from - start - _courses.Length, _courses.Period) + 1;
+        for (var left = start + (column * _courses.Period); left < to; left += _courses.Period, column++)
         {
-            if (!columns.Contains(column)) columns.Add(column);
+            ref var cell = ref Touch(column);
+            cell.Add(edge.Edge);
         }
+    }
+
+    private void Drill(in Drilled hole, long bottom, long start)
+    {
+        var top = bottom + _courses.Depth;
+        if (hole.MostAcross <= bottom || hole.LeastAcross >= top) return;
+        var column = Grid.FloorDiv(hole.LeastAlong - start - _courses.Length, _courses.Period) + 1;
+        for (var left = start + (column * _courses.Period); left < hole.MostAlong; left += _courses.Period, column++)
+        {
+            if (hole.RunsThrough(left, bottom, left + _courses.Length, top)) Touch(column).Drilled = true;
+        }
+    }
+
+    private ref CellCuts Touch(long column)
+    {
+        ref var cell = ref _cells[column - _firstColumn];
+        if (cell.Count == 0 && !cell.Drilled) _touched[_count++] = (int)(column - _firstColumn);
+        return ref cell;
     }
 }

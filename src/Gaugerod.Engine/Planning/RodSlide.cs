@@ -19,11 +19,13 @@ public sealed class RodSlide
     private readonly long[] _u;
     private readonly long[] _v;
     private readonly (int Face, string Edge, string Words, int[] At)[] _edges;
+    private readonly CrossedCells[] _crossed;
 
     private RodSlide(RunModel model)
     {
         _model = model;
         (_u, _v) = (new long[model.Frames.Length], new long[model.Frames.Length]);
+        _crossed = [.. model.Frames.Select(frame => new CrossedCells(frame, model.Courses, model.Problem.Tape))];
         _edges = [.. model.Frames.SelectMany((frame, f) => frame.Face.Edges
             .Select((edge, i) => (edge.Name, Index: i))
             .GroupBy(edge => edge.Name, StringComparer.Ordinal)
@@ -160,15 +162,21 @@ public sealed class RodSlide
         return _model.Bond.Lay == Lay.Level ? (Length.FromSteps(along), Length.FromSteps(across)) : (Length.FromSteps(across), Length.FromSteps(along));
     }
 
-    /// <summary>The tiles of a face that an edge of its field runs through.</summary>
+    /// <summary>The cut tiles of a face, by kind.</summary>
     /// <param name="place">The place.</param>
     /// <param name="face">The face's place on the run.</param>
-    /// <param name="cells">Takes the tiles.</param>
-    public void Cut(Sequence<Placing> place, int face, ICollection<Box> cells)
+    /// <param name="cells">Takes the tiles in place of what it had.</param>
+    public void Cut(Sequence<Placing> place, int face, CutCells cells)
     {
+        ArgumentNullException.ThrowIfNull(cells);
         Put(place);
-        CrossedCells.Find(_model.Frames[face], _model.Courses, _u[face], _v[face], cells);
+        _crossed[face].Find(_u[face], _v[face], cells);
     }
+
+    /// <summary>A whole tile's size on the faces.</summary>
+    public (Length Width, Length Height) Tile => _model.Bond.Lay == Lay.Level
+        ? (Length.FromSteps(_model.Courses.Length), Length.FromSteps(_model.Courses.Depth))
+        : (Length.FromSteps(_model.Courses.Depth), Length.FromSteps(_model.Courses.Length));
 
     /// <summary>The place as a job keeps it.</summary>
     public HeldPlace Held(Sequence<Placing> place)

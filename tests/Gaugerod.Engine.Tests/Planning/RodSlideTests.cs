@@ -1,8 +1,10 @@
 using Gaugerod.Engine.Bonds;
+using Gaugerod.Engine.Layouts;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 
@@ -56,8 +58,7 @@ public sealed class RodSlideTests
         var start = OneWall.Plan(job);
         var slide = RodSlide.Of(job, 0, start.Best.Placing.Joint);
         var place = slide.Moved(slide.Moved(start.Best.Faces, Axis.Level, Mm(91), 0), Axis.Plumb, Mm(-43), 0);
-        var cells = new List<Box>();
-        slide.Cut(place, 0, cells);
+        var cells = Cut(slide, place).Select(cut => cut.Cell).ToList();
         var held = OneWall.Plan(job with { Runs = [job.Runs[0] with { Place = slide.Held(place) }] });
         var expected = held.Faces[0].Pieces.Where(piece => piece.Kind != PieceKind.Full).Select(piece => piece.Cell).ToHashSet();
         Assert.Equal(expected, cells.ToHashSet());
@@ -76,9 +77,7 @@ public sealed class RodSlideTests
         {
             var place = slide.Moved(slide.Moved(plan.Best.Faces, Axis.Level, Mm(right), 0), Axis.Plumb, Mm(up), 0);
             var (x, y) = slide.Shift(plan.Best.Faces, place, 0);
-            var cells = new List<Box>();
-            slide.Cut(place, 0, cells);
-            Assert.All(cells, cell => Assert.Contains(new Box(cell.Left - x, cell.Bottom - y, cell.Right - x, cell.Top - y), drawn));
+            Assert.All(Cut(slide, place).Select(cut => cut.Cell), cell => Assert.Contains(new Box(cell.Left - x, cell.Bottom - y, cell.Right - x, cell.Top - y), drawn));
         }
     }
 
@@ -111,10 +110,57 @@ public sealed class RodSlideTests
         Assert.Empty(slide.ToWants(aside, Axis.Level, 0));
     }
 
-    private static Job Wall(string bond)
+    /// <summary>A wall as found, with everything on it that cuts a tile; the pieces, cut from their outlines, are the referee.</summary>
+    [Theory]
+    [MemberData(nameof(Bonds))]
+    public void Every_cut_tile_is_of_the_kind_its_piece_is_of(string bond)
+    {
+        var job = Wall(bond, asFound: true);
+        var start = OneWall.Plan(job);
+        var slide = RodSlide.Of(job, 0, start.Best.Placing.Joint);
+        var seen = new HashSet<PieceKind>();
+        for (var i = 0; i < 40; i++)
+        {
+            var place = slide.Moved(slide.Moved(start.Best.Faces, Axis.Level, Mm(i * 17), 0), Axis.Plumb, Mm(i * -31), 0);
+            var pieces = PieceCutter.Cut(FieldRings.Of(slide.Faces[0]), BondMaker.Make(job.Runs[0].Bond, job.Products[0], Mm(3)), place[0], job.Products[0], job.Tape, "A")
+                .Where(piece => piece.Kind != PieceKind.Full).ToLookup(piece => piece.Cell);
+            var cells = Cut(slide, place);
+            Assert.Equal(pieces.Select(cell => cell.Key).ToHashSet(), cells.Select(cut => cut.Cell).ToHashSet());
+            Assert.Equal(pieces.Count, cells.Count);
+            foreach (var (kind, cell) in cells)
+            {
+                Assert.True(pieces[cell].Any(piece => piece.Kind == kind), $"{kind} at {cell}, where the pieces are {string.Join(", ", pieces[cell].Select(piece => $"{piece.Kind} {string.Join(" / ", piece.Outline.Points)}"))}");
+                seen.Add(kind);
+            }
+        }
+
+        // The test has seen every kind.
+        Assert.Superset(new HashSet<PieceKind> { PieceKind.Straight, PieceKind.Corner, PieceKind.Notch, PieceKind.Slot, PieceKind.Hole, PieceKind.Taper, PieceKind.Shaped }, seen);
+    }
+
+    private static List<(PieceKind Kind, Box Cell)> Cut(RodSlide slide, Sequence<Placing> place)
+    {
+        var cells = new CutCells();
+        slide.Cut(place, 0, cells);
+        var (width, height) = slide.Tile;
+        var all = new List<(PieceKind, Box)>();
+        foreach (var kind in Enum.GetValues<PieceKind>())
+        {
+            var corners = cells.Of(kind);
+            for (var i = 0; i < corners.Length; i += 2)
+            {
+                var (left, bottom) = (Length.FromSteps(corners[i]), Length.FromSteps(corners[i + 1]));
+                all.Add((kind, new(left, bottom, left + width, bottom + height)));
+            }
+        }
+
+        return all;
+    }
+
+    private static Job Wall(string bond, bool asFound = false)
     {
         var window = new Opening("window", Ring.Of(new(Mm(610), Mm(905), Mm(1220), Mm(1610))), [.. new[] { "bottom", "right", "top", "left" }.Select(name => new Edge(name, EdgeKind.Fixture))]);
-        return OneWall.Job(
+        var job = OneWall.Job(
             Mm(1987), Mm(2411), Mm(3), Mm(300), JointRange.Only(Mm(3)), Tape.Millimetres, openings: [window], depth: Mm(150),
             bond: bond switch
             {
@@ -124,6 +170,20 @@ public sealed class RodSlideTests
                 "third upright" => new BondRequest.Running(Lay.Upright, 1, 3, Stepping.OneWay),
                 _ => new BondRequest.Running(Lay.Level, 1, 4, Stepping.OneWay),
             });
+        return asFound ? job with { Faces = [AsFound(window)] } : job;
+    }
+
+    /// <summary>Out of plumb and of level, a bench at the foot, a raking ceiling, a pipe's chase and a valve.</summary>
+    private static Face AsFound(Opening window)
+    {
+        var ring = new Ring([new(Mm(0), Mm(0)), new(Mm(1500), Mm(2)), new(Mm(1500), Mm(450)), new(Mm(1985), Mm(453)), new(Mm(1981), Mm(1800)), new(Mm(1500), Mm(2411)), new(Mm(6), Mm(2405))]);
+        Sequence<Edge> edges =
+        [
+            new("foot", EdgeKind.Floor), new("bench.left", EdgeKind.Fixture), new("bench", EdgeKind.Fixture), new("right", EdgeKind.InsideCorner),
+            new("rake", EdgeKind.Ceiling), new("head", EdgeKind.Ceiling), new("left", EdgeKind.InsideCorner),
+        ];
+        var chase = window with { Name = "chase", Ring = Ring.Of(new(Mm(300), Mm(300), Mm(390), Mm(520))) };
+        return new("wall", new FaceShape.Outline(ring, edges, Length.Zero), [window, chase], [new("valve", new(Mm(1500), Mm(1100)), Mm(110)), new("spout", new(Mm(1500), Mm(2000)), Mm(30))]);
     }
 
     private static Length Mm(long millimetres) => Length.FromMillimetres(millimetres);

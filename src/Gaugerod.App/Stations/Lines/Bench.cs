@@ -78,7 +78,7 @@ internal sealed class Bench
         Now = Slide.At(place);
     }
 
-    /// <summary>What the page moves to show where the rods stand: for each rod its marks, its place on the curve and its words, then for each face its lattice and its cut tiles.</summary>
+    /// <summary>What the page moves to show where the rods stand: for each rod its marks, its place on the curve and its words, then for each face its lattice and its cut tiles by kind.</summary>
     public string?[] Frame()
     {
         var frame = new List<string?>();
@@ -94,7 +94,7 @@ internal sealed class Bench
         for (var f = 0; f < Drawn.Faces.Count; f++)
         {
             frame.Add(Drawn.LatticeMoved(Place, f));
-            frame.Add(Drawn.Cut(Place, f));
+            Drawn.Cut(Place, f, frame);
         }
 
         return [.. frame];

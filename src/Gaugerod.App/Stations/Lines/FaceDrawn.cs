@@ -2,6 +2,7 @@ using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.App.Stations.Lines;
@@ -16,18 +17,28 @@ internal sealed record KindDrawn(string Kind, string Path);
 /// <param name="Path">Its line.</param>
 internal sealed record EdgeDrawn(string Name, string Path);
 
+/// <summary>A name written where it has room.</summary>
+/// <param name="Text">The name.</param>
+/// <param name="Across">The middle of its room.</param>
+/// <param name="Down">The middle of its room.</param>
+/// <param name="Wide">How wide its room is.</param>
+/// <param name="High">How high.</param>
+internal sealed record NameDrawn(string Text, long Across, long Down, long Wide, long High);
+
 /// <summary>A face as the station draws it: every part one path, so that a whole run is a few dozen shapes.</summary>
 /// <param name="Name">The face's name.</param>
 /// <param name="Wall">The bare wall.</param>
 /// <param name="Field">What tile covers.</param>
 /// <param name="Fixtures">What stands at the foot or hangs at the head.</param>
 /// <param name="Openings">Openings and holes.</param>
+/// <param name="Crosses">The crosses that mark openings of four sides.</param>
+/// <param name="Names">The names of fixtures and openings.</param>
 /// <param name="Lattice">Every tile that may come into sight while the tiling slides.</param>
 /// <param name="Kinds">The true pieces by kind.</param>
 /// <param name="Lines">The lines to snap.</param>
 /// <param name="Edges">The edges.</param>
 internal sealed record FaceDrawn(
-    string Name, string Wall, string Field, string Fixtures, string Openings, string Lattice, IReadOnlyList<KindDrawn> Kinds, string Lines, IReadOnlyList<EdgeDrawn> Edges)
+    string Name, string Wall, string Field, string Fixtures, string Openings, string Crosses, IReadOnlyList<NameDrawn> Names, string Lattice, IReadOnlyList<KindDrawn> Kinds, string Lines, IReadOnlyList<EdgeDrawn> Edges)
 {
     public static FaceDrawn Of(RunPlan run, RodSlide slide, int face, Func<Ink> ink)
     {
@@ -35,12 +46,16 @@ internal sealed record FaceDrawn(
         var finished = slide.Faces[face];
         var openings = ink().Rings(plan.Face.Openings.Select(opening => opening.Ring));
         foreach (var hole in plan.Face.Holes) openings.Circle(hole.Centre, hole.Diameter);
+        var stands = Standing(finished).ToList();
         return new(
             finished.Name,
             ink().Ring(finished.Outline).ToString(),
             ink().Polygon(finished.Field).ToString(),
-            Standing(finished, ink()),
+            ink().Rings(stands.Select(one => one.Ring)).ToString(),
             openings.ToString(),
+            plan.Face.Openings.Where(opening => opening.Ring.Points.Count == 4)
+                .Aggregate(ink(), (path, opening) => path.Line(opening.Ring.Points[0], opening.Ring.Points[2]).Line(opening.Ring.Points[1], opening.Ring.Points[3])).ToString(),
+            [.. stands.Concat(plan.Face.Openings).Select(one => Named(one, ink()))],
             ink().Boxes(slide.Lattice(run.Best.Faces, face)).ToString(),
             [.. plan.Pieces.GroupBy(piece => piece.Kind).OrderBy(kind => kind.Key)
                 .Select(kind => new KindDrawn(PieceWords.Of(kind.Key), ink().Rings(kind.SelectMany(Rings)).ToString()))],
@@ -49,17 +64,33 @@ internal sealed record FaceDrawn(
                 .Select(edge => new EdgeDrawn(edge.Key, edge.Aggregate(ink(), (path, part) => path.Line(part.From, part.To)).ToString()))]);
     }
 
-    /// <summary>From a fixture's level edge to the lowest or the highest of the face.</summary>
-    private static string Standing(FinishedFace face, Ink ink)
+    /// <summary>
+    /// The lowest of a face with what stands at its foot. Where a fixture takes the whole foot, the face as measured ends at
+    /// the fixture; its y = 0 is the floor.
+    /// </summary>
+    public static Length Foot(FinishedFace face)
     {
-        var box = face.Outline.Bounds;
-        foreach (var edge in face.Edges.Where(edge => edge.Kind == EdgeKind.Fixture && edge.From.X != edge.To.X && face.Field.Outer.Points.Contains(edge.From)))
-        {
-            var rest = edge.To.X > edge.From.X ? box.Bottom : box.Top;
-            ink.Ring(new([edge.From, edge.To, new(edge.To.X, rest), new(edge.From.X, rest)]));
-        }
+        var lowest = face.Outline.Bounds.Bottom;
+        return Level(face).Any(edge => edge.To.X > edge.From.X) ? Length.Min(lowest, Length.Zero) : lowest;
+    }
 
-        return ink.ToString();
+    /// <summary>From a fixture's level edge to the floor, or to the highest of the face.</summary>
+    private static IEnumerable<NamedRing> Standing(FinishedFace face)
+    {
+        foreach (var edge in Level(face))
+        {
+            var rest = edge.To.X > edge.From.X ? Foot(face) : face.Outline.Bounds.Top;
+            yield return new(edge.Name, new([edge.From, edge.To, new(edge.To.X, rest), new(edge.From.X, rest)]));
+        }
+    }
+
+    private static IEnumerable<FieldEdge> Level(FinishedFace face) =>
+        face.Edges.Where(edge => edge.Kind == EdgeKind.Fixture && edge.From.X != edge.To.X && face.Field.Outer.Points.Contains(edge.From));
+
+    private static NameDrawn Named(NamedRing one, Ink ink)
+    {
+        var box = one.Ring.Bounds;
+        return new(one.Name, (ink.X(box.Left) + ink.X(box.Right)) / 2, (ink.Y(box.Bottom) + ink.Y(box.Top)) / 2, Ink.Units(box.Width), Ink.Units(box.Height));
     }
 
     private static IEnumerable<Ring> Rings(Piece piece) => piece.Inner.Prepend(piece.Outline);

@@ -21,6 +21,11 @@ internal sealed class Ink(Length left, Length top)
 
     public long Y(Length y) => Units(top - y);
 
+    /// <summary>The way back: a length on the face of a place in the picture.</summary>
+    public Length FaceX(double x) => left + Length.FromSteps((long)(x * Unit));
+
+    public Length FaceY(double y) => top - Length.FromSteps((long)(y * Unit));
+
     public Ink Box(Box box)
     {
         var (x, y, w, h) = (X(box.Left), Y(box.Top), Units(box.Width), Units(box.Height));

@@ -10,6 +10,9 @@ namespace Gaugerod.App.Stations.Lines;
 /// <summary>The run unrolled with its two rods: slide them and every cut follows; where they rest is written to the job.</summary>
 public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
 {
+    /// <summary>Long enough for what was shown to be on the screen.</summary>
+    private static readonly TimeSpan Shown = TimeSpan.FromMilliseconds(40);
+
     private static readonly Axis[] Rods = [Axis.Plumb, Axis.Level];
 
     private ElementReference _root;
@@ -56,66 +59,7 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
 
         if (!_stale || _module is null || _bench is null) return;
         _stale = false;
-        await ShowAsync();
-    }
-
-    /// <summary>Called by the page: a rod is taken hold of.</summary>
-    [JSInvokable]
-    public void Grab()
-    {
-        _inHand = true;
-        _bench?.Grab();
-    }
-
-    /// <summary>Called by the page at most once a frame: a rod was moved from where it was taken hold of.</summary>
-    /// <param name="rod">0 the rod along the bottom, 1 the one along the left.</param>
-    /// <param name="steps">How far, right or up, in steps of a length.</param>
-    /// <param name="reach">How near it clicks onto something, in steps.</param>
-    [JSInvokable]
-    public string?[] Slide(int rod, double steps, double reach)
-    {
-        if (_bench is not { } bench || Desk.ReadOnly) return [];
-        bench.SlideBy(Rod(rod), Length.FromSteps((long)steps), Length.FromSteps((long)reach));
-        _figures?.Show();
-        return bench.Frame();
-    }
-
-    /// <summary>Called by the page: where a touch on a curve would bring the rod, as steps to move.</summary>
-    /// <param name="rod">The rod.</param>
-    /// <param name="part">The part of the curve, from its left or its foot.</param>
-    [JSInvokable]
-    public double Way(int rod, double part)
-    {
-        if (_bench is not { } bench) return 0;
-        var curve = bench.Curve(Rod(rod));
-        return (long)(part * curve.Repeat.Steps) - curve.At(bench.Place, bench.Face).Steps;
-    }
-
-    /// <summary>Called by the page: an arrow key on a rod.</summary>
-    [JSInvokable]
-    public string?[] Nudge(int rod, int marks) => _bench is { } bench && !Desk.ReadOnly ? Step(Rod(rod), bench.Tape.Mark * marks) : [];
-
-    /// <summary>Called by the page: a key that goes to the next peak.</summary>
-    [JSInvokable]
-    public string?[] Peak(int rod, bool on) =>
-        _bench is { } bench && !Desk.ReadOnly ? Step(Rod(rod), bench.Curve(Rod(rod)).ToPeak(bench.Curve(Rod(rod)).At(bench.Place, bench.Face), on)) : [];
-
-    /// <summary>Called by the page when a rod comes to rest: its place is kept in the job.</summary>
-    [JSInvokable]
-    public void Rest()
-    {
-        _inHand = false;
-        if (_bench is not { IsPlanned: false } bench)
-        {
-            Take();
-            StateHasChanged();
-            return;
-        }
-
-        var kept = bench.Kept(bench.Place);
-        Desk.Set(FormattableString.Invariant($"runs[{bench.Index}].place"), kept, $"rods of {bench.Run.Request.Name}");
-        _ = CurvesAsync(bench);
-        StateHasChanged();
+        await ShowAsync(anew: true);
     }
 
     /// <inheritdoc />
@@ -137,8 +81,6 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
 
         _self?.Dispose();
     }
-
-    private static Axis Rod(int rod) => rod == 0 ? Axis.Level : Axis.Plumb;
 
     /// <summary>The search's own order: its best first, wherever the rods were put by hand.</summary>
     private static IEnumerable<Proposal> Ranked(Bench bench) => bench.IsHeld ? bench.Run.Alternatives : bench.Run.Alternatives.Prepend(bench.Run.Best);
@@ -166,6 +108,7 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         var face = old is { } was && was.Face < plan.Runs[run].Faces.Count ? was.Face : 0;
         _plan = plan;
         _bench = new(plan, run, face);
+        _picking = new(plan, _bench);
         if (old is not null && old.Place.Equals(_bench.Place)) _bench.Before = old.Before;
         if (!_bench.Slide.Faces[face].Edges.Any(edge => string.Equals(edge.Name, _edge, StringComparison.Ordinal))) _edge = "";
         _stale = true;
@@ -186,35 +129,22 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
             _turn++;
             StateHasChanged();
         }
+
+        // The first tap on a piece should not wait for what has never run yet.
+        await Task.Delay(Shown);
+        if (bench == _bench && !_inHand) _picking?.Ready();
     }
 
-    private string?[] Step(Axis rod, Length by)
-    {
-        if (_bench is not { } bench) return [];
-        if (!_inHand) Grab();
-        bench.Stand(bench.Slide.Moved(bench.Place, rod, by, bench.Face));
-        _figures?.Show();
-        return bench.Frame();
-    }
-
-    private async Task NudgeAsync(Axis rod, int marks)
-    {
-        Step(rod, _bench!.Tape.Mark * marks);
-        await ShowAsync();
-        await _module!.InvokeVoidAsync("restSoon", _root);
-    }
-
-    private async Task ToPeakAsync(Axis rod, bool on)
-    {
-        Step(rod, _bench!.Curve(rod).ToPeak(_bench.Curve(rod).At(_bench.Place, _bench.Face), on));
-        await ShowAsync();
-        Rest();
-    }
-
-    private async Task ShowAsync()
+    private async Task ShowAsync(bool anew = false)
     {
         if (_module is null || _bench is not { } bench) return;
-        await _module.InvokeVoidAsync("show", _root, bench.Frame(), !bench.IsPlanned);
+        await _module.InvokeVoidAsync("show", _root, bench.Frame(), !bench.IsPlanned, anew);
+    }
+
+    private async Task ShowFaceAsync(int face)
+    {
+        await TouchAsync(face);
+        await _module!.InvokeVoidAsync("face", _root, face);
     }
 
     private async Task TouchAsync(int face)
@@ -222,7 +152,6 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         if (_bench is not { } bench || bench.Face == face) return;
         bench.Face = face;
         _edge = "";
-        _figures?.Show();
         await ShowAsync();
         if (bench.Slide.Restart) await CurvesAsync(bench);
     }
@@ -232,6 +161,7 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         await TouchAsync(face);
         _edge = edge;
         _reveal = true;
+        StateHasChanged();
     }
 
     private async Task TakeAsync(Proposal? proposal, bool best)
@@ -239,11 +169,13 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         if (_bench is not { } bench) return;
         bench.Grab();
         if (proposal is not null && proposal.Placing.Joint == bench.Run.Best.Placing.Joint) bench.Stand(proposal.Faces);
+        await ShowAsync();
+        // The rods are seen to have moved before the job is written and planned anew.
+        await Task.Delay(Shown);
+        if (bench != _bench) return;
         var path = FormattableString.Invariant($"runs[{bench.Index}].place");
         if (best) Desk.Set(path, null, "back to the best");
         else Desk.Set(path, bench.Kept(proposal!.Faces), $"another place for {bench.Run.Request.Name}");
-        _figures?.Show();
-        await ShowAsync();
         await CurvesAsync(bench);
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
@@ -11,10 +12,16 @@ namespace Gaugerod.App.Stations.Lines;
 /// <summary>A run unrolled, drawn for one plan, and what is moved on it to show another place of its rods.</summary>
 internal sealed class RunDrawn
 {
+    /// <summary>The kinds of cut tiles, in the order of a frame.</summary>
+    public static readonly PieceKind[] CutKinds =
+        [PieceKind.Straight, PieceKind.Corner, PieceKind.Notch, PieceKind.Slot, PieceKind.Hole, PieceKind.Taper, PieceKind.Shaped];
+
     private readonly RodSlide _slide;
     private readonly Sequence<Placing> _place;
     private readonly Func<Ink>[] _inks;
-    private readonly List<Box> _cells = [];
+    private readonly (Length Left, Length Top)[] _corners;
+    private readonly CutCells _cells = new();
+    private readonly CellInk _cellInk;
     private readonly Placing?[] _shown;
 
     public RunDrawn(RunPlan run, RodSlide slide)
@@ -23,11 +30,13 @@ internal sealed class RunDrawn
         var faces = slide.Faces;
         var left = faces.Aggregate(Length.FromSteps(long.MaxValue / 4), (least, face) => Length.Min(least, face.Unrolled + face.Outline.Bounds.Left));
         var right = faces.Aggregate(Length.FromSteps(long.MinValue / 4), (most, face) => Length.Max(most, face.Unrolled + face.Outline.Bounds.Right));
-        var bottom = faces.Aggregate(Length.FromSteps(long.MaxValue / 4), (least, face) => Length.Min(least, face.Raised + face.Outline.Bounds.Bottom));
+        var bottom = faces.Aggregate(Length.FromSteps(long.MaxValue / 4), (least, face) => Length.Min(least, face.Raised + FaceDrawn.Foot(face)));
         var top = faces.Aggregate(Length.FromSteps(long.MinValue / 4), (most, face) => Length.Max(most, face.Raised + face.Outline.Bounds.Top));
         _shown = new Placing?[faces.Count];
         (Across, Up) = (right - left, top - bottom);
-        _inks = [.. faces.Select(face => (Func<Ink>)(() => new Ink(left - face.Unrolled, top - face.Raised)))];
+        _corners = [.. faces.Select(face => (left - face.Unrolled, top - face.Raised))];
+        _inks = [.. _corners.Select(corner => (Func<Ink>)(() => new Ink(corner.Left, corner.Top)))];
+        _cellInk = new(slide.Tile.Width, slide.Tile.Height);
         Faces = [.. faces.Select((_, f) => FaceDrawn.Of(run, slide, f, _inks[f]))];
         Folds = string.Concat(faces.Skip(1).Select(face => $"M{Ink.Units(face.Unrolled - left).ToString(CultureInfo.InvariantCulture)} 0v{Ink.Units(Up).ToString(CultureInfo.InvariantCulture)}"));
         LevelMarks = Marks(Axis.Level, at => Ink.Units(at - left), Across, level: true);
@@ -69,14 +78,31 @@ internal sealed class RunDrawn
         return Moved(Ink.Units(right), -Ink.Units(up));
     }
 
-    /// <summary>The tiles of a face that an edge runs through; null where they are those that were asked for last.</summary>
-    public string? Cut(Sequence<Placing> place, int face)
+    /// <summary>The face a place of the picture is on, and that place on it; the nearest face where it is on none.</summary>
+    public (int Face, Point At) OnFace(double x, double y)
     {
-        if (_shown[face] == place[face]) return null;
+        var (best, off) = (0, Length.FromSteps(long.MaxValue));
+        for (var f = 0; f < _corners.Length; f++)
+        {
+            var (box, at) = (_slide.Faces[f].Outline.Bounds, _inks[f]().FaceX(x));
+            var beside = Length.Max(Length.Max(box.Left - at, at - box.Right), Length.Zero);
+            if (beside < off) (best, off) = (f, beside);
+        }
+
+        var ink = _inks[best]();
+        return (best, new(ink.FaceX(x), ink.FaceY(y)));
+    }
+
+    /// <summary>An outline on a face, as a path of the picture.</summary>
+    public string Outline(int face, IEnumerable<Ring> rings) => _inks[face]().Rings(rings).ToString();
+
+    /// <summary>Adds a face's cut tiles, a path for each kind; nulls where they are those that were asked for last.</summary>
+    public void Cut(Sequence<Placing> place, int face, List<string?> frame)
+    {
+        var same = _shown[face] == place[face];
         _shown[face] = place[face];
-        _cells.Clear();
-        _slide.Cut(place, face, _cells);
-        return _inks[face]().Boxes(_cells).ToString();
+        if (!same) _slide.Cut(place, face, _cells);
+        foreach (var kind in CutKinds) frame.Add(same ? null : _cellInk.Path(_cells.Of(kind), _corners[face].Left, _corners[face].Top - _slide.Tile.Height));
     }
 
     private static string Moved(long right, long down) => string.Create(CultureInfo.InvariantCulture, $"translate({right} {down})");
