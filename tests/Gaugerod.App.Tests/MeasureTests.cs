@@ -21,7 +21,7 @@ public sealed class MeasureTests(Rig rig)
         var walk = new Walk(page);
 
         await walk.TapAsync(Button(page, "New job"), newScreen: true);
-        await walk.TapAsync(Button(page, "feet and inches"));
+        await walk.TapAsync(Unit(page, "feet and inches"));
         await walk.TapAsync(Button(page, "Three walls"), newScreen: true);
         await walk.TypeAsync("At the foot", "36 1/8");
         await walk.TypeAsync("At the left", "80");
@@ -196,10 +196,12 @@ public sealed class MeasureTests(Rig rig)
 
     private static ILocator Button(IPage page, string name) => page.Locator("main").GetByRole(AriaRole.Button, new() { Name = name });
 
+    private static ILocator Unit(IPage page, string name) => page.GetByRole(AriaRole.Group, new() { Name = "Measured in" }).GetByRole(AriaRole.Button, new() { Name = name });
+
     private static async Task NewAsync(IPage page, string beginning)
     {
         await Button(page, "New job").TapAsync();
-        await Button(page, "feet and inches").TapAsync();
+        await Unit(page, "feet and inches").TapAsync();
         await Button(page, beginning).TapAsync();
     }
 
@@ -233,6 +235,8 @@ public sealed class MeasureTests(Rig rig)
             await page.Keyboard.TypeAsync(figure);
             Fields++;
             await Expect(field).ToHaveValueAsync(figure);
+            // No person types as fast as this; the drawing follows when the typing rests.
+            await page.WaitForTimeoutAsync(600);
         }
 
         public override string ToString() => FormattableString.Invariant($"{Taps} taps, {Fields} fields typed, {Screens} screens: {Seconds} s");

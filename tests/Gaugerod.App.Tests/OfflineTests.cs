@@ -39,7 +39,7 @@ public sealed class OfflineTests(Rig rig)
         await page.GotoAsync(Server.Address(port) + "?from=home");
         await Device.ReadyAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "New job" }).ClickAsync();
-        await page.GetByRole(AriaRole.Button, new() { Name = "millimetres" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "millimetres", Exact = true }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "One wall" }).ClickAsync();
         await page.GetByLabel("At the foot").FillAsync("1500");
         await page.GetByLabel("At the left", new() { Exact = true }).FillAsync("2400");

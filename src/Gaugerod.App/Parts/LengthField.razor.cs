@@ -52,7 +52,7 @@ public sealed partial class LengthField : ComponentBase
     private IReadOnlyList<string> Troubles =>
         _refused is not null ? [_refused]
         : _text.Trim().Length == 0 ? Required && _left ? ["Still to be read."] : []
-        : Same(_text, _kept) ? FieldId.Trouble(Desk, Path)
+        : Same(_text, _kept) ? [.. Unread.Wrong(Desk, Path).Select(FieldId.Say)]
         : [];
 
     /// <inheritdoc />
