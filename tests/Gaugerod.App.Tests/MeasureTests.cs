@@ -33,7 +33,7 @@ public sealed class MeasureTests(Rig rig)
         await walk.TypeAsync("Height", "23 1/2");
         await walk.TypeAsync("Up to its bottom", "30");
         await walk.TapAsync(Button(page, "Centred on the wall"));
-        await Expect(page.GetByLabel("Left corner to its left side")).ToHaveValueAsync("24");
+        await Expect(page.GetByLabel("From the left corner", new() { Exact = true })).ToHaveValueAsync("24");
         await walk.TapAsync(Button(page, "Next: right wall").Last, newScreen: true);
         await walk.TypeAsync("At the foot", "36");
         await walk.TapAsync(Button(page, "Next: tiles"), newScreen: true);
@@ -58,7 +58,7 @@ public sealed class MeasureTests(Rig rig)
         await Expect(page.GetByLabel("At the foot")).ToBeFocusedAsync();
         await Expect(page.GetByLabel("At the foot")).ToHaveValueAsync("");
         await Expect(page.Locator(".trouble")).ToHaveCountAsync(0);
-        await Expect(page.GetByText("readings are still needed before there is a plan")).ToBeVisibleAsync();
+        await Expect(page.GetByText("figures are still needed before there is a plan")).ToBeVisibleAsync();
         await Expect(page.Locator("#pad")).ToBeVisibleAsync();
 
         await page.Locator("#pad [data-do=next]").TapAsync();
@@ -153,7 +153,7 @@ public sealed class MeasureTests(Rig rig)
         await page.GetByLabel("Width", new() { Exact = true }).FillAsync("12");
         await page.GetByLabel("Height", new() { Exact = true }).FillAsync("24");
         await page.GetByLabel("Up to its bottom").FillAsync("40");
-        await page.GetByLabel("Left corner to its left side").FillAsync("55");
+        await page.GetByLabel("From the left corner", new() { Exact = true }).FillAsync("55");
         await Button(page, "Next: tiles").ClickAsync();
         await Button(page, "12 × 12").ClickAsync();
         await Button(page, "Walls").ClickAsync();

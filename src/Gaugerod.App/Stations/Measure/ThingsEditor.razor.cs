@@ -55,7 +55,7 @@ public sealed partial class ThingsEditor : ComponentBase
         JobPath.Get(Desk.Root, $"{path}.edges.{side}") is null ? "as all its edges" : FieldId.Text(Desk, $"{path}.edges.{side}.kind") is { Length: > 0 } kind ? kind : KindOfAll(path);
 
     private string Differing(string path) =>
-        s_sides.Count(side => JobPath.Get(Desk.Root, $"{path}.edges.{side}") is not null) is > 0 and var count ? string.Create(CultureInfo.InvariantCulture, $"{count} of 4") : "none does";
+        s_sides.Count(side => JobPath.Get(Desk.Root, $"{path}.edges.{side}") is not null) is > 0 and var count ? string.Create(CultureInfo.InvariantCulture, $"{count} of 4") : "all alike";
 
     private void Follow(string path, string side) => Desk.Change($"{side} edge of {FieldId.Text(Desk, path + ".name")}", root => FieldValue.Put(root, $"{path}.edges.{side}", null));
 

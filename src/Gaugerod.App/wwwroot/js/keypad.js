@@ -79,8 +79,9 @@ function tapped(event) {
   if (isLength(event.target) && event.target.inputMode === "none") show(event.target);
 }
 
+// Not before the tap that took the focus away is over: what it was aimed at would move away under the finger.
 function left(event) {
-  if (!isLength(event.relatedTarget)) hide();
+  if (!isLength(event.relatedTarget)) setTimeout(() => { if (!isLength(document.activeElement)) hide(); }, 250);
 }
 
 function show(field) {
