@@ -1,6 +1,8 @@
 using System.Text;
 using System.Text.Json;
+using Gaugerod.Files;
 using Gaugerod.Files.Jobs;
+using Gaugerod.Plane;
 
 namespace Gaugerod.App.Stations.Jobs;
 
@@ -18,7 +20,8 @@ internal static class JobOpening
     /// <summary>The job's text; or why it is refused, in words.</summary>
     public static (string Text, string Refusal) Open(byte[] bytes, string fileName)
     {
-        var said = JobReader.Read(bytes, fileName) is JobReading.Refused { Faults: [var first, ..] } ? first.Say() : "";
+        Sequence<FileFault> faults = JobReader.Read(bytes, fileName) is JobReading.Refused refused ? refused.Faults : [];
+        var said = faults.Count > 0 ? faults[0].Say() : "";
         try
         {
             var text = new UTF8Encoding(false, throwOnInvalidBytes: true).GetString(bytes).TrimStart('\uFEFF');
@@ -28,7 +31,9 @@ internal static class JobOpening
         }
         catch (Exception trouble) when (trouble is JsonException or ArgumentException or InvalidOperationException)
         {
-            return ("", said.Length > 0 ? said : $"{fileName} cannot be read as a job.");
+            // A field that stands twice is a fault among others to the reader; here it is the one that forbids opening.
+            var twice = faults.FirstOrDefault(fault => fault.Expected is "every field once");
+            return ("", twice?.Say() ?? (said.Length > 0 ? said : $"{fileName} cannot be read as a job."));
         }
     }
 

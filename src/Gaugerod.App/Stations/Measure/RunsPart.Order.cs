@@ -25,7 +25,7 @@ public sealed partial class RunsPart
         }
     }
 
-    private static string CriterionWords(string word) => s_criteria.FirstOrDefault(criterion => criterion.Word == word).Said ?? word;
+    private static string CriterionWords(string word) => s_criteria.FirstOrDefault(criterion => string.Equals(criterion.Word, word, StringComparison.Ordinal)).Said ?? word;
 
     private void MoveCriterion(int at, int by)
     {
