@@ -38,7 +38,13 @@ public sealed class OfflineTests(Rig rig)
         // A query behind the address is no reason to lose the page.
         await page.GotoAsync(Server.Address(port) + "?from=home");
         await Device.ReadyAsync(page);
-        await page.GetByRole(AriaRole.Button, new() { Name = "New job in millimetres" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "New job" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "millimetres", Exact = true }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "One wall" }).ClickAsync();
+        await page.GetByLabel("At the foot").FillAsync("1500");
+        await page.GetByLabel("At the left", new() { Exact = true }).FillAsync("2400");
+        await page.GetByRole(AriaRole.Button, new() { Name = "Next: tiles" }).ClickAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "300 × 600" }).ClickAsync();
         await Device.PlannedAsync(page);
         await Device.GoAsync(page, "Cuts");
         await page.Locator(".pieces input[type=checkbox]").First.CheckAsync();

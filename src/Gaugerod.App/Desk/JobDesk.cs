@@ -177,7 +177,7 @@ internal sealed class JobDesk
     {
         try
         {
-            return JsonNode.Parse(text) as JsonObject ?? [];
+            return JsonNode.Parse(text, documentOptions: new() { AllowDuplicateProperties = false }) as JsonObject ?? [];
         }
         catch (JsonException)
         {

@@ -1,8 +1,13 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
 namespace Gaugerod.App.Desk;
 
-/// <summary>The jobs that come with the app, invented by us.</summary>
+/// <summary>The jobs that come with the app, invented by us, and what a new job begins with.</summary>
 internal static class Samples
 {
+    private static readonly JsonSerializerOptions s_plain = new() { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
     public static IReadOnlyList<string> Names { get; } = ["guest-shower", "cloakroom", "plain-wall"];
 
     public static string Title(string name) => name switch
@@ -20,30 +25,46 @@ internal static class Samples
         return reader.ReadToEnd();
     }
 
-    /// <summary>One wall and one tile to begin with, in sizes that can be worked at once.</summary>
-    public static string Empty(bool inches) => inches
-        ? """
+    /// <summary>A new job: no figure in it but the usual joint, so that none has to be typed over and none is taken for a reading.</summary>
+    /// <param name="name">The job's name.</param>
+    /// <param name="inches">Whether it is measured in inches.</param>
+    /// <param name="alcove">Three walls over a bath or tray, open above and in front; else one wall from floor to ceiling.</param>
+    public static string New(string name, bool inches, bool alcove)
+    {
+        string[] walls = alcove ? ["left wall", "back wall", "right wall"] : ["wall 1"];
+        var job = new JsonObject
         {
-          "format": "gaugerod-job/1",
-          "name": "New job",
-          "units": "in",
-          "products": [ { "name": "tile", "width": "12", "height": "12", "thickness": "3/8", "perBox": 10 } ],
-          "faces": [
-            { "name": "wall 1", "readings": { "width": { "foot": "60", "top": "60" }, "height": { "left": "96", "right": "96" } } }
-          ],
-          "runs": [ { "name": "run 1", "product": "tile", "faces": ["wall 1"], "bond": { "kind": "grid" }, "joint": "1/8" } ]
-        }
-        """ + "\n"
-        : """
+            ["format"] = "gaugerod-job/1",
+            ["name"] = name,
+            ["units"] = inches ? "in" : "mm",
+            ["products"] = new JsonArray(new JsonObject { ["name"] = "tile", ["width"] = "", ["height"] = "" }),
+            ["faces"] = new JsonArray([.. walls.Select((wall, i) => Wall(wall, alcove, i == 0, i == walls.Length - 1))]),
+            ["runs"] = new JsonArray(new JsonObject
+            {
+                ["name"] = "run 1",
+                ["product"] = "tile",
+                ["faces"] = new JsonArray([.. walls.Select(wall => (JsonNode)JsonValue.Create(wall))]),
+                ["bond"] = new JsonObject { ["kind"] = "grid" },
+                ["joint"] = inches ? "1/8" : "3",
+            }),
+        };
+        return job.ToJsonString(s_plain) + "\n";
+    }
+
+    private static JsonNode Wall(string name, bool alcove, bool first, bool last)
+    {
+        var wall = new JsonObject
         {
-          "format": "gaugerod-job/1",
-          "name": "New job",
-          "units": "mm",
-          "products": [ { "name": "tile", "width": 300, "height": 300, "thickness": 9, "perBox": 10 } ],
-          "faces": [
-            { "name": "wall 1", "readings": { "width": { "foot": 1500, "top": 1500 }, "height": { "left": 2400, "right": 2400 } } }
-          ],
-          "runs": [ { "name": "run 1", "product": "tile", "faces": ["wall 1"], "bond": { "kind": "grid" }, "joint": 3 } ]
-        }
-        """ + "\n";
+            ["name"] = name,
+            ["readings"] = new JsonObject { ["width"] = new JsonObject { ["foot"] = "" }, ["height"] = new JsonObject { ["left"] = "" } },
+        };
+        if (!alcove) return wall;
+        var edges = new JsonObject { ["foot"] = Edge("fixture"), ["head"] = Edge("free") };
+        if (first) edges["left"] = Edge("free");
+        if (last) edges["right"] = Edge("free");
+        wall["edges"] = edges;
+        return wall;
+    }
+
+    private static JsonObject Edge(string kind) => new() { ["kind"] = kind };
 }

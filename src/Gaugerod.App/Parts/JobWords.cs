@@ -9,7 +9,7 @@ internal static class JobWords
 {
     private static readonly Dictionary<string, string> s_things = new(StringComparer.Ordinal)
     {
-        ["products"] = "tile", ["faces"] = "face", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want",
+        ["products"] = "tile", ["faces"] = "wall", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want",
     };
 
     private static readonly Dictionary<string, string> s_readings = new(StringComparer.Ordinal)

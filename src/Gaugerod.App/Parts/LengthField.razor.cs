@@ -21,6 +21,7 @@ public sealed partial class LengthField : ComponentBase
     private string? _refused;
     private IReadOnlyList<string> _offers = [];
     private bool _goesOn;
+    private bool _left;
     private int _round;
 
     [CascadingParameter]
@@ -50,14 +51,15 @@ public sealed partial class LengthField : ComponentBase
 
     private IReadOnlyList<string> Troubles =>
         _refused is not null ? [_refused]
-        : _text.Trim().Length == 0 ? Required ? ["Still to be read."] : []
-        : Same(_text, _kept) ? FieldId.Trouble(Desk, Path)
+        : _text.Trim().Length == 0 ? Required && _left ? ["Still to be read."] : []
+        : Same(_text, _kept) ? [.. Unread.Wrong(Desk, Path).Select(FieldId.Say)]
         : [];
 
     /// <inheritdoc />
     protected override void OnParametersSet()
     {
         var now = FieldId.Text(Desk, Path);
+        if (!Same(_at, Path)) _left = false;
         if (!Same(_at, Path) || !Same(now, _kept)) (_text, _kept, _at) = (now, now, Path);
         Understand();
     }
@@ -69,6 +71,13 @@ public sealed partial class LengthField : ComponentBase
         var round = ++_round;
         await Task.Delay(s_rest);
         if (round == _round) Flush();
+    }
+
+    // An empty field that is needed is asked for quietly until it was passed over.
+    private void Leave()
+    {
+        Flush();
+        _left = _text.Trim().Length == 0;
     }
 
     private void Flush()
@@ -108,6 +117,14 @@ public sealed partial class LengthField : ComponentBase
         }
     }
 
+    // A comma is a decimal point to some and parts thousands to others: which it was taken for is said.
+    private string Comma(Length value)
+    {
+        if (!_text.Contains(',', StringComparison.Ordinal)) return "";
+        var point = _text.Trim().Replace(',', '.');
+        return LengthText.Read(point, Desk.Unit) is LengthReading.Understood read && read.Value == value ? $". The comma is read as a decimal point: {point}" : ". The comma is read as parting thousands";
+    }
+
     private string Echo(LengthReading.Understood read)
     {
         var tape = Desk.Job is { } job && job.Tape.Unit == Desk.Unit ? job.Tape : Desk.Unit == LengthUnit.Inch ? Tape.Sixteenths : Tape.Millimetres;
@@ -115,6 +132,6 @@ public sealed partial class LengthField : ComponentBase
         var plain = tape.Unit == LengthUnit.Inch && read.Value.Abs() >= Length.FromInches(24) && string.Equals(_text.Trim(), LengthText.NearestBare(read.Value, tape), StringComparison.Ordinal);
         var said = "= " + (plain ? LengthText.FeetNearest(read.Value, tape) : LengthText.Finer(read.Value, tape));
         if (read.InMillimetres is { } other) said += $". The fraction is read as inches; for {LengthText.Finer(other, tape)} write a decimal";
-        return said;
+        return said + Comma(read.Value);
     }
 }

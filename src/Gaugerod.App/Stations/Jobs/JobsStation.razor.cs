@@ -1,14 +1,14 @@
 using System.Globalization;
 using System.Text;
 using Gaugerod.App.Desk;
-using Gaugerod.Files.Jobs;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
+using Microsoft.JSInterop;
 
 namespace Gaugerod.App.Stations.Jobs;
 
 /// <summary>The jobs on this device: open, begin, remove; files in and out.</summary>
-public sealed partial class JobsStation : ComponentBase
+public sealed partial class JobsStation : ComponentBase, IAsyncDisposable
 {
     private const long LargestFile = 8 * 1024 * 1024;
 
@@ -16,6 +16,9 @@ public sealed partial class JobsStation : ComponentBase
     private string _trouble = "";
     private string _asked = "";
     private ShelfVersion[]? _versions;
+    private bool _new;
+    private IJSObjectReference? _clock;
+    private readonly Dictionary<double, string> _times = [];
 
     // Handed down, not looked up: only so is the list drawn anew when the desk changes.
     [CascadingParameter]
@@ -24,6 +27,9 @@ public sealed partial class JobsStation : ComponentBase
     [Inject]
     internal Shelf Shelf { get; set; } = null!;
 
+    [Inject]
+    private IJSRuntime Js { get; set; } = null!;
+
     /// <summary>Called when a job was laid on the desk.</summary>
     [Parameter]
     public EventCallback Opened { get; set; }
@@ -31,16 +37,26 @@ public sealed partial class JobsStation : ComponentBase
     /// <inheritdoc />
     protected override async Task OnInitializedAsync() => await ListAsync();
 
-    private static string When(double saved) =>
-        "saved " + DateTimeOffset.FromUnixTimeMilliseconds((long)saved).ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture) + " UTC";
+    private string When(double saved) => _times.TryGetValue(saved, out var time) ? "saved " + time : "";
+
+    // The runtime here knows no time zones; the page does.
+    private async Task TellTimesAsync(IEnumerable<double> moments)
+    {
+        _clock ??= await Js.InvokeAsync<IJSObjectReference>("import", "./js/clock.js");
+        double[] all = [.. moments.Distinct()];
+        var said = await _clock.InvokeAsync<string>("times", string.Join(',', all.Select(moment => moment.ToString("R", CultureInfo.InvariantCulture))));
+        foreach (var (moment, time) in all.Zip(said.Split(','))) _times[moment] = time;
+    }
 
     private async Task ListAsync()
     {
         try
         {
-            _cards = await Shelf.ListAsync();
+            var cards = await Shelf.ListAsync();
+            await TellTimesAsync(cards.Select(card => card.Saved));
+            _cards = cards;
         }
-        catch (Microsoft.JSInterop.JSException refused)
+        catch (JSException refused)
         {
             _trouble = $"The jobs of this device cannot be read ({refused.Message}).";
         }
@@ -79,20 +95,27 @@ public sealed partial class JobsStation : ComponentBase
 
         using var bytes = new MemoryStream();
         await file.OpenReadStream(LargestFile).CopyToAsync(bytes);
-        if (JobReader.Read(bytes.ToArray(), file.Name) is JobReading.Refused refused)
-        {
-            _trouble = "Nothing was opened or changed. " + refused.Faults[0].Say();
-            return;
-        }
-
-        await NewAsync(Encoding.UTF8.GetString(bytes.ToArray()));
+        var (text, refusal) = JobOpening.Open(bytes.ToArray(), file.Name);
+        if (refusal.Length > 0) _trouble = "Nothing was opened or changed. " + refusal;
+        else await NewAsync(text);
     }
 
     private Task SaveFileAsync() => Shelf.SaveFileAsync(JobFiles.NameOf(Desk.Name), JobFiles.Type, Encoding.UTF8.GetBytes(Desk.Text));
 
     private async Task SaveAllAsync() => await Shelf.SaveFileAsync("gaugerod-jobs.zip", "application/zip", JobFiles.Zip(await Shelf.AllAsync()));
 
-    private async Task ShowVersionsAsync() => _versions = _versions is null ? await Shelf.VersionsAsync(Desk.Id) : null;
+    private async Task ShowVersionsAsync()
+    {
+        if (_versions is not null)
+        {
+            _versions = null;
+            return;
+        }
+
+        var versions = await Shelf.VersionsAsync(Desk.Id);
+        await TellTimesAsync(versions.Select(version => version.Saved));
+        _versions = versions;
+    }
 
     private async Task RestoreAsync(ShelfVersion version)
     {
@@ -121,5 +144,19 @@ public sealed partial class JobsStation : ComponentBase
         await Shelf.RemoveAsync(card.Id);
         if (string.Equals(card.Id, Desk.Id, StringComparison.Ordinal)) Desk.Close();
         await ListAsync();
+    }
+
+    /// <inheritdoc />
+    public async ValueTask DisposeAsync()
+    {
+        if (_clock is null) return;
+        try
+        {
+            await _clock.DisposeAsync();
+        }
+        catch (JSDisconnectedException)
+        {
+            // The page is gone.
+        }
     }
 }

@@ -11,7 +11,10 @@ namespace Gaugerod.App.Stations.Measure;
 public sealed partial class FacesPart : ComponentBase
 {
     private static readonly string[] s_sides = ["foot", "right", "head", "left"];
+    private static readonly string[] s_readings = ["width", "height", "levelLine", "lean"];
+    private static readonly string[] s_groups = ["outline", "edges"];
     private int _open;
+    private string _taken = "";
 
     [CascadingParameter]
     internal JobDesk Desk { get; set; } = null!;
@@ -20,7 +23,7 @@ public sealed partial class FacesPart : ComponentBase
     [Parameter]
     public int First { get; set; }
 
-    /// <summary>Called with the id of a field to go to.</summary>
+    /// <summary>Called with the id of a field to go to; empty for the top of the part.</summary>
     [Parameter]
     public EventCallback<string> Go { get; set; }
 
@@ -30,7 +33,7 @@ public sealed partial class FacesPart : ComponentBase
 
     private string At => string.Create(CultureInfo.InvariantCulture, $"faces[{_open}]");
 
-    private IReadOnlyList<string> Names => JobLists.Names(Desk.Root, "faces", "face");
+    private IReadOnlyList<string> Names => JobLists.Names(Desk.Root, "faces", "wall");
 
     private string Name => FieldId.Text(Desk, At + ".name");
 
@@ -39,6 +42,8 @@ public sealed partial class FacesPart : ComponentBase
     // What was assumed of the readings, and which do not fit the others.
     private IEnumerable<Finding> Findings =>
         Desk.Fresh && Desk.Plan is { } plan ? plan.Findings.Where(f => string.Equals(f.Where, Name, StringComparison.Ordinal) && (f.Rule is "readings-agree" or "plumb" or "level-line")) : [];
+
+    private string Upward => $"From {(Kind("foot") is "fixture" ? "the rim of what stands at its foot" : "the floor")} up to {(Kind("head") is "free" ? "where the tile ends" : "the ceiling")}.";
 
     private string Kind(string side) => FieldId.Text(Desk, $"{At}.edges.{side}.kind") is { Length: > 0 } kind ? kind : Words.Usual(side);
 
@@ -54,9 +59,35 @@ public sealed partial class FacesPart : ComponentBase
     /// <inheritdoc />
     protected override void OnParametersSet() => _open = Math.Clamp(_open, 0, Math.Max(0, Names.Count - 1));
 
+    /// <summary>Opens the wall to the right. Where nothing was read of its height, that at the corner they share is taken over.</summary>
+    public async Task NextAsync()
+    {
+        if (_open + 1 >= Names.Count) return;
+        var (before, at) = (Name, _open + 1);
+        var height = string.Create(CultureInfo.InvariantCulture, $"faces[{at}].readings.height.left");
+        var taken = "";
+        if (!Desk.ReadOnly && FieldId.Text(Desk, height).Length == 0 && JobPath.Get(Desk.Root, height) is not null
+            && JobPath.Get(Desk.Root, At) is JsonObject wall && NextWall.HeightAtRight(wall) is { } read)
+        {
+            taken = $"The height at the left is {before}'s, from the corner they share. Type over it if it is not.";
+            Desk.Change(JobWords.Of(Desk.Root, height), root => JobPath.Set(root, height, read));
+        }
+
+        await OpenAsync(at);
+        _taken = taken;
+        var foot = At + ".readings.width.foot";
+        await Go.InvokeAsync(JobPath.Get(Desk.Root, foot) is not null && FieldId.Text(Desk, foot).Length == 0 ? FieldId.Of(foot) : "");
+    }
+
+    private Task OpenAsync(int at)
+    {
+        (_open, _taken) = (at, "");
+        return Opened.InvokeAsync(at);
+    }
+
     private string? Rename(string name)
     {
-        if (JobNames.Refusal(JobLists.List(Desk.Root, "faces"), _open, name, "face") is { } why) return why;
+        if (JobNames.Refusal(JobLists.List(Desk.Root, "faces"), _open, name, "wall") is { } why) return why;
         var old = Name;
         Desk.Change($"name of {name}", root =>
         {
@@ -66,16 +97,19 @@ public sealed partial class FacesPart : ComponentBase
         return null;
     }
 
-    private Task Add() => AddAsync("wall", new JsonObject
+    private async Task Add()
     {
-        ["readings"] = new JsonObject { ["width"] = new JsonObject { ["foot"] = "" }, ["height"] = new JsonObject { ["left"] = "" } },
-    });
+        var (before, wall) = (Name, NextWall.After(JobPath.Get(Desk.Root, At) as JsonObject ?? []));
+        var said = $"Taken over from {before}: what the foot and the head meet{(NextWall.HasHeight(wall) ? ", the height at the corner they share" : "")}{(wall.ContainsKey("fixtures") ? ", and what stands in that corner" : "")}. Type over what differs.";
+        await AddAsync("wall", wall);
+        _taken = said;
+    }
 
     // A square to begin with, in sizes of the job's unit; its corners are then typed over.
     private Task AddDrawn()
     {
         var (wide, high) = Desk.Unit == Plane.Measure.LengthUnit.Inch ? ("60", "96") : ("1500", "2400");
-        return AddAsync("face", new JsonObject
+        return AddAsync("wall", new JsonObject
         {
             ["outline"] = new JsonArray(new JsonArray("0", "0"), new JsonArray(wide, "0"), new JsonArray(wide, high), new JsonArray("0", high)),
             ["edges"] = new JsonArray(Edge("foot", "floor"), Edge("right", "inside corner"), Edge("head", "ceiling"), Edge("left", "inside corner")),
@@ -96,12 +130,12 @@ public sealed partial class FacesPart : ComponentBase
             made[key] = value;
         }
 
-        Desk.Change($"new face {name}", root =>
+        Desk.Change($"new wall {name}", root =>
         {
             JobLists.Add(root, "faces", made, at);
             Join(root, before, name);
         });
-        _open = Math.Min(at, Names.Count - 1);
+        await OpenAsync(Math.Min(at, Names.Count - 1));
         await Go.InvokeAsync(FieldId.Of(At + (made.ContainsKey("readings") ? ".readings.width.foot" : ".name")));
     }
 
@@ -128,13 +162,13 @@ public sealed partial class FacesPart : ComponentBase
             JobLists.Duplicate(root, "faces", _open);
             Join(root, before, JobLists.Name(JobPath.Get(root, string.Create(CultureInfo.InvariantCulture, $"faces[{_open + 1}]"))));
         });
-        _open++;
+        _ = OpenAsync(_open + 1);
     }
 
     private void Move(int by)
     {
         Desk.Change($"place of {Name}", root => JobLists.Move(root, "faces", _open, by));
-        _open = Math.Clamp(_open + by, 0, Names.Count - 1);
+        _ = OpenAsync(Math.Clamp(_open + by, 0, Names.Count - 1));
     }
 
     private void Remove()
@@ -145,6 +179,6 @@ public sealed partial class FacesPart : ComponentBase
             JobLists.Remove(root, "faces", _open);
             JobNames.ForgetFace(root, name);
         });
-        _open = Math.Max(0, _open - 1);
+        _ = OpenAsync(Math.Max(0, _open - 1));
     }
 }

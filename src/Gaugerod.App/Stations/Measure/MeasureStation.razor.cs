@@ -9,23 +9,45 @@ namespace Gaugerod.App.Stations.Measure;
 /// <summary>What was read and chosen: faces, tiles, runs, and the job itself, with the face drawn beside its fields.</summary>
 public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
 {
-    private static readonly string[] s_parts = ["Faces", "Tiles", "Runs", "Job"];
+    private static readonly string[] s_parts = ["Walls", "Tiles", "Runs", "Job"];
 
     private ElementReference _root;
     private IJSObjectReference? _keys;
-    private string _part = "Faces";
+    private FacesPart? _walls;
+    private string _part = "Walls";
     private string? _goTo;
     private bool _pad = true;
     private int _first;
     private int _visit;
+    private int _wall;
 
     [CascadingParameter]
     internal JobDesk Desk { get; set; } = null!;
 
+    /// <summary>Called when all is measured and the lines are to be looked at.</summary>
+    [Parameter]
+    public EventCallback OnLines { get; set; }
+
     [Inject]
     private IJSRuntime Js { get; set; } = null!;
 
-    private string? Next => Array.IndexOf(s_parts, _part) is var at && at < 2 ? s_parts[at + 1] : null;
+    private IReadOnlyList<string> Walls => JobLists.Names(Desk.Root, "faces", "wall");
+
+    private string Next => _part switch
+    {
+        "Walls" when _wall + 1 < Walls.Count => Walls[_wall + 1],
+        "Walls" => "tiles",
+        "Tiles" => "runs",
+        _ => "lines",
+    };
+
+    /// <inheritdoc />
+    protected override void OnInitialized()
+    {
+        // A new job begins with its first reading; one that was worked on is left to the person.
+        const string first = "faces[0].readings.width.foot";
+        if (!Desk.ReadOnly && Desk.Undoes is null && JobPath.Get(Desk.Root, first) is not null && FieldId.Text(Desk, first).Length == 0) _goTo = FieldId.Of(first);
+    }
 
     /// <inheritdoc />
     protected override async Task OnAfterRenderAsync(bool firstRender)
@@ -41,37 +63,60 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
             }
         }
 
-        if (_goTo is { } id && _keys is not null)
+        if (_goTo is { } ids && _keys is not null)
         {
             _goTo = null;
-            await _keys.InvokeVoidAsync("goTo", id);
+            if (ids.Length == 0) await _keys.InvokeVoidAsync("toTop", _root);
+            else await _keys.InvokeVoidAsync("goTo", ids);
         }
     }
 
-    private void Turn(string part) => (_part, _first, _visit) = (part, 0, _visit + 1);
+    // A part opens at its top.
+    private void Turn(string part) => (_part, _first, _wall, _visit, _goTo) = (part, 0, 0, _visit + 1, "");
+
+    private Task NextAsync()
+    {
+        switch (_part)
+        {
+            case "Walls" when _wall + 1 < Walls.Count && _walls is not null:
+                return _walls.NextAsync();
+            case "Walls":
+                Turn("Tiles");
+                return Task.CompletedTask;
+            case "Tiles":
+                Turn("Runs");
+                return Task.CompletedTask;
+            default:
+                return OnLines.InvokeAsync();
+        }
+    }
 
     private static string PartOf(string path) =>
-        path.StartsWith("faces", StringComparison.Ordinal) ? "Faces"
+        path.StartsWith("faces", StringComparison.Ordinal) ? "Walls"
         : path.StartsWith("products", StringComparison.Ordinal) ? "Tiles"
         : path.StartsWith("runs", StringComparison.Ordinal) ? "Runs"
         : "Job";
 
-    private int Bad(string part) => Desk.Faults.Count(f => string.Equals(PartOf(f.Path), part, StringComparison.Ordinal));
+    private int Wrong(string part) => Unread.Wrong(Desk).Count(f => string.Equals(PartOf(f.Path), part, StringComparison.Ordinal));
 
-    private void GoFieldAsync(string id)
+    private bool Missing(string part) => Unread.Missing(Desk).Any(f => string.Equals(PartOf(f.Path), part, StringComparison.Ordinal));
+
+    private void GoField(string id)
     {
         _goTo = id;
         StateHasChanged();
     }
 
-    // A fault may stand at a whole group; the nearest field above it is then the place to go.
-    private void GoFaultAsync(string path)
+    // A fault may stand at a whole group; the place to go is then the nearest that has a field or a fold of its own.
+    private void GoFault(string path)
     {
         var part = PartOf(path);
         var open = path.IndexOf('[', StringComparison.Ordinal);
         var close = path.IndexOf(']', StringComparison.Ordinal);
         var first = part is not "Job" && open > 0 && close > open ? int.Parse(path[(open + 1)..close], CultureInfo.InvariantCulture) : 0;
-        (_part, _first, _visit, _goTo) = (part, first, _visit + 1, FieldId.Of(path));
+        var ids = new List<string>();
+        for (var at = path; at.Length > 0; at = at[..Math.Max(0, at.LastIndexOfAny(['.', '[']))]) ids.Add(FieldId.Of(at));
+        (_part, _first, _wall, _visit, _goTo) = (part, first, first, _visit + 1, string.Join(' ', ids));
     }
 
     private async Task TurnPadAsync()

@@ -12,6 +12,8 @@ public sealed partial class RunsPart : ComponentBase
     private static readonly Dictionary<string, string> s_bonds = new(StringComparer.Ordinal) { ["grid"] = "grid: joints in line", ["running"] = "running: courses moved" };
     private static readonly Dictionary<string, string> s_corners = new(StringComparer.Ordinal) { ["wrap"] = "wraps round", ["restart"] = "begins anew on each" };
 
+    private static readonly string[] s_groups = ["bond", "joint", "limits", "place"];
+
     private int _open;
 
     [CascadingParameter]

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Gaugerod.App.Desk;
 using Gaugerod.App.Parts;
+using Gaugerod.Plane.Measure;
 using Microsoft.AspNetCore.Components;
 
 namespace Gaugerod.App.Stations.Measure;
@@ -11,7 +12,8 @@ public sealed partial class ThingsEditor : ComponentBase
 {
     private static readonly string[] s_sides = ["bottom", "right", "top", "left"];
     private static readonly Dictionary<string, string> s_ends = new(StringComparer.Ordinal) { ["foot"] = "at the foot", ["head"] = "hangs at the head" };
-    private static readonly Dictionary<string, string> s_bases = new(StringComparer.Ordinal) { ["floor"] = "the floor", ["level line"] = "the level line, minus below" };
+    private static readonly Dictionary<string, string> s_bases = new(StringComparer.Ordinal) { ["floor"] = "the lower left corner", ["level line"] = "the level line, minus below" };
+    private static readonly string[] s_groups = ["outline", "edges"];
     private int _fresh = -1;
 
     [CascadingParameter]
@@ -29,6 +31,14 @@ public sealed partial class ThingsEditor : ComponentBase
     [Parameter, EditorRequired]
     public string Thing { get; set; } = "";
 
+    /// <summary>What the key says that adds one.</summary>
+    [Parameter, EditorRequired]
+    public string Key { get; set; } = "";
+
+    /// <summary>Called with the id of a field to go to.</summary>
+    [Parameter]
+    public EventCallback<string> Go { get; set; }
+
     private string All => FacePath + "." + List;
 
     private string FaceName => FieldId.Text(Desk, FacePath + ".name");
@@ -40,6 +50,34 @@ public sealed partial class ThingsEditor : ComponentBase
     private string KindOfAll(string path) => FieldId.Text(Desk, path + ".edge.kind") is { Length: > 0 } kind ? kind : "fixture";
 
     private bool Slopes(string path) => JobPath.Get(Desk.Root, path) is JsonObject thing && (thing.ContainsKey("heightLeft") || thing.ContainsKey("heightRight"));
+
+    private string KindOf(string path, string side) =>
+        JobPath.Get(Desk.Root, $"{path}.edges.{side}") is null ? "as all its edges" : FieldId.Text(Desk, $"{path}.edges.{side}.kind") is { Length: > 0 } kind ? kind : KindOfAll(path);
+
+    private string Differing(string path) =>
+        s_sides.Count(side => JobPath.Get(Desk.Root, $"{path}.edges.{side}") is not null) is > 0 and var count ? string.Create(CultureInfo.InvariantCulture, $"{count} of 4") : "all alike";
+
+    private void Follow(string path, string side) => Desk.Change($"{side} edge of {FieldId.Text(Desk, path + ".name")}", root => FieldValue.Put(root, $"{path}.edges.{side}", null));
+
+    // An outline's sides are a list, one for each corner; it begins with nothing but their names.
+    private void Part(string path) => Desk.Change($"edges of {FieldId.Text(Desk, path + ".name")}", root =>
+        JobPath.Set(root, path + ".edges", new JsonArray([.. JobLists.List(root, path + ".outline").Select((_, i) => (JsonNode)new JsonObject { ["name"] = string.Create(CultureInfo.InvariantCulture, $"side {i + 1}") })])));
+
+    // Half of what the wall is wider at its foot; null while either width cannot be read, and no offer on a wall given by corners.
+    private bool MaybeCentred(string path, out string? left)
+    {
+        left = null;
+        if (JobPath.Get(Desk.Root, FacePath + ".outline") is not null) return false;
+        if (Read(FacePath + ".readings.width.foot") is { } wall && Read(path + ".width") is { } width && wall > width) left = LengthText.NearestBare(Length.FromSteps((wall.Steps - width.Steps) / 2), Tapes.Of(Desk));
+        return true;
+    }
+
+    private void Centre(string path, string? left)
+    {
+        if (left is not null) Desk.Set(path + ".left", JsonValue.Create(left), JobWords.Of(Desk.Root, path + ".left"));
+    }
+
+    private Length? Read(string path) => LengthText.Read(FieldId.Text(Desk, path), Desk.Unit) is LengthReading.Understood read ? read.Value : null;
 
     private void Slope(string path, bool on) => Desk.Change($"heights of {FieldId.Text(Desk, path + ".name")}", root =>
     {
@@ -61,18 +99,19 @@ public sealed partial class ThingsEditor : ComponentBase
         return null;
     }
 
-    private void Add()
+    private async Task AddAsync()
     {
         var thing = new JsonObject { ["name"] = JobLists.Free(JobLists.List(Desk.Root, All), Thing) };
         string[] needed = List switch
         {
             "fixtures" => ["height"],
-            "openings" => ["left", "bottom", "width", "height"],
+            "openings" => ["width", "height", "bottom", "left"],
             _ => ["x", "y", "diameter"],
         };
         foreach (var key in needed) thing[key] = "";
         _fresh = Names.Count;
         Desk.Change($"new {Thing} on {FaceName}", root => JobLists.Add(root, All, thing));
+        await Go.InvokeAsync(FieldId.Of(Place(_fresh) + "." + needed[0]));
     }
 
     private void Duplicate(int at)

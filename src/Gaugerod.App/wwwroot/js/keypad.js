@@ -1,5 +1,6 @@
 // The keypad for lengths, and the way from field to field. Works for every input[data-length] under the root it is started on.
-let wanted = read(), touching = false, root = null, on = null;
+// Before the first touch the device's main pointer tells: on a phone a field may have the focus before it is tapped.
+let wanted = read(), touching = matchMedia("(pointer: coarse)").matches, root = null, on = null;
 
 function read() {
   try { return localStorage.getItem("gaugerod-pad") !== "no"; } catch { return true; }
@@ -9,13 +10,21 @@ const pad = () => document.getElementById("pad");
 const isLength = element => element instanceof HTMLInputElement && element.hasAttribute("data-length");
 
 // Opens all that is folded over an element and brings it into sight.
-export function goTo(id) {
-  const element = document.getElementById(id);
+export function goTo(ids) {
+  const element = ids.split(" ").map(id => document.getElementById(id)).find(found => found);
   if (!element) return false;
   for (let at = element.parentElement; at; at = at.parentElement) if (at instanceof HTMLDetailsElement) at.open = true;
   element.scrollIntoView({ block: "center" });
+  const had = document.activeElement === element;
   element.focus({ preventScroll: true });
+  if (had) entered({ target: element });
   return true;
+}
+
+// A part opens at its top, below the bar. A field that is gone takes the keypad with it.
+export function toTop(element) {
+  if (!isLength(document.activeElement)) hide();
+  scrollTo(0, element.getBoundingClientRect().top + scrollY);
 }
 
 export function isWanted() { return wanted; }
@@ -39,6 +48,8 @@ export function start(element) {
   // The pad must not take the focus from the field it types into.
   pad()?.addEventListener("mousedown", event => event.preventDefault(), options);
   pad()?.addEventListener("click", pressed, options);
+  addEventListener("resize", turned, options);
+  if (root.contains(document.activeElement)) entered({ target: document.activeElement });
 }
 
 export function stop() {
@@ -68,8 +79,9 @@ function tapped(event) {
   if (isLength(event.target) && event.target.inputMode === "none") show(event.target);
 }
 
+// Not before the tap that took the focus away is over: what it was aimed at would move away under the finger.
 function left(event) {
-  if (!isLength(event.relatedTarget)) hide();
+  if (!isLength(event.relatedTarget)) setTimeout(() => { if (!isLength(document.activeElement)) hide(); }, 250);
 }
 
 function show(field) {
@@ -80,11 +92,21 @@ function show(field) {
   setTimeout(() => uncover(field, open), 60);
 }
 
+// The field is brought to stand above the keypad, and below the row that stays at the top.
 function uncover(field, open) {
-  if (open.hidden) return;
-  const box = (field.closest(".field") ?? field).getBoundingClientRect(), top = open.getBoundingClientRect().top;
-  const under = innerWidth < 640 || box.right > open.getBoundingClientRect().left;
-  if (under && box.bottom + 12 > top) scrollBy(0, box.bottom + 12 - top);
+  if (open.hidden || !field.isConnected) return;
+  const box = (field.closest(".field") ?? field).getBoundingClientRect(), over = open.getBoundingClientRect();
+  const low = box.right > over.left && box.left < over.right ? box.bottom + 8 - over.top : 0;
+  const head = root.querySelector(".head")?.getBoundingClientRect().bottom ?? 0;
+  const room = box.top - head - 4;
+  if (low > 0) scrollBy(0, Math.min(low, Math.max(room, 0) || low));
+  else if (room < 0) scrollBy(0, room);
+}
+
+// The device was turned: the keypad has another size, and the field another place.
+function turned() {
+  const open = pad();
+  if (open && !open.hidden && isLength(document.activeElement)) setTimeout(() => uncover(document.activeElement, open), 60);
 }
 
 function hide() {
