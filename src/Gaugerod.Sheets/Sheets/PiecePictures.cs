@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Sheets.Drawings;
 
@@ -9,14 +10,16 @@ public sealed class PiecePictures
     private const double Width = 62, Tallest = 74;
 
     private readonly Figures _figures;
-    private readonly Dictionary<string, PieceOnFace> _pieces;
+    private readonly Dictionary<string, (RunPlan Run, FacePlan Face, Piece Piece)> _pieces;
 
     /// <param name="plan">The plan whose pieces are shown.</param>
     public PiecePictures(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
         _figures = new(plan.Job.Tape);
-        _pieces = PieceOnFace.All(plan, _figures);
+        _pieces = plan.Runs
+            .SelectMany(run => run.Faces.SelectMany(face => face.Pieces.Select(piece => (run, face, piece))))
+            .ToDictionary(of => of.piece.Id, StringComparer.Ordinal);
     }
 
     /// <summary>What the sizes in the words mean.</summary>
@@ -25,7 +28,7 @@ public sealed class PiecePictures
     /// <summary>A piece's cuts and holes in words, one to a line.</summary>
     /// <param name="piece">The piece's number.</param>
     /// <exception cref="KeyNotFoundException">The plan has no such piece.</exception>
-    public string Words(string piece) => CutWords.Of(_pieces[piece], _figures);
+    public string Words(string piece) => CutWords.Of(OnFace(piece), _figures);
 
     /// <summary>The box around a piece, width by height, with fractions set as fractions and the unit said once.</summary>
     /// <param name="piece">The piece's number.</param>
@@ -41,10 +44,17 @@ public sealed class PiecePictures
     /// <exception cref="KeyNotFoundException">The plan has no such piece.</exception>
     public Drawing Of(string piece)
     {
-        var of = _pieces[piece];
+        var of = OnFace(piece);
         var height = PieceSketch.HeightOf(of, Width, Tallest, _figures);
         var pen = new Pen();
         PieceSketch.Draw(pen, of, new(0, 0, Width, height), _figures);
         return new(Width, height, $"Piece {piece}", Words(piece).Replace('\n', ' '), pen.Marks);
+    }
+
+    // One at a time: what is to be said of thousands takes a phone too long.
+    private PieceOnFace OnFace(string number)
+    {
+        var (run, face, piece) = _pieces[number];
+        return PieceOnFace.Of(piece, face.Face) with { Note = HeldJoint.Of(piece, run, _figures) };
     }
 }

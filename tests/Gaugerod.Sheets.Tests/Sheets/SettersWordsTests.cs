@@ -38,10 +38,10 @@ public sealed class SettersWordsTests
         // Lines are broken on paper where they must be, and a fraction stands close to its inches.
         static string Close(string words) => string.Concat(words.Where(c => !char.IsWhiteSpace(c)));
         var printed = Close(string.Join('\n', JobSheets.Pages(Shower).Select(SheetLook.Words)));
-        var words = CutText.Of(Shower);
+        var words = new PiecePictures(Shower);
         var marked = Shower.Cutting.SelectMany(product => product.ByHand).ToList();
         Assert.NotEmpty(marked);
-        Assert.All(marked, id => Assert.All(words[id].Split('\n'), line => Assert.Contains(Close(line), printed, StringComparison.Ordinal)));
+        Assert.All(marked, id => Assert.All(words.Words(id).Split('\n'), line => Assert.Contains(Close(line), printed, StringComparison.Ordinal)));
     }
 
     /// <summary>

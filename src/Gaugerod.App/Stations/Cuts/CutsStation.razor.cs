@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gaugerod.App.Desk;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
@@ -54,14 +53,6 @@ public sealed partial class CutsStation : ComponentBase
     }
 
     private string Size(Piece piece) => $"{LengthText.DownBare(piece.Width, Desk.Plan!.Job.Tape)} × {LengthText.Down(piece.Height, Desk.Plan.Job.Tape)}";
-
-    private string TileOf(string piece)
-    {
-        var tile = Desk.Plan!.Cutting.SelectMany(of => of.Tiles).FirstOrDefault(tile => tile.Pieces.Any(of => string.Equals(of.Id, piece, StringComparison.Ordinal)));
-        if (tile is null) return "";
-        var others = tile.Pieces.Where(of => !string.Equals(of.Id, piece, StringComparison.Ordinal)).Select(of => of.Id).ToList();
-        return string.Create(CultureInfo.InvariantCulture, $"from tile {tile.Number}{(others.Count == 0 ? "" : ", which gives " + string.Join(", ", others) + " too")}");
-    }
 
     private void Tick(string piece)
     {

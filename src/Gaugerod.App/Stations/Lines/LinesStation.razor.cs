@@ -1,4 +1,5 @@
 using Gaugerod.App.Desk;
+using Gaugerod.Engine;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Plane.Measure;
@@ -87,7 +88,10 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
 
     private static bool Stands(Bench bench, Proposal proposal) => proposal.Faces.Equals(bench.Place);
 
-    private static string Why(Bench bench, Proposal proposal) => bench.IsHeld ? $"Against where the rods stand: {proposal.Why}" : proposal.Why;
+    private static string Why(Bench bench, Proposal proposal) => Stands(bench, proposal) && bench.IsHeld ? "Here the rods stand now." : bench.IsHeld ? $"Against where the rods stand: {proposal.Why}" : proposal.Why;
+
+    /// <summary>What must not be built as it stands, of the plan in sight; everything that was found stands at Order.</summary>
+    private IEnumerable<Finding> Stops => _bench?.IsPlanned == true && _plan is { } plan ? plan.Findings.Where(finding => finding.Level == FindingLevel.Stop) : [];
 
     private void DeskChanged(object? sender, EventArgs e)
     {

@@ -1,12 +1,14 @@
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Plane.Shapes;
+using Gaugerod.Sheets.Sheets;
 
 namespace Gaugerod.App.Stations.Lines;
 
 /// <summary>The piece that is picked out on the drawing of a run, and the way from it to others.</summary>
 internal sealed class Picking(Plan plan, Bench bench)
 {
+    private readonly PiecePictures _pictures = new(plan);
     private (int Face, int Index)? _at;
 
     private RunPlan Run => bench.Run;
@@ -15,7 +17,7 @@ internal sealed class Picking(Plan plan, Bench bench)
     public int? Face => _at?.Face;
 
     /// <summary>What is said of the piece; null when none is picked.</summary>
-    public PieceSaid? Said => _at is { } at ? PieceSaid.Of(plan, bench.Index, at.Face, Piece(at)) : null;
+    public PieceSaid? Said => _at is { } at ? PieceSaid.Of(plan, _pictures, Piece(at)) : null;
 
     /// <summary>Its outline on the drawing; empty when none is picked.</summary>
     public string Outline => _at is { } at ? bench.Drawn.Outline(at.Face, Piece(at).Inner.Prepend(Piece(at).Outline)) : "";
@@ -28,7 +30,7 @@ internal sealed class Picking(Plan plan, Bench bench)
         for (var f = 0; f < Run.Faces.Count; f++)
         {
             if (Run.Faces[f].Pieces.FirstOrDefault(piece => piece.Kind != PieceKind.Full) is not { } piece) continue;
-            _ = PieceSaid.Of(plan, bench.Index, f, piece);
+            _ = PieceSaid.Of(plan, _pictures, piece);
             return;
         }
     }
