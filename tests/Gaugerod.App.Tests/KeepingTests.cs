@@ -109,6 +109,7 @@ public sealed class KeepingTests(Rig rig)
         await page.ReloadAsync();
         await Device.ReadyAsync(page);
         await Expect(page.Locator("header .job")).ToContainTextAsync("Later");
+        await Device.GoAsync(page, "Jobs");
 
         await page.GetByRole(AriaRole.Button, new() { Name = "Earlier states" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "Take back" }).First.ClickAsync();

@@ -186,8 +186,8 @@ public sealed class LinesTests(Rig rig)
         Assert.NotEmpty(cuts);
         await Device.GoAsync(page, "Cuts");
         await page.GetByRole(AriaRole.Button, new() { Name = $"{number} large", Exact = true }).ClickAsync();
-        Assert.Equal(await page.Locator(".saw-cut").AllInnerTextsAsync(), cuts);
-        await Expect(page.Locator(".saw-size")).ToHaveTextAsync(size);
+        Assert.Equal(await page.Locator(".saw .cut").AllInnerTextsAsync(), cuts);
+        await Expect(page.Locator(".saw .size span")).ToHaveAttributeAsync("aria-label", size);
         Assert.Empty(device.Troubles);
     }
 

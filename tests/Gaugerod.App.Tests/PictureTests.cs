@@ -30,6 +30,7 @@ public sealed class PictureTests(Rig rig)
 
         var name = $"{station}-{(phone ? "phone" : "laptop")}.png";
         var taken = Path.Combine(Repo.Root, "artifacts", "pictures", name);
+        Directory.CreateDirectory(Path.GetDirectoryName(taken)!);
         await page.ScreenshotAsync(new() { Path = taken, Caret = ScreenshotCaret.Hide });
         if (Environment.GetEnvironmentVariable("GOLDEN_ACCEPT") == "1")
         {
