@@ -9,5 +9,6 @@ builder.Services.AddSingleton<JobDesk>();
 builder.Services.AddSingleton<Shelf>();
 builder.Services.AddSingleton<Updates>();
 builder.Services.AddSingleton<Whereabouts>();
+builder.Services.AddSingleton<Paint>();
 builder.Services.AddSingleton<SheetMaker>();
 await builder.Build().RunAsync();

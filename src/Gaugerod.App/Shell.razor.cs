@@ -9,9 +9,9 @@ namespace Gaugerod.App;
 /// <summary>The page round the stations: which is open, what can be undone, how the saving stands.</summary>
 public sealed partial class Shell : ComponentBase, IDisposable
 {
-    private static readonly string[] s_lights = ["as the device", "light", "dark", "strong"];
-    private int _light;
+    private Station _shown;
     private bool _newer;
+    private string _trouble = "";
     private bool _taking;
     private (string Id, string Text, string Ticks) _held;
 
@@ -32,27 +32,19 @@ public sealed partial class Shell : ComponentBase, IDisposable
     /// <summary>The app's own version, for a person who reports something.</summary>
     internal static string Version { get; } = typeof(Shell).Assembly.GetName().Version?.ToString(3) ?? "";
 
-    private static IReadOnlyList<Station> Stations { get; } = Enum.GetValues<Station>();
-
     [Inject]
     internal Whereabouts Where { get; set; } = null!;
 
-    private Station Here => Desk.Id.Length == 0 && NeedsJob(Where.Station) ? Station.Jobs : Where.Station;
+    [Inject]
+    internal Paint Paint { get; set; } = null!;
 
     private ErrorBoundary? Boundary { get; set; }
-
-    private string Light => s_lights[_light];
-
-    private string Undo => Desk.Undoes is { } what ? $"Undo: {what}" : "Nothing to undo";
-
-    private string Redo => Desk.Redoes is { } what ? $"Redo: {what}" : "Nothing to redo";
-
-    private string State => Shelf.State;
 
     /// <inheritdoc />
     protected override void OnInitialized()
     {
-        Desk.Changed += Saved;
+        Desk.Changed += Changed;
+        Desk.Ticked += Hold;
         Shelf.Said += Say;
         Shelf.Lost += Yield;
         Updates.Ready += Offer;
@@ -63,36 +55,27 @@ public sealed partial class Shell : ComponentBase, IDisposable
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
         if (!firstRender) return;
-        _light = Math.Max(0, Array.IndexOf(s_lights, await Updates.LightAsync()));
         await Shelf.WatchAsync();
         await Where.WatchAsync();
         await ReopenAsync();
         await Updates.WatchAsync();
+        _shown = Where.Here;
         StateHasChanged();
         await Js.InvokeVoidAsync("document.documentElement.setAttribute", "data-version", Version);
         await Js.InvokeVoidAsync("document.body.setAttribute", "data-ready", "yes");
     }
 
-    private static bool NeedsJob(Station station) => station is not (Station.Jobs or Station.Help);
-
-    private void Go(Station station) => Where.Go(station);
-
-    private void Opened() => Where.Go(Station.Measure);
-
-    private void Arrive(object? sender, EventArgs e)
+    /// <summary>Shows where the person now is, once the key that was touched is seen to be pressed.</summary>
+    private async void Arrive(object? sender, EventArgs e)
     {
+        await Paint.NextAsync();
         Boundary?.Recover();
+        _shown = Where.Here;
         StateHasChanged();
-        _ = Js.InvokeVoidAsync("scrollTo", 0, 0);
+        await Js.InvokeVoidAsync("scrollTo", 0, 0);
     }
 
     private async Task FocusStationAsync() => await _station.FocusAsync();
-
-    private async Task NextLightAsync()
-    {
-        _light = (_light + 1) % s_lights.Length;
-        await Updates.SetLightAsync(Light);
-    }
 
     /// <summary>A page loaded anew takes up the job that lay on its desk.</summary>
     private async Task ReopenAsync()
@@ -108,7 +91,14 @@ public sealed partial class Shell : ComponentBase, IDisposable
         }
     }
 
-    private void Saved(object? sender, EventArgs e)
+    private void Changed(object? sender, EventArgs e)
+    {
+        Hold(sender, e);
+        _shown = Where.Here;
+        StateHasChanged();
+    }
+
+    private void Hold(object? sender, EventArgs e)
     {
         // Planning says much; only what a person changed is worth handing over.
         var now = (Desk.Id, Desk.Text, string.Join(' ', Desk.Ticks));
@@ -117,8 +107,6 @@ public sealed partial class Shell : ComponentBase, IDisposable
             _held = now;
             _ = Shelf.HoldAsync(Desk.Id, Desk.Name, Desk.Text, [.. Desk.Ticks]);
         }
-
-        StateHasChanged();
     }
 
     private Task SaveFileAsync() => Shelf.SaveFileAsync(JobFiles.NameOf(Desk.Name), JobFiles.Type, Encoding.UTF8.GetBytes(Desk.Text));
@@ -150,12 +138,21 @@ public sealed partial class Shell : ComponentBase, IDisposable
         StateHasChanged();
     }
 
-    private void Say(object? sender, EventArgs e) => StateHasChanged();
+    private void Later() => _newer = false;
+
+    // The bar says how the saving stands; here only a trouble is shown.
+    private void Say(object? sender, EventArgs e)
+    {
+        if (string.Equals(_trouble, Shelf.News.Trouble, StringComparison.Ordinal)) return;
+        _trouble = Shelf.News.Trouble;
+        StateHasChanged();
+    }
 
     /// <inheritdoc />
     public void Dispose()
     {
-        Desk.Changed -= Saved;
+        Desk.Changed -= Changed;
+        Desk.Ticked -= Hold;
         Shelf.Said -= Say;
         Shelf.Lost -= Yield;
         Updates.Ready -= Offer;

@@ -8,7 +8,6 @@ namespace Gaugerod.App.Tests;
 /// the touch target of 48 px is ours, for gloves and wet hands (WCAG 2.2, 2.5.8 asks for 24).
 /// </summary>
 [Collection(RigCollection.Name)]
-[Trait("Category", "Long")]
 public sealed class AccessTests(Rig rig)
 {
     private static readonly AxeRunOptions s_options = new()

@@ -40,8 +40,11 @@ internal sealed class Device : IAsyncDisposable
     /// <summary>Waits until the app itself stands where its static shell stood.</summary>
     public static Task ReadyAsync(IPage page) => page.Locator("body[data-ready=yes]").WaitForAsync();
 
-    public static Task GoAsync(IPage page, string station) =>
-        page.GetByRole(AriaRole.Navigation, new() { Name = "Stations" }).GetByRole(AriaRole.Button, new() { Name = station, Exact = true }).ClickAsync();
+    public static async Task GoAsync(IPage page, string station)
+    {
+        await page.GetByRole(AriaRole.Navigation, new() { Name = "Stations" }).GetByRole(AriaRole.Button, new() { Name = station, Exact = true }).ClickAsync();
+        await page.Locator($"main[data-station={station}]").WaitForAsync();
+    }
 
     /// <summary>Opens a sample and waits for its plan.</summary>
     public static async Task OpenSampleAsync(IPage page, string title)

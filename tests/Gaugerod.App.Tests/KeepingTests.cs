@@ -6,7 +6,6 @@ namespace Gaugerod.App.Tests;
 
 /// <summary>Nothing that was done is lost, whatever happens to the page.</summary>
 [Collection(RigCollection.Name)]
-[Trait("Category", "Long")]
 public sealed class KeepingTests(Rig rig)
 {
     private const string Sample = "Plain wall, by hand";

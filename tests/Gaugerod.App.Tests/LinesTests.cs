@@ -7,7 +7,6 @@ namespace Gaugerod.App.Tests;
 
 /// <summary>The drawing at Lines under the hand: looked at nearer, moved about, tapped, and slid.</summary>
 [Collection(RigCollection.Name)]
-[Trait("Category", "Long")]
 public sealed class LinesTests(Rig rig)
 {
     private const string Shower = "Guest shower, feet and inches";

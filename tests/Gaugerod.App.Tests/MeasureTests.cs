@@ -5,7 +5,6 @@ namespace Gaugerod.App.Tests;
 
 /// <summary>From a new job to the first proposal, by touch on a phone; and what becomes of a job that is not finished.</summary>
 [Collection(RigCollection.Name)]
-[Trait("Category", "Long")]
 public sealed class MeasureTests(Rig rig)
 {
     /// <summary>Our own measure of a person's time, in seconds: a tap, a figure typed, a new screen taken in. Common practice, no source.</summary>

@@ -8,7 +8,6 @@ namespace Gaugerod.App.Tests;
 
 /// <summary>In a cellar without a network, and when a new version comes.</summary>
 [Collection(RigCollection.Name)]
-[Trait("Category", "Long")]
 public sealed class OfflineTests(Rig rig)
 {
     private const int WantedPort = 5200;

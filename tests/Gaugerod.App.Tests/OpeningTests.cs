@@ -6,7 +6,6 @@ namespace Gaugerod.App.Tests;
 
 /// <summary>A first visit, with the service worker at work.</summary>
 [Collection(RigCollection.Name)]
-[Trait("Category", "Long")]
 public sealed class OpeningTests(Rig rig)
 {
     [Fact]

@@ -8,7 +8,6 @@ namespace Gaugerod.App.Tests;
 
 /// <summary>The app and the command line plan alike, to the byte.</summary>
 [Collection(RigCollection.Name)]
-[Trait("Category", "Long")]
 public sealed class PlanTests(Rig rig)
 {
     [Theory]

@@ -86,7 +86,6 @@ public sealed class ServerTests(Rig rig) : IDisposable
     }
 
     [Fact]
-    [Trait("Category", "Long")]
     public async Task A_taken_port_gives_the_next_and_is_said_and_stopping_ends_well()
     {
         var server = Path.Combine(AppContext.BaseDirectory, "gaugerod-serve.dll");

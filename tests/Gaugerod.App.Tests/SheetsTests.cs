@@ -9,7 +9,6 @@ namespace Gaugerod.App.Tests;
 
 /// <summary>The sheets that are made in the browser: the command line's, on a thread of their own.</summary>
 [Collection(RigCollection.Name)]
-[Trait("Category", "Long")]
 public sealed class SheetsTests(Rig rig)
 {
     private const string PlainWall = "Plain wall, by hand";

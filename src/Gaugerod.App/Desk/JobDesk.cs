@@ -28,8 +28,11 @@ internal sealed class JobDesk
     private int _at = -1;
     private int _round;
 
-    /// <summary>Something that is shown has changed: the text, what is wrong with it, the plan, a tick.</summary>
+    /// <summary>Something that is shown has changed: the text, what is wrong with it, the plan.</summary>
     public event EventHandler? Changed;
+
+    /// <summary>A piece was ticked off, or its tick taken back.</summary>
+    public event EventHandler? Ticked;
 
     /// <summary><see cref="Progress"/> has changed. It is its own event, for it comes often and little of the page shows it.</summary>
     public event EventHandler? Progressed;
@@ -133,7 +136,7 @@ internal sealed class JobDesk
     {
         if (ReadOnly) return;
         if (!Ticks.Remove(piece)) Ticks.Add(piece);
-        Changed?.Invoke(this, EventArgs.Empty);
+        Ticked?.Invoke(this, EventArgs.Empty);
     }
 
     public void Undo()

@@ -6,7 +6,7 @@ namespace Gaugerod.App.Desk;
 /// Which station a person is at, and at what of it. It stands behind the # of the page's address, so that the device's own Back
 /// leads to where one was, and a page loaded anew opens there.
 /// </summary>
-internal sealed class Whereabouts(IJSRuntime js) : IDisposable
+internal sealed class Whereabouts(IJSRuntime js, JobDesk desk) : IDisposable
 {
     private IJSObjectReference? _module;
     private DotNetObjectReference<Whereabouts>? _self;
@@ -14,10 +14,17 @@ internal sealed class Whereabouts(IJSRuntime js) : IDisposable
     /// <summary>The person is somewhere else now.</summary>
     public event EventHandler? Moved;
 
+    /// <summary>Where the person wants to be.</summary>
     public Station Station { get; private set; }
+
+    /// <summary>Where the person is: a station that works on a job needs one on the desk.</summary>
+    public Station Here => IsOpenTo(Station) ? Station : Station.Jobs;
 
     /// <summary>What of the station is looked at, such as a piece's number; empty for the station itself.</summary>
     public string Detail { get; private set; } = "";
+
+    /// <summary>Whether one can go to a station as the desk is.</summary>
+    public bool IsOpenTo(Station station) => desk.Id.Length > 0 || station is Station.Jobs or Station.Help;
 
     /// <summary>Reads where the page opened, and follows Back and Forward from then on.</summary>
     public async Task WatchAsync()
