@@ -60,6 +60,7 @@ public sealed partial class Shell : ComponentBase, IDisposable
         await ReopenAsync();
         await Updates.WatchAsync();
         _shown = Where.Here;
+        Where.Show();
         StateHasChanged();
         await Js.InvokeVoidAsync("document.documentElement.setAttribute", "data-version", Version);
         await Js.InvokeVoidAsync("document.body.setAttribute", "data-ready", "yes");
@@ -71,6 +72,7 @@ public sealed partial class Shell : ComponentBase, IDisposable
         await Paint.NextAsync();
         Boundary?.Recover();
         _shown = Where.Here;
+        Where.Show();
         StateHasChanged();
         await Js.InvokeVoidAsync("scrollTo", 0, 0);
     }
@@ -95,6 +97,7 @@ public sealed partial class Shell : ComponentBase, IDisposable
     {
         Hold(sender, e);
         _shown = Where.Here;
+        Where.Show();
         StateHasChanged();
     }
 

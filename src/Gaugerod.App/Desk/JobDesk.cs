@@ -31,6 +31,9 @@ internal sealed class JobDesk
     /// <summary>Something that is shown has changed: the text, what is wrong with it, the plan.</summary>
     public event EventHandler? Changed;
 
+    /// <summary>The text was read without a fault, as the one before; a drawing of the readings may follow.</summary>
+    public event EventHandler? Understood;
+
     /// <summary>A piece was ticked off, or its tick taken back.</summary>
     public event EventHandler? Ticked;
 
@@ -194,6 +197,7 @@ internal sealed class JobDesk
         var round = ++_round;
         await Task.Delay(60);
         if (round != _round) return;
+        var before = Faults;
         (Faults, var job) = Read(Text);
         if (job is null)
         {
@@ -202,8 +206,10 @@ internal sealed class JobDesk
             return;
         }
 
+        var first = Job is null;
         Job = job;
-        Changed?.Invoke(this, EventArgs.Empty);
+        if (first || !before.Equals(Faults)) Changed?.Invoke(this, EventArgs.Empty);
+        else Understood?.Invoke(this, EventArgs.Empty);
         var (all, since) = (Stopwatch.StartNew(), Stopwatch.StartNew());
         foreach (var step in Planner.Steps(job))
         {

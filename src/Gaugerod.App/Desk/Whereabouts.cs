@@ -23,6 +23,12 @@ internal sealed class Whereabouts(IJSRuntime js, JobDesk desk) : IDisposable
     /// <summary>What of the station is looked at, such as a piece's number; empty for the station itself.</summary>
     public string Detail { get; private set; } = "";
 
+    /// <summary>What of the station is in sight; it follows <see cref="Detail"/> once the key that was touched is seen to be pressed.</summary>
+    public string Shown { get; private set; } = "";
+
+    /// <summary>What was gone to is now shown.</summary>
+    public void Show() => Shown = Detail;
+
     /// <summary>Whether one can go to a station as the desk is.</summary>
     public bool IsOpenTo(Station station) => desk.Id.Length > 0 || station is Station.Jobs or Station.Help;
 

@@ -31,7 +31,7 @@ public sealed partial class CutsStation : ComponentBase
     }
 
     /// <summary>The piece looked at; null for the list, as where the piece is no longer among them.</summary>
-    private Piece? One => Where.Detail.Length == 0 ? null : All.FirstOrDefault(piece => string.Equals(piece.Id, Where.Detail, StringComparison.Ordinal));
+    private Piece? One => Where.Shown.Length == 0 ? null : All.FirstOrDefault(piece => string.Equals(piece.Id, Where.Shown, StringComparison.Ordinal));
 
     private IEnumerable<Piece> All => Groups.SelectMany(group => group.Pieces);
 

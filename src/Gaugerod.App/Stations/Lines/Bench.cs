@@ -13,16 +13,23 @@ internal sealed class Bench
 {
     private Sequence<Placing> _grabbed;
 
-    public Bench(Plan plan, int run, int face)
+    private Bench(Plan plan, int run, int face, RodSlide slide, RunDrawn drawn)
     {
         (Job, Index, Face) = (plan.Job, run, face);
-        Run = plan.Runs[run];
-        Slide = RodSlide.Of(plan.Job, run, Run.Best.Placing.Joint);
-        Drawn = new(Run, Slide);
+        (Run, Slide, Drawn) = (plan.Runs[run], slide, drawn);
         Level = new(Slide, Axis.Level, Tape);
         Plumb = new(Slide, Axis.Plumb, Tape);
         Place = _grabbed = Run.Best.Faces;
         Now = Before = Slide.At(Place);
+    }
+
+    /// <summary>Lays a run on the bench, a little at a time so that the page stays quick.</summary>
+    public static async Task<Bench> MakeAsync(Plan plan, int run, int face)
+    {
+        var slide = RodSlide.Of(plan.Job, run, plan.Runs[run].Best.Placing.Joint);
+        await Task.Delay(1);
+        var drawn = await RunDrawn.MakeAsync(plan.Runs[run], slide);
+        return new(plan, run, face, slide, drawn);
     }
 
     public Job Job { get; }

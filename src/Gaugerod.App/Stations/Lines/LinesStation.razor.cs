@@ -27,6 +27,7 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     private bool _stale;
     private bool _reveal;
     private int _turn;
+    private int _round;
 
     [CascadingParameter]
     internal JobDesk Desk { get; set; } = null!;
@@ -35,9 +36,6 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     private IJSRuntime Js { get; set; } = null!;
 
     private string Mark => LengthText.Nearest(_bench!.Tape.Mark, _bench.Tape);
-
-    /// <inheritdoc />
-    protected override void OnInitialized() => Desk.Changed += DeskChanged;
 
     /// <inheritdoc />
     protected override void OnParametersSet() => Take();
@@ -66,7 +64,6 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     /// <inheritdoc />
     public async ValueTask DisposeAsync()
     {
-        Desk.Changed -= DeskChanged;
         try
         {
             if (_module is not null)
@@ -93,36 +90,42 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     /// <summary>What must not be built as it stands, of the plan in sight; everything that was found stands at Order.</summary>
     private IEnumerable<Finding> Stops => _bench?.IsPlanned == true && _plan is { } plan ? plan.Findings.Where(finding => finding.Level == FindingLevel.Stop) : [];
 
-    private void DeskChanged(object? sender, EventArgs e)
-    {
-        Take();
-        StateHasChanged();
-    }
-
     /// <summary>Takes the plan as it now is; a plan that comes while a rod is in the hand waits until it rests.</summary>
     private void Take()
     {
         if (_inHand || Desk.Plan is not { } plan || ReferenceEquals(plan, _plan)) return;
-        Put(plan, Math.Min(_bench?.Index ?? 0, plan.Runs.Count - 1), keep: true);
+        _ = PutAsync(plan, Math.Min(_bench?.Index ?? 0, plan.Runs.Count - 1), keep: true);
     }
 
-    private void Put(Plan plan, int run, bool keep)
+    private async Task PutAsync(Plan plan, int run, bool keep)
     {
+        var round = ++_round;
         var old = keep ? _bench : null;
         var face = old is { } was && was.Face < plan.Runs[run].Faces.Count ? was.Face : 0;
         _plan = plan;
-        _bench = new(plan, run, face);
+        var made = await Bench.MakeAsync(plan, run, face);
+        if (round != _round) return;
+        if (_inHand)
+        {
+            // Taken hold of meanwhile; it is made anew when the rod rests.
+            _plan = null;
+            return;
+        }
+
+        if (keep && _bench is { } now && now.Face < plan.Runs[run].Faces.Count) made.Face = face = now.Face;
+        _bench = made;
         _picking = new(plan, _bench);
         if (old is not null && old.Place.Equals(_bench.Place)) _bench.Before = old.Before;
         if (!_bench.Slide.Faces[face].Edges.Any(edge => string.Equals(edge.Name, _edge, StringComparison.Ordinal))) _edge = "";
         _stale = true;
+        StateHasChanged();
         _ = CurvesAsync(_bench);
     }
 
     private void ShowRun(int run)
     {
         _edge = "";
-        if (_plan is { } plan) Put(plan, run, keep: false);
+        if (_plan is { } plan) _ = PutAsync(plan, run, keep: false);
     }
 
     private async Task CurvesAsync(Bench bench)

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using Gaugerod.Engine.Layouts;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
@@ -17,7 +18,8 @@ internal sealed class RodCurve(RodSlide slide, Axis rod, Tape tape)
     public const int Deep = 100;
 
     private const int MostPlaces = 240;
-    private const int Slice = 16;
+    private const int Slice = 4;
+    private const int HalfFrame = 8;
     private const int MostPeaks = 6;
 
     private int _round;
@@ -83,11 +85,14 @@ internal sealed class RodCurve(RodSlide slide, Axis rod, Tape tape)
         var count = (int)Math.Clamp(Repeat.Steps / tape.Mark.Steps, 24, MostPlaces);
         var (step, at) = (Length.FromSteps(Repeat.Steps / count), At(place, face));
         var smallest = new Length[count];
+        var since = Stopwatch.StartNew();
         for (var from = 0; from < count; from += Slice)
         {
             slide.Curve(place, rod, face, (step * from) - at, step, smallest.AsSpan(from, Math.Min(Slice, count - from)));
+            if (since.ElapsedMilliseconds < HalfFrame) continue;
             await Task.Delay(1);
             if (round != _round) return false;
+            since.Restart();
         }
 
         Peaks = [.. Tops(smallest)

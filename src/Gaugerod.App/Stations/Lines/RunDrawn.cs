@@ -23,8 +23,9 @@ internal sealed class RunDrawn
     private readonly CutCells _cells = new();
     private readonly CellInk _cellInk;
     private readonly Placing?[] _shown;
+    private readonly FaceDrawn[] _faces;
 
-    public RunDrawn(RunPlan run, RodSlide slide)
+    private RunDrawn(RunPlan run, RodSlide slide)
     {
         (_slide, _place) = (slide, run.Best.Faces);
         var faces = slide.Faces;
@@ -37,10 +38,23 @@ internal sealed class RunDrawn
         _corners = [.. faces.Select(face => (left - face.Unrolled, top - face.Raised))];
         _inks = [.. _corners.Select(corner => (Func<Ink>)(() => new Ink(corner.Left, corner.Top)))];
         _cellInk = new(slide.Tile.Width, slide.Tile.Height);
-        Faces = [.. faces.Select((_, f) => FaceDrawn.Of(run, slide, f, _inks[f]))];
+        _faces = new FaceDrawn[faces.Count];
         Folds = string.Concat(faces.Skip(1).Select(face => $"M{Ink.Units(face.Unrolled - left).ToString(CultureInfo.InvariantCulture)} 0v{Ink.Units(Up).ToString(CultureInfo.InvariantCulture)}"));
         LevelMarks = Marks(Axis.Level, at => Ink.Units(at - left), Across, level: true);
         PlumbMarks = Marks(Axis.Plumb, at => Ink.Units(top - at), Up, level: false);
+    }
+
+    /// <summary>Draws a run, a face at a time so that the page stays quick.</summary>
+    public static async Task<RunDrawn> MakeAsync(RunPlan run, RodSlide slide)
+    {
+        var drawn = new RunDrawn(run, slide);
+        for (var f = 0; f < drawn._faces.Length; f++)
+        {
+            drawn._faces[f] = FaceDrawn.Of(run, slide, f, drawn._inks[f]);
+            await Task.Delay(1);
+        }
+
+        return drawn;
     }
 
     /// <summary>How wide the run is, unrolled.</summary>
@@ -53,7 +67,7 @@ internal sealed class RunDrawn
 
     public long Height => Ink.Units(Up);
 
-    public IReadOnlyList<FaceDrawn> Faces { get; }
+    public IReadOnlyList<FaceDrawn> Faces => _faces;
 
     /// <summary>The corners between faces.</summary>
     public string Folds { get; }

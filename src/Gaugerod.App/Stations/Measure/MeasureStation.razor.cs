@@ -44,6 +44,7 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     /// <inheritdoc />
     protected override void OnInitialized()
     {
+        Desk.Understood += Show;
         // A new job begins with its first reading; one that was worked on is left to the person.
         const string first = "faces[0].readings.width.foot";
         if (!Desk.ReadOnly && Desk.Undoes is null && JobPath.Get(Desk.Root, first) is not null && FieldId.Text(Desk, first).Length == 0) _goTo = FieldId.Of(first);
@@ -128,6 +129,7 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     /// <inheritdoc />
     public async ValueTask DisposeAsync()
     {
+        Desk.Understood -= Show;
         if (_keys is null) return;
         try
         {
@@ -139,4 +141,6 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
             // The page is gone, and the keypad with it.
         }
     }
+
+    private void Show(object? sender, EventArgs e) => StateHasChanged();
 }
