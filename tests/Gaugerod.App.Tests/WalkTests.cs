@@ -70,5 +70,30 @@ public sealed class WalkTests(Rig rig)
         await Expect(page.Locator(".packs").First).ToBeVisibleAsync();
     }
 
+    /// <summary>A station that is left before it is ready once stopped the one that came after it.</summary>
+    [Fact]
+    public async Task Somebody_in_a_hurry_finds_every_station_working()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await device.OpenAsync();
+        await Device.OpenSampleAsync(page, "Plain wall, by hand");
+        foreach (var wait in new[] { 0, 5, 15, 30, 60, 120 })
+        {
+            await page.EvaluateAsync("""
+                async wait => {
+                  for (const station of [...document.querySelectorAll(".station-key"), ...document.querySelectorAll(".station-key")]) {
+                    station.click();
+                    await new Promise(done => setTimeout(done, wait));
+                  }
+                }
+                """, wait);
+            await Device.GoAsync(page, "Order");
+            await Expect(page.Locator("main table").First).ToBeVisibleAsync();
+        }
+
+        await Expect(page.GetByText("This station stopped.")).ToHaveCountAsync(0);
+        Assert.Empty(device.Troubles);
+    }
+
     private static ILocator Key(IPage page, string name) => page.GetByRole(AriaRole.Button, new() { Name = name });
 }

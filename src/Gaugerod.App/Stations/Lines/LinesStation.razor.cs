@@ -9,7 +9,7 @@ using Microsoft.JSInterop;
 namespace Gaugerod.App.Stations.Lines;
 
 /// <summary>The run unrolled with its two rods: slide them and every cut follows; where they rest is written to the job.</summary>
-public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
+public sealed partial class LinesStation : ComponentBase, IHandleEvent, IAsyncDisposable
 {
     /// <summary>Long enough for what was shown to be on the screen.</summary>
     private static readonly TimeSpan Shown = TimeSpan.FromMilliseconds(40);
@@ -28,6 +28,7 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     private bool _reveal;
     private int _turn;
     private int _round;
+    private bool _gone;
 
     [CascadingParameter]
     internal JobDesk Desk { get; set; } = null!;
@@ -35,18 +36,43 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     [Inject]
     private IJSRuntime Js { get; set; } = null!;
 
+    [Inject]
+    internal Paint Paint { get; set; } = null!;
+
     private string Mark => LengthText.Nearest(_bench!.Tape.Mark, _bench.Tape);
 
     /// <inheritdoc />
     protected override void OnParametersSet() => Take();
 
+    // What moves is moved by the page at once; the words beside it may come with the picture after.
+    async Task IHandleEvent.HandleEventAsync(EventCallbackWorkItem item, object? arg)
+    {
+        await item.InvokeAsync(arg);
+        await Paint.NextAsync();
+        StateHasChanged();
+    }
+
     /// <inheritdoc />
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (firstRender)
+        try
+        {
+            await DrawnAsync(firstRender);
+        }
+        catch (Exception trouble) when (_gone && trouble is JSException or ObjectDisposedException)
+        {
+            // The person went on to another station before this one was ready.
+        }
+    }
+
+    private async Task DrawnAsync(bool first)
+    {
+        if (first)
         {
             _self = DotNetObjectReference.Create(this);
-            _module = await Js.InvokeAsync<IJSObjectReference>("import", "./js/lines.js");
+            var module = await Js.InvokeAsync<IJSObjectReference>("import", "./js/lines.js");
+            if (_gone) return;
+            _module = module;
             await _module.InvokeVoidAsync("attach", _root, _self);
         }
 
@@ -64,6 +90,8 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     /// <inheritdoc />
     public async ValueTask DisposeAsync()
     {
+        _gone = true;
+        _round++;
         try
         {
             if (_module is not null)
@@ -144,7 +172,7 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
 
     private async Task ShowAsync(bool anew = false)
     {
-        if (_module is null || _bench is not { } bench) return;
+        if (_gone || _module is null || _bench is not { } bench) return;
         await _module.InvokeVoidAsync("show", _root, bench.Frame(), !bench.IsPlanned, anew);
     }
 

@@ -16,6 +16,7 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     private FacesPart? _walls;
     private string _part = "Walls";
     private string? _goTo;
+    private bool _gone;
     private bool _pad = true;
     private int _first;
     private int _visit;
@@ -53,9 +54,23 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     /// <inheritdoc />
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        if (firstRender)
+        try
         {
-            _keys = await Js.InvokeAsync<IJSObjectReference>("import", "./js/keypad.js");
+            await DrawnAsync(firstRender);
+        }
+        catch (Exception trouble) when (_gone && trouble is JSException or ObjectDisposedException)
+        {
+            // The person went on to another station before this one was ready.
+        }
+    }
+
+    private async Task DrawnAsync(bool first)
+    {
+        if (first)
+        {
+            var keys = await Js.InvokeAsync<IJSObjectReference>("import", "./js/keypad.js");
+            if (_gone) return;
+            _keys = keys;
             await _keys.InvokeVoidAsync("start", _root);
             if (await _keys.InvokeAsync<bool>("isWanted") is var wanted && wanted != _pad)
             {
@@ -129,6 +144,7 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     /// <inheritdoc />
     public async ValueTask DisposeAsync()
     {
+        _gone = true;
         Desk.Understood -= Show;
         if (_keys is null) return;
         try
