@@ -18,24 +18,15 @@ public sealed class OfflineTests(Rig rig)
     [Fact]
     public async Task With_the_server_stopped_it_opens_takes_a_new_job_and_draws_the_sheets()
     {
-        var (server, port) = (await Server.StartAsync(Published.Site(), WantedPort))!.Value;
-        await using var device = await rig.DeviceAsync(Server.Address(port), worker: true);
-        IPage page;
-        await using (server)
-        {
-            page = await device.OpenAsync();
-            await page.WaitForFunctionAsync("() => navigator.serviceWorker.ready.then(r => r.active?.state === 'activated')");
-            await server.StopAsync();
-        }
-
-        await device.Context.SetOfflineAsync(true);
+        var (device, page, address) = await rig.OfflineAsync(WantedPort);
+        await using var owned = device;
         var clock = Stopwatch.StartNew();
         await page.ReloadAsync();
         await Device.ReadyAsync(page);
         Assert.InRange(clock.Elapsed.TotalSeconds, 0, MostSeconds);
 
         // A query behind the address is no reason to lose the page.
-        await page.GotoAsync(Server.Address(port) + "?from=home");
+        await page.GotoAsync(address + "?from=home");
         await Device.ReadyAsync(page);
         await page.GetByRole(AriaRole.Button, new() { Name = "New job" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "millimetres", Exact = true }).ClickAsync();

@@ -42,6 +42,22 @@ public sealed class Rig : IAsyncLifetime
     /// <summary>A device of its own, with nothing kept on it yet.</summary>
     internal Task<Device> DeviceAsync(bool phone = true, bool worker = false) => DeviceAsync(Address, phone, worker);
 
+    /// <summary>A device that has kept the app on its first visit; its server is then stopped and its network off.</summary>
+    /// <param name="wantedPort">The port to serve it at.</param>
+    /// <param name="script">Runs in every page before anything else; null for nothing.</param>
+    internal async Task<(Device Device, IPage Page, string Address)> OfflineAsync(int wantedPort, string? script = null)
+    {
+        var (server, port) = (await Server.StartAsync(Published.Site(), wantedPort))!.Value;
+        var device = await DeviceAsync(Server.Address(port), worker: true);
+        if (script is not null) await device.Context.AddInitScriptAsync(script);
+        await using var serving = server;
+        var page = await device.OpenAsync();
+        await page.WaitForFunctionAsync("() => navigator.serviceWorker.ready.then(r => r.active?.state === 'activated')");
+        await server.StopAsync();
+        await device.Context.SetOfflineAsync(true);
+        return (device, page, Server.Address(port));
+    }
+
     internal async Task<Device> DeviceAsync(string address, bool phone = true, bool worker = false)
     {
         var context = await Browser.NewContextAsync(new()

@@ -1,6 +1,5 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
-using Gaugerod.Serve;
 using Microsoft.Playwright;
 using static Gaugerod.App.Tests.SheetsAsked;
 using static Microsoft.Playwright.Assertions;
@@ -57,17 +56,8 @@ public sealed class SheetsTests(Rig rig)
     public async Task With_the_server_stopped_they_are_made_from_what_is_kept_also_by_the_page_itself()
     {
         var expected = await ByCommandLineAsync("plain-wall");
-        var (server, port) = (await Server.StartAsync(Published.Site(), WantedPort))!.Value;
-        await using var device = await rig.DeviceAsync(Server.Address(port), worker: true);
-        IPage page;
-        await using (server)
-        {
-            page = await device.OpenAsync();
-            await page.WaitForFunctionAsync("() => navigator.serviceWorker.ready.then(r => r.active?.state === 'activated')");
-            await server.StopAsync();
-        }
-
-        await device.Context.SetOfflineAsync(true);
+        var (device, page, _) = await rig.OfflineAsync(WantedPort);
+        await using var owned = device;
         await page.ReloadAsync();
         await Device.ReadyAsync(page);
         await Device.OpenSampleAsync(page, PlainWall);

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json;
-using Gaugerod.Serve;
 using Microsoft.Playwright;
 using Xunit.Abstractions;
 
@@ -40,23 +39,13 @@ public sealed class StartTests(Rig rig, ITestOutputHelper output)
     [Fact]
     public async Task Without_a_network_the_page_can_be_used_within_a_second_and_a_half()
     {
-        var (server, port) = (await Server.StartAsync(Published.Site(), WantedPort))!.Value;
-        await using var device = await rig.DeviceAsync(Server.Address(port), worker: true);
-        await device.Context.AddInitScriptAsync(MarkReady);
-        IPage page;
-        await using (server)
-        {
-            page = await device.OpenAsync();
-            await page.WaitForFunctionAsync("() => navigator.serviceWorker.ready.then(r => r.active?.state === 'activated')");
-            await server.StopAsync();
-        }
-
-        await device.Context.SetOfflineAsync(true);
+        var (device, page, address) = await rig.OfflineAsync(WantedPort, MarkReady);
+        await using var owned = device;
         var starts = new List<Start>();
         for (var i = 0; i < Starts; i++)
         {
             await page.GotoAsync("about:blank");
-            await page.GotoAsync(Server.Address(port));
+            await page.GotoAsync(address);
             starts.Add(await StartOfAsync(page));
         }
 

@@ -75,6 +75,9 @@ internal sealed class JobDesk
     /// <summary>Whether the planning takes long enough to be worth a word: what comes at once need not be announced.</summary>
     public bool Slow { get; private set; }
 
+    /// <summary>What the planning itself fell over, an error of ours; empty when it did not.</summary>
+    public string Broken { get; private set; } = "";
+
     /// <summary>Whether a person stopped the planning before it was done.</summary>
     public bool Stopped { get; private set; }
 
@@ -167,7 +170,7 @@ internal sealed class JobDesk
     /// <summary>Plans the job as it stands, from the beginning.</summary>
     public void PlanAgain()
     {
-        (Stopped, Slow) = (false, false);
+        (Stopped, Slow, Broken) = (false, false, "");
         Changed?.Invoke(this, EventArgs.Empty);
         _ = PlanSoonAsync();
     }
@@ -191,10 +194,24 @@ internal sealed class JobDesk
         }
     }
 
-    /// <summary>Reads and plans when the typing rests, a step at a time so that the page stays quick; a later change takes over.</summary>
+    /// <summary>Plans soon. Nobody waits for it, so what goes wrong in it is said here or nowhere.</summary>
     private async Task PlanSoonAsync()
     {
         var round = ++_round;
+        try
+        {
+            await PlanAsync(round);
+        }
+        catch (Exception trouble) when (round == _round)
+        {
+            (Broken, Progress) = (trouble.Message, "");
+            Changed?.Invoke(this, EventArgs.Empty);
+        }
+    }
+
+    /// <summary>Reads and plans when the typing rests, a step at a time so that the page stays quick; a later change takes over.</summary>
+    private async Task PlanAsync(int round)
+    {
         await Task.Delay(60);
         if (round != _round) return;
         var before = Faults;

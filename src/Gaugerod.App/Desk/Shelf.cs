@@ -46,7 +46,7 @@ internal sealed partial class ShelfJson : JsonSerializerContext;
 /// <summary>Where jobs are kept: on the device, by <c>js/shelf.js</c>. Everything given to it is saved within 400 ms, and when the page hides.</summary>
 internal sealed class Shelf(IJSRuntime js) : IAsyncDisposable
 {
-    private IJSObjectReference? _module;
+    private readonly Script _script = new(js, "shelf");
     private DotNetObjectReference<Shelf>? _self;
 
     /// <summary>How the saving stands has changed.</summary>
@@ -124,16 +124,14 @@ internal sealed class Shelf(IJSRuntime js) : IAsyncDisposable
     public Task SaveFileAsync(string name, string type, byte[] bytes) => TellAsync("saveFile", name, type, bytes);
 
     /// <inheritdoc />
-    public async ValueTask DisposeAsync()
+    public ValueTask DisposeAsync()
     {
         _self?.Dispose();
-        if (_module is not null) await _module.DisposeAsync();
+        return _script.DisposeAsync();
     }
 
     private async Task<T> AskAsync<T>(JsonTypeInfo<T> kind, string verb, params object?[] words) =>
-        JsonSerializer.Deserialize(await (await ModuleAsync()).InvokeAsync<string>("ask", verb, words), kind)!;
+        JsonSerializer.Deserialize(await _script.AskAsync<string>("ask", verb, words) ?? "null", kind)!;
 
-    private async Task TellAsync(string verb, params object?[] words) => await (await ModuleAsync()).InvokeVoidAsync(verb, words);
-
-    private async Task<IJSObjectReference> ModuleAsync() => _module ??= await js.InvokeAsync<IJSObjectReference>("import", "./js/shelf.js");
+    private Task TellAsync(string verb, params object?[] words) => _script.TellAsync(verb, words);
 }

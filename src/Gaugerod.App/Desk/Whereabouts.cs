@@ -8,7 +8,7 @@ namespace Gaugerod.App.Desk;
 /// </summary>
 internal sealed class Whereabouts(IJSRuntime js, JobDesk desk) : IDisposable
 {
-    private IJSObjectReference? _module;
+    private readonly Script _script = new(js, "whereabouts");
     private DotNetObjectReference<Whereabouts>? _self;
 
     /// <summary>The person is somewhere else now.</summary>
@@ -35,9 +35,8 @@ internal sealed class Whereabouts(IJSRuntime js, JobDesk desk) : IDisposable
     /// <summary>Reads where the page opened, and follows Back and Forward from then on.</summary>
     public async Task WatchAsync()
     {
-        _module = await js.InvokeAsync<IJSObjectReference>("import", "./js/whereabouts.js");
         _self = DotNetObjectReference.Create(this);
-        Read(await _module.InvokeAsync<string>("watch", _self));
+        Read(await _script.AskAsync<string>("watch", _self) ?? "");
     }
 
     /// <summary>Goes to a station.</summary>
@@ -48,7 +47,7 @@ internal sealed class Whereabouts(IJSRuntime js, JobDesk desk) : IDisposable
     {
         if (station == Station && string.Equals(detail, Detail, StringComparison.Ordinal)) return;
         (Station, Detail) = (station, detail);
-        _ = _module?.InvokeVoidAsync("go", $"#{station.ToString().ToLowerInvariant()}{(detail.Length > 0 ? "/" + Uri.EscapeDataString(detail) : "")}", instead).AsTask();
+        _ = _script.TellAsync("go", $"#{station.ToString().ToLowerInvariant()}{(detail.Length > 0 ? "/" + Uri.EscapeDataString(detail) : "")}", instead);
         Moved?.Invoke(this, EventArgs.Empty);
     }
 

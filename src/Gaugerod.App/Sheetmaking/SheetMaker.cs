@@ -17,7 +17,7 @@ internal sealed class SheetMaker(IJSRuntime js, LazyAssemblyLoader parts) : IAsy
     private const int PaintMilliseconds = 100;
 
     private string _name = "";
-    private IJSObjectReference? _module;
+    private readonly Script _script = new(js, "sheets");
     private DotNetObjectReference<SheetMaker>? _self;
 
     /// <summary>The stage or the words have changed.</summary>
@@ -43,9 +43,8 @@ internal sealed class SheetMaker(IJSRuntime js, LazyAssemblyLoader parts) : IAsy
         Tell(MakingStage.Making, "Getting ready");
         try
         {
-            var module = await ModuleAsync();
-            var outcome = await module.InvokeAsync<string>("make", text, _name, _self ??= DotNetObjectReference.Create(this));
-            if (string.Equals(outcome, "refused", StringComparison.Ordinal)) await MakeHereAsync(module, plan);
+            var outcome = await _script.AskAsync<string>("make", text, _name, _self ??= DotNetObjectReference.Create(this));
+            if (string.Equals(outcome, "refused", StringComparison.Ordinal)) await MakeHereAsync(plan);
             else Tell(string.Equals(outcome, "made", StringComparison.Ordinal) ? MakingStage.Made : MakingStage.Stopped, "");
         }
         catch (JSException trouble)
@@ -55,10 +54,10 @@ internal sealed class SheetMaker(IJSRuntime js, LazyAssemblyLoader parts) : IAsy
     }
 
     /// <summary>Ends the making at once; nothing is handed over.</summary>
-    public async Task StopAsync() => await (await ModuleAsync()).InvokeVoidAsync("stop");
+    public Task StopAsync() => _script.TellAsync("stop");
 
     /// <summary>Hands over once more what was made last.</summary>
-    public async Task AgainAsync() => await (await ModuleAsync()).InvokeVoidAsync("again");
+    public Task AgainAsync() => _script.TellAsync("again");
 
     /// <summary>Called by the other thread.</summary>
     [JSInvokable]
@@ -68,21 +67,21 @@ internal sealed class SheetMaker(IJSRuntime js, LazyAssemblyLoader parts) : IAsy
     }
 
     /// <inheritdoc />
-    public async ValueTask DisposeAsync()
+    public ValueTask DisposeAsync()
     {
         _self?.Dispose();
-        if (_module is not null) await _module.DisposeAsync();
+        return _script.DisposeAsync();
     }
 
     [UnconditionalSuppressMessage("Trimming", "IL2026", Justification = "Gaugerod.Sheets names what it uses of these parts, so the trimming keeps it.")]
-    private async Task MakeHereAsync(IJSObjectReference module, Plan plan)
+    private async Task MakeHereAsync(Plan plan)
     {
         Tell(MakingStage.MakingHere, "");
         await Task.Delay(PaintMilliseconds);
         try
         {
             await parts.LoadAssembliesAsync(PdfParts.Names);
-            await module.InvokeVoidAsync("keep", _name, SheetWriter.Pdf(plan));
+            await _script.TellAsync("keep", _name, SheetWriter.Pdf(plan));
             Tell(MakingStage.Made, "");
         }
         catch (Exception trouble) when (trouble is IOException or InvalidOperationException or OutOfMemoryException or HttpRequestException)
@@ -96,6 +95,4 @@ internal sealed class SheetMaker(IJSRuntime js, LazyAssemblyLoader parts) : IAsy
         (Stage, Words) = (stage, words);
         Changed?.Invoke(this, EventArgs.Empty);
     }
-
-    private async Task<IJSObjectReference> ModuleAsync() => _module ??= await js.InvokeAsync<IJSObjectReference>("import", "./js/sheets.js");
 }

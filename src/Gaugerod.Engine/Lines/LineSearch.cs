@@ -8,11 +8,7 @@ namespace Gaugerod.Engine.Lines;
 /// <param name="Best">The best placing so far.</param>
 /// <param name="Proof">What is proved of it; nothing until the search is done.</param>
 /// <param name="Alternatives">Other placings; none until the search is done.</param>
-internal sealed record LinesFound(RunModel Model, RunPlacing Best, Proof Proof, Sequence<RunPlacing> Alternatives)
-{
-    /// <summary>Whether the search is done.</summary>
-    public bool Done => Alternatives.Count > 0 || Proof.Kind != ProofKind.None;
-}
+internal sealed record LinesFound(RunModel Model, RunPlacing Best, Proof Proof, Sequence<RunPlacing> Alternatives);
 
 /// <summary>
 /// Searches the placings of a run. It yields what it has found so far, better or not, whenever it has done a little work, and

@@ -38,6 +38,8 @@ public sealed class AlternativesTests
             for (var i = 0; i < all.Count; i++)
             {
                 Assert.NotEmpty(all[i].Why);
+                // Whoever reads that a place gives a tile and sees no cost takes it for the better one, if only a hair parts them.
+                if (i > 0 && order.Compare(all[0].Score with { Tiles = 0 }, all[i].Score with { Tiles = 0 }) < 0) Assert.Matches("costs|does without|Costs|Does without", all[i].Why);
                 for (var j = i + 1; j < all.Count; j++)
                 {
                     Assert.True(Distance(Assert.Single(all[i].Faces), Assert.Single(all[j].Faces), bond) >= Apart, $"{i} and {j}");
@@ -47,6 +49,16 @@ public sealed class AlternativesTests
             }
         },
         iter: 60);
+
+    /// <summary>A page with one thread draws between the steps, so there must be many: one after each start, face and place at the least.</summary>
+    [Fact]
+    public void The_planning_gives_way_many_times_and_only_its_last_step_carries_the_plan()
+    {
+        var steps = Planner.Steps(OneWall.Job(Mm(2400), Mm(1200), Mm(3), Mm(300), JointRange.Only(Mm(3)), Tape.Millimetres)).ToList();
+        Assert.True(steps.Count > 40, steps.Count.ToString(CultureInfo.InvariantCulture));
+        Assert.All(steps.SkipLast(1), step => Assert.Null(step.Plan));
+        Assert.NotNull(steps[^1].Plan);
+    }
 
     [Theory]
     [InlineData("de-DE")]

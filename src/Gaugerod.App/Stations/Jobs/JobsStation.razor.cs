@@ -17,7 +17,7 @@ public sealed partial class JobsStation : ComponentBase, IAsyncDisposable
     private string _asked = "";
     private ShelfVersion[]? _versions;
     private bool _new;
-    private IJSObjectReference? _clock;
+    private Script _clock = null!;
     private readonly Dictionary<double, string> _times = [];
 
     // Handed down, not looked up: only so is the list drawn anew when the desk changes.
@@ -35,17 +35,20 @@ public sealed partial class JobsStation : ComponentBase, IAsyncDisposable
     public EventCallback Opened { get; set; }
 
     /// <inheritdoc />
-    protected override async Task OnInitializedAsync() => await ListAsync();
+    protected override async Task OnInitializedAsync()
+    {
+        _clock = new(Js, "clock");
+        await ListAsync();
+    }
 
     private string When(double saved) => _times.TryGetValue(saved, out var time) ? "saved " + time : "";
 
     // The runtime here knows no time zones; the page does.
     private async Task TellTimesAsync(IEnumerable<double> moments)
     {
-        _clock ??= await Js.InvokeAsync<IJSObjectReference>("import", "./js/clock.js");
         double[] all = [.. moments.Distinct()];
-        var said = await _clock.InvokeAsync<string>("times", string.Join(',', all.Select(moment => moment.ToString("R", CultureInfo.InvariantCulture))));
-        foreach (var (moment, time) in all.Zip(said.Split(','))) _times[moment] = time;
+        var said = await _clock.AskAsync<string>("times", string.Join(',', all.Select(moment => moment.ToString("R", CultureInfo.InvariantCulture))));
+        foreach (var (moment, time) in all.Zip((said ?? "").Split(','))) _times[moment] = time;
     }
 
     private async Task ListAsync()
@@ -147,16 +150,5 @@ public sealed partial class JobsStation : ComponentBase, IAsyncDisposable
     }
 
     /// <inheritdoc />
-    public async ValueTask DisposeAsync()
-    {
-        if (_clock is null) return;
-        try
-        {
-            await _clock.DisposeAsync();
-        }
-        catch (JSDisconnectedException)
-        {
-            // The page is gone.
-        }
-    }
+    public ValueTask DisposeAsync() => _clock.DisposeAsync();
 }

@@ -9,7 +9,7 @@ using Microsoft.JSInterop;
 namespace Gaugerod.App.Stations.Lines;
 
 /// <summary>The run unrolled with its two rods: slide them and every cut follows; where they rest is written to the job.</summary>
-public sealed partial class LinesStation : ComponentBase, IHandleEvent, IAsyncDisposable
+public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
 {
     /// <summary>Long enough for what was shown to be on the screen.</summary>
     private static readonly TimeSpan Shown = TimeSpan.FromMilliseconds(40);
@@ -18,7 +18,7 @@ public sealed partial class LinesStation : ComponentBase, IHandleEvent, IAsyncDi
 
     private ElementReference _root;
     private DotNetObjectReference<LinesStation>? _self;
-    private IJSObjectReference? _module;
+    private Script _script = null!;
     private Bench? _bench;
     private Plan? _plan;
     private Figures? _figures;
@@ -28,7 +28,6 @@ public sealed partial class LinesStation : ComponentBase, IHandleEvent, IAsyncDi
     private bool _reveal;
     private int _turn;
     private int _round;
-    private bool _gone;
 
     [CascadingParameter]
     internal JobDesk Desk { get; set; } = null!;
@@ -36,53 +35,30 @@ public sealed partial class LinesStation : ComponentBase, IHandleEvent, IAsyncDi
     [Inject]
     private IJSRuntime Js { get; set; } = null!;
 
-    [Inject]
-    internal Paint Paint { get; set; } = null!;
-
     private string Mark => LengthText.Nearest(_bench!.Tape.Mark, _bench.Tape);
+
+    /// <inheritdoc />
+    protected override void OnInitialized() => _script = new(Js, "lines");
 
     /// <inheritdoc />
     protected override void OnParametersSet() => Take();
 
-    // What moves is moved by the page at once; the words beside it may come with the picture after.
-    async Task IHandleEvent.HandleEventAsync(EventCallbackWorkItem item, object? arg)
-    {
-        await item.InvokeAsync(arg);
-        await Paint.NextAsync();
-        StateHasChanged();
-    }
-
     /// <inheritdoc />
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        try
-        {
-            await DrawnAsync(firstRender);
-        }
-        catch (Exception trouble) when (_gone && trouble is JSException or ObjectDisposedException)
-        {
-            // The person went on to another station before this one was ready.
-        }
-    }
-
-    private async Task DrawnAsync(bool first)
-    {
-        if (first)
+        if (firstRender)
         {
             _self = DotNetObjectReference.Create(this);
-            var module = await Js.InvokeAsync<IJSObjectReference>("import", "./js/lines.js");
-            if (_gone) return;
-            _module = module;
-            await _module.InvokeVoidAsync("attach", _root, _self);
+            await _script.TellAsync("attach", _root, _self);
         }
 
-        if (_reveal && _module is not null)
+        if (_reveal)
         {
             _reveal = false;
-            await _module.InvokeVoidAsync("reveal", _root);
+            await _script.TellAsync("reveal", _root);
         }
 
-        if (!_stale || _module is null || _bench is null) return;
+        if (!_stale || _bench is null) return;
         _stale = false;
         await ShowAsync(anew: true);
     }
@@ -90,21 +66,8 @@ public sealed partial class LinesStation : ComponentBase, IHandleEvent, IAsyncDi
     /// <inheritdoc />
     public async ValueTask DisposeAsync()
     {
-        _gone = true;
         _round++;
-        try
-        {
-            if (_module is not null)
-            {
-                await _module.InvokeVoidAsync("detach", _root);
-                await _module.DisposeAsync();
-            }
-        }
-        catch (JSDisconnectedException)
-        {
-            // The page is going; there is nothing left to let go of.
-        }
-
+        await _script.EndAsync("detach", _root);
         _self?.Dispose();
     }
 
@@ -172,14 +135,14 @@ public sealed partial class LinesStation : ComponentBase, IHandleEvent, IAsyncDi
 
     private async Task ShowAsync(bool anew = false)
     {
-        if (_gone || _module is null || _bench is not { } bench) return;
-        await _module.InvokeVoidAsync("show", _root, bench.Frame(), !bench.IsPlanned, anew);
+        if (_bench is not { } bench) return;
+        await _script.TellAsync("show", _root, bench.Frame(), !bench.IsPlanned, anew);
     }
 
     private async Task ShowFaceAsync(int face)
     {
         await TouchAsync(face);
-        await _module!.InvokeVoidAsync("face", _root, face);
+        await _script.TellAsync("face", _root, face);
     }
 
     private async Task TouchAsync(int face)

@@ -12,11 +12,10 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     private static readonly string[] s_parts = ["Walls", "Tiles", "Runs", "Job"];
 
     private ElementReference _root;
-    private IJSObjectReference? _keys;
+    private Script _keys = null!;
     private FacesPart? _walls;
     private string _part = "Walls";
     private string? _goTo;
-    private bool _gone;
     private bool _pad = true;
     private int _first;
     private int _visit;
@@ -45,6 +44,7 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     /// <inheritdoc />
     protected override void OnInitialized()
     {
+        _keys = new(Js, "keypad");
         Desk.Understood += Show;
         // A new job begins with its first reading; one that was worked on is left to the person.
         const string first = "faces[0].readings.width.foot";
@@ -54,36 +54,21 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     /// <inheritdoc />
     protected override async Task OnAfterRenderAsync(bool firstRender)
     {
-        try
+        if (firstRender)
         {
-            await DrawnAsync(firstRender);
-        }
-        catch (Exception trouble) when (_gone && trouble is JSException or ObjectDisposedException)
-        {
-            // The person went on to another station before this one was ready.
-        }
-    }
-
-    private async Task DrawnAsync(bool first)
-    {
-        if (first)
-        {
-            var keys = await Js.InvokeAsync<IJSObjectReference>("import", "./js/keypad.js");
-            if (_gone) return;
-            _keys = keys;
-            await _keys.InvokeVoidAsync("start", _root);
-            if (await _keys.InvokeAsync<bool>("isWanted") is var wanted && wanted != _pad)
+            await _keys.TellAsync("start", _root);
+            if (await _keys.AskAsync<bool>("isWanted") is var wanted && wanted != _pad)
             {
                 _pad = wanted;
                 StateHasChanged();
             }
         }
 
-        if (_goTo is { } ids && _keys is not null)
+        if (_goTo is { } ids)
         {
             _goTo = null;
-            if (ids.Length == 0) await _keys.InvokeVoidAsync("toTop", _root);
-            else await _keys.InvokeVoidAsync("goTo", ids);
+            if (ids.Length == 0) await _keys.TellAsync("toTop", _root);
+            else await _keys.TellAsync("goTo", ids);
         }
     }
 
@@ -138,24 +123,14 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     private async Task TurnPadAsync()
     {
         _pad = !_pad;
-        if (_keys is not null) await _keys.InvokeVoidAsync("setWanted", _pad);
+        await _keys.TellAsync("setWanted", _pad);
     }
 
     /// <inheritdoc />
-    public async ValueTask DisposeAsync()
+    public ValueTask DisposeAsync()
     {
-        _gone = true;
         Desk.Understood -= Show;
-        if (_keys is null) return;
-        try
-        {
-            await _keys.InvokeVoidAsync("stop");
-            await _keys.DisposeAsync();
-        }
-        catch (JSDisconnectedException)
-        {
-            // The page is gone, and the keypad with it.
-        }
+        return _keys.EndAsync("stop");
     }
 
     private void Show(object? sender, EventArgs e) => StateHasChanged();
