@@ -14,7 +14,7 @@ internal sealed class Script(IJSRuntime js, string name) : IAsyncDisposable
     private const DynamicallyAccessedMemberTypes Read =
         DynamicallyAccessedMemberTypes.PublicConstructors | DynamicallyAccessedMemberTypes.PublicFields | DynamicallyAccessedMemberTypes.PublicProperties;
 
-    private IJSObjectReference? _module;
+    private Task<IJSObjectReference>? _coming;
     private bool _ended;
 
     /// <summary>Has it do something.</summary>
@@ -49,11 +49,11 @@ internal sealed class Script(IJSRuntime js, string name) : IAsyncDisposable
         _ended = true;
         try
         {
-            if (_module is not null) await _module.InvokeVoidAsync(verb, words);
+            if (_coming is { IsCompletedSuccessfully: true }) await (await _coming).InvokeVoidAsync(verb, words);
         }
         catch (Exception trouble) when (IsLate(trouble))
         {
-            // The page is going; there is nothing left to let go of.
+            // As when it is let go of.
         }
 
         await DisposeAsync();
@@ -63,23 +63,33 @@ internal sealed class Script(IJSRuntime js, string name) : IAsyncDisposable
     public async ValueTask DisposeAsync()
     {
         _ended = true;
-        if (_module is not { } module) return;
-        _module = null;
+        if (_coming is { IsCompletedSuccessfully: true }) await LetGoAsync(await _coming);
+    }
+
+    /// <summary>
+    /// All who ask before it has come wait for the same one, and so are answered in the order in which they asked: of two imports
+    /// on the way at once a browser may end the second first.
+    /// </summary>
+    private async Task<IJSObjectReference?> LoadAsync()
+    {
+        if (_ended) return null;
+        if (_coming is null or { IsFaulted: true }) _coming = js.InvokeAsync<IJSObjectReference>("import", $"./js/{name}.js").AsTask();
+        var module = await _coming;
+        if (!_ended) return module;
+        await LetGoAsync(module);
+        return null;
+    }
+
+    private static async ValueTask LetGoAsync(IJSObjectReference module)
+    {
         try
         {
             await module.DisposeAsync();
         }
         catch (JSDisconnectedException)
         {
-            // As above.
+            // The page is going; there is nothing left to let go of.
         }
-    }
-
-    private async Task<IJSObjectReference?> LoadAsync()
-    {
-        if (_ended) return null;
-        _module ??= await js.InvokeAsync<IJSObjectReference>("import", $"./js/{name}.js");
-        return _ended ? null : _module;
     }
 
     private bool IsLate(Exception trouble) => _ended && trouble is JSException or ObjectDisposedException or JSDisconnectedException;
