@@ -23,7 +23,7 @@ internal static class ProcessorTime
         var plan = Planner.Plan(shower);
         var file = Subjects.Bytes("guest-shower");
         var problem = Subjects.Problem(shower);
-        var model = new RunModel(problem, LineSearch.Search(problem).Last().Model.Joint);
+        var model = new RunModel(problem, LineSearch.Find(problem).Model.Joint);
         var wall = Subjects.Problem(walls[0]);
         var wallModel = new RunModel(wall, wall.Joint.Wanted);
         (string What, int Times, Action Work)[] works =
@@ -36,7 +36,7 @@ internal static class ProcessorTime
             ("read the shower's job file", 100, () => JobReader.Read(file, "guest-shower.json")),
             ("write the shower's plan.json", 20, () => PlanWriter.Write(plan)),
             ("write the shower's sheets.pdf", 4, () => SheetWriter.Pdf(plan)),
-            ("shower: whole search", 20, () => LineSearch.Search(problem).Last()),
+            ("shower: whole search", 20, () => LineSearch.Find(problem)),
             ("shower: search, one joint width", 200, () => new JointSearch(new(problem, model.Joint)).Improve().Last()),
             ("shower: full 1/64 in sweep, face by face", 1, () => Sweep.Best(model)),
             ($"shower: {Sweep.Sample(model, Sweep.Across(model) / 28)} whole placings", 1, () => Sweep.Sample(model, Sweep.Across(model) / 28)),

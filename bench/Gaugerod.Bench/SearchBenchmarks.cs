@@ -19,7 +19,7 @@ public class SearchBenchmarks
     public void Load()
     {
         _problem = Subjects.Problem(Subjects.Sample("guest-shower"));
-        _model = new(_problem, LineSearch.Search(_problem).Last().Model.Joint);
+        _model = new(_problem, LineSearch.Find(_problem).Model.Joint);
         _every = Sweep.Across(_model) / SampledRows;
         _wall = Subjects.Problem(Subjects.Sample("plain-wall"));
         _wallModel = new(_wall, _wall.Joint.Wanted);
@@ -29,7 +29,7 @@ public class SearchBenchmarks
     public object ShowerSearch() => new JointSearch(new(_problem, _model.Joint)).Improve().Last()!;
 
     [Benchmark(Description = "shower: search, all joint widths, alternatives and proof")]
-    public object ShowerWholeSearch() => LineSearch.Search(_problem).Last();
+    public object ShowerWholeSearch() => LineSearch.Find(_problem);
 
     [Benchmark(Description = "shower: full 1/64 in sweep, face by face")]
     public object ShowerSweep() => Sweep.Best(_model);

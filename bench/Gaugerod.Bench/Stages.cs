@@ -26,7 +26,7 @@ internal static class Stages
 
             var finished = JobRuns.Finish(job, 0);
             Lap("finish");
-            var problem = JobRuns.Problem(job, job.Runs[0], finished);
+            var problem = JobRuns.Problem(job, job.Runs[0], finished.Faces);
             var joints = JointWidths.Of(problem);
             Lap("joints", joints.Count);
             var search = new JointSearch(new(problem, joints[0]));

@@ -22,7 +22,7 @@ internal static class Subjects
     }
 
     /// <summary>The first run of a job as the search is asked for it.</summary>
-    public static RunProblem Problem(Job job) => JobRuns.Problem(job, job.Runs[0], JobRuns.Finish(job, 0));
+    public static RunProblem Problem(Job job) => JobRuns.Problem(job, job.Runs[0], JobRuns.Finish(job, 0).Faces);
 
     private static Job Read(byte[] file) => JobReader.Read(file, "sample") is JobReading.Understood read
         ? read.Job

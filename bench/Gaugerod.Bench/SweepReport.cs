@@ -12,10 +12,10 @@ internal static class SweepReport
     public static bool Print(string sample)
     {
         var problem = Subjects.Problem(Subjects.Sample(sample));
-        for (var i = 0; i < 40; i++) _ = LineSearch.Search(problem).Last();
-        var found = LineSearch.Search(problem).Last();
+        for (var i = 0; i < 40; i++) _ = LineSearch.Find(problem);
+        var found = LineSearch.Find(problem);
         var order = new ScoreOrder(problem.Order);
-        var whole = Fastest(20, () => _ = LineSearch.Search(problem).Last());
+        var whole = Fastest(20, () => _ = LineSearch.Find(problem));
         Say($"{sample}: whole search, all joint widths, with alternatives and proof: {whole:0.000} ms");
         var good = true;
         foreach (var joint in Joints(problem, found.Model.Joint))

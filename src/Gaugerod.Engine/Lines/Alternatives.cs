@@ -27,7 +27,18 @@ internal static class Alternatives
         for (var part = 0; part < Parts; part++)
         {
             var (from, to) = (whole * part / Parts, whole * (part + 1) / Parts);
-            if (search.MostPromising(starts.Where(v => v >= from && v < to)) is { } v && search.BestAt(v, null, null, MostScored) is { } inPart) candidates.Add(inPart);
+            if (search.MostPromising(starts.Where(v => v >= from && v < to)) is { } v)
+            {
+                RunPlacing? inPart = null;
+                foreach (var sofar in search.LookAt(v, null, null, MostScored))
+                {
+                    inPart = sofar;
+                    yield return [];
+                }
+
+                if (inPart is not null) candidates.Add(inPart);
+            }
+
             yield return [];
         }
 
@@ -35,8 +46,14 @@ internal static class Alternatives
         for (var part = 0; part < Parts; part++)
         {
             var (from, to) = (courses.Period * part / Parts, courses.Period * (part + 1) / Parts);
-            if (search.BestAt(start, null, move => move >= from && move < to, MostScored) is { } found) candidates.Add(found);
-            yield return [];
+            RunPlacing? found = null;
+            foreach (var sofar in search.LookAt(start, null, move => move >= from && move < to, MostScored))
+            {
+                found = sofar;
+                yield return [];
+            }
+
+            if (found is not null) candidates.Add(found);
         }
 
         candidates.Sort((one, other) => search.Order.Compare(one.Score, other.Score));

@@ -16,23 +16,38 @@ internal sealed class FaceChoice(RunModel model, RunBounds bounds, Candidates ca
     /// Chooses for every face, twice: first each takes what is best for itself. Then, as a cut larger than the run's smallest
     /// gains the run nothing, a face may come down to that for the sake of what counts after it.
     /// </summary>
-    /// <returns>Whether every face has a place, and the faces' own best together may beat the score.</returns>
-    public bool Choose(long[] u, long[] v, Score? toBeat, Func<long, bool>? allowed)
+    /// <returns>
+    /// Whenever a little work is done, whether every face has a place, and the faces' own best together may beat the score: no
+    /// until the last.
+    /// </returns>
+    public IEnumerable<bool> Choose(long[] u, long[] v, Score? toBeat, Func<long, bool>? allowed)
     {
         var together = Score.Perfect;
         for (var f = 0; f < u.Length; f++)
         {
-            if (ChooseFor(f, u, v, allowed, null) is not { } own) return false;
+            Score? chosen = null;
+            foreach (var sofar in ChooseFor(f, u, v, allowed, null))
+            {
+                chosen = sofar;
+                yield return false;
+            }
+
+            if (chosen is not { } own) yield break;
             // What comes after the smallest cut a face may still better, by coming down to the run's.
             together = order.UpToSmallest(together.And(own));
-            if (toBeat is { } beat && order.Compare(together, beat) >= 0) return false;
+            if (toBeat is { } beat && order.Compare(together, beat) >= 0) yield break;
         }
 
-        for (var f = 0; f < u.Length; f++) ChooseFor(f, u, v, allowed, together.SmallestCut);
-        return true;
+        for (var f = 0; f < u.Length; f++)
+        {
+            foreach (var _ in ChooseFor(f, u, v, allowed, together.SmallestCut)) yield return false;
+        }
+
+        yield return true;
     }
 
-    private Score? ChooseFor(int face, long[] u, long[] v, Func<long, bool>? allowed, Length? enough)
+    /// <summary>Whenever a little work is done, what a face reaches; the last counts, and null is for no place.</summary>
+    private IEnumerable<Score?> ChooseFor(int face, long[] u, long[] v, Func<long, bool>? allowed, Length? enough)
     {
         var upright = model.Bond.Lay == Lay.Upright;
         var own = upright ? v : u;
@@ -45,10 +60,12 @@ internal sealed class FaceChoice(RunModel model, RunBounds bounds, Candidates ca
             own[face] = place;
             _promised.Add((Enough(Promise(face, place, u, v, upright)), place));
             if (order.Compare(_promised[^1].Promise, _promised[first].Promise) < 0) first = _promised.Count - 1;
+            if (_promised.Count % JointSearch.AtOnce == 0) yield return null;
         }
 
         // The most promising first: what it reaches rules most of the others out.
         Score? best = null;
+        var scored = 0;
         for (var i = -1; i < _promised.Count; i++)
         {
             if (i == first || _promised.Count == 0) continue;
@@ -56,12 +73,12 @@ internal sealed class FaceChoice(RunModel model, RunBounds bounds, Candidates ca
             if (best is { } beat && order.Compare(promise, beat) >= 0) continue;
             own[face] = place;
             var score = Enough(model.ScoreFace(u, v, face));
-            if (best is { } known && order.Compare(score, known) >= 0) continue;
-            (best, chosen) = (score, place);
+            if (best is not { } known || order.Compare(score, known) < 0) (best, chosen) = (score, place);
+            if (++scored % JointSearch.AtOnce == 0) yield return best;
         }
 
         own[face] = chosen;
-        return best;
+        yield return best;
 
         Score Enough(Score score) => enough is { } most && score.SmallestCut > most ? score with { SmallestCut = most } : score;
     }

@@ -1,6 +1,3 @@
-using Gaugerod.Engine.Bonds;
-using Gaugerod.Plane.Shapes;
-
 namespace Gaugerod.Engine.Lines;
 
 /// <summary>
@@ -8,7 +5,7 @@ namespace Gaugerod.Engine.Lines;
 /// move along that may be best, passing over what the quick bounds rule out. docs/lines.md argues why nothing better is
 /// passed over.
 /// </summary>
-internal sealed class JointSearch
+internal sealed partial class JointSearch
 {
     /// <summary>
     /// So much is reckoned at the most before the search ends with the best so far; a shower takes a hundredth of it. What
@@ -16,13 +13,15 @@ internal sealed class JointSearch
     /// </summary>
     private const long MostWork = 12_000_000;
 
+    /// <summary>So many moves are looked at before the caller may do something else.</summary>
+    public const int AtOnce = 24;
+
     private readonly RunBounds _bounds;
     private readonly Candidates _candidates;
     private readonly FaceChoice _choice;
     private readonly Sawtooth _along;
     private readonly long[] _u;
     private readonly long[] _v;
-    private long[]? _starts;
 
     /// <param name="model">The run with its joint width.</param>
     /// <param name="everyRow">Whether each row of a leaning wall is looked at by itself.</param>
@@ -38,17 +37,9 @@ internal sealed class JointSearch
         _v = new long[model.Frames.Length];
     }
 
-    /// <summary>
-    /// Laid upright with each face's own x, it is the move along, up the wall, that all faces share; the starts are then moves.
-    /// </summary>
-    private bool _moveIsShared => Model.Restart && Model.Bond.Lay == Lay.Upright;
-
     public RunModel Model { get; }
 
     public ScoreOrder Order { get; }
-
-    /// <summary>Every start across that may be best, on the run.</summary>
-    public long[] Starts => _starts ??= _moveIsShared ? SharedMoves(0) : SharedStarts(0, null);
 
     /// <summary>Whether the search has reckoned as much as it may.</summary>
     public bool IsSpent => Model.Work > MostWork;
@@ -74,7 +65,13 @@ internal sealed class JointSearch
                 break;
             }
 
-            best = BestAt(v, beat) ?? best;
+            var before = best;
+            foreach (var found in LookAt(v, beat))
+            {
+                best = found ?? before;
+                yield return best;
+            }
+
             yield return best;
         }
     }
@@ -84,10 +81,18 @@ internal sealed class JointSearch
     /// <param name="toBeat">What to beat; null for anything.</param>
     /// <param name="allowed">Which moves along are allowed; null for all.</param>
     /// <param name="most">How many moves are scored at the most, where one serves all faces.</param>
-    public RunPlacing? BestAt(long v, Score? toBeat, Func<long, bool>? allowed = null, int most = int.MaxValue)
+    public RunPlacing? BestAt(long v, Score? toBeat, Func<long, bool>? allowed = null, int most = int.MaxValue) =>
+        LookAt(v, toBeat, allowed, most).LastOrDefault();
+
+    /// <summary>As <see cref="BestAt"/>, a little at a time: the best so far, of which the last counts; nothing at all where none beats the score.</summary>
+    /// <param name="v">The start, on the run.</param>
+    /// <param name="toBeat">What to beat; null for anything.</param>
+    /// <param name="allowed">Which moves along are allowed; null for all.</param>
+    /// <param name="most">How many moves are scored at the most, where one serves all faces.</param>
+    public IEnumerable<RunPlacing?> LookAt(long v, Score? toBeat, Func<long, bool>? allowed = null, int most = int.MaxValue)
     {
         Place(v);
-        if (toBeat is { } beaten && Order.Compare(Promise(), beaten) >= 0) return null;
+        if (toBeat is { } beaten && Order.Compare(Promise(), beaten) >= 0) return [];
         return Model.Restart ? FaceByFace(toBeat, allowed) : Together(toBeat, allowed, most);
     }
 
@@ -117,42 +122,6 @@ internal sealed class JointSearch
         return found;
     }
 
-    /// <summary>The starts, with those added at which other legs reach a smallest cut or two pieces just make a tile.</summary>
-    public long[] FinerStarts(long smallest) => _moveIsShared
-        ? SharedMoves(smallest)
-        : SharedStarts(smallest, (across, moves) =>
-        {
-            across.PairMoves(Model.Problem.Product.Kerf.Steps, moves);
-            // Where courses stand upright, it is the start across that makes the cuts at left and right alike.
-            _candidates.Mirrored(across, moves);
-        });
-
-    /// <summary>The start of some whose promise is best; null for none.</summary>
-    public long? MostPromising(IEnumerable<long> starts) => ByPromise(starts) is [var (_, start), ..] ? start : null;
-
-    /// <summary>Where course 0 of a placing begins across, on the run.</summary>
-    public long StartOf(RunPlacing placing) => _moveIsShared
-        ? Grid.Mod(placing.U[0] + Model.Frames[0].RunAlong, Model.Courses.Period)
-        : placing.V[0] + Model.Frames[0].RunAcross;
-
-    /// <summary>After so much the starts come round again.</summary>
-    public long WholeOfStarts => _moveIsShared ? Model.Courses.Period : Model.Courses.Rise * Model.Courses.Repeat;
-
-    /// <summary>Where the move is shared, the widest step between two neighbouring starts of a face's own; zero otherwise.</summary>
-    public long WidestOwnStep()
-    {
-        if (!_moveIsShared) return 0;
-        return Enumerable.Range(0, _v.Length).Max(f => Widest(
-            _candidates.Starts(_bounds.Across(f, f + 1, onRun: false), f, f + 1, onRun: false, Model.OwnRows, 0), Model.Courses.Rise * Model.OwnRows));
-    }
-
-    private static long Widest(long[] places, long whole)
-    {
-        var widest = places[0] + whole - places[^1];
-        for (var i = 1; i < places.Length; i++) widest = Math.Max(widest, places[i] - places[i - 1]);
-        return widest;
-    }
-
     /// <summary>At least the narrowest leg at an edge that lies along courses, wherever the move; in steps.</summary>
     public long LevelLeast(long start)
     {
@@ -167,16 +136,17 @@ internal sealed class JointSearch
         return _moveIsShared || _bounds.PassesLevel(_v);
     }
 
-    private RunPlacing? Together(Score? toBeat, Func<long, bool>? allowed, int most)
+    private IEnumerable<RunPlacing?> Together(Score? toBeat, Func<long, bool>? allowed, int most)
     {
         _bounds.Along(_along, _v, 0, _v.Length, onRun: true);
-        var promising = new List<(Score Promise, long Move)>();
+        var (promising, looked) = (new List<(Score Promise, long Move)>(), 0);
         foreach (var move in _candidates.Moves(_along, 0, _v.Length, onRun: true))
         {
             if (allowed is not null && !allowed(move)) continue;
             Move(move, 0, _v.Length, onRun: true);
             var promise = _bounds.Both(_along, move, _u, _v, 0, _v.Length);
             if (toBeat is null || Order.Compare(promise, toBeat.Value) < 0) promising.Add((promise, move));
+            if (++looked % AtOnce == 0) yield return null;
         }
 
         // The most promising first: what they reach rules most of the others out.
@@ -189,32 +159,27 @@ internal sealed class JointSearch
             var score = Model.Score(_u, _v);
             var beat = best?.Score ?? toBeat;
             if (beat is null || Order.Compare(score, beat.Value) < 0) best = Found(score);
+            if (++looked % AtOnce == 0) yield return best;
         }
 
-        return best;
+        yield return best;
     }
 
-    private RunPlacing? FaceByFace(Score? toBeat, Func<long, bool>? allowed)
+    private IEnumerable<RunPlacing?> FaceByFace(Score? toBeat, Func<long, bool>? allowed)
     {
-        if (!_choice.Choose(_u, _v, toBeat, allowed)) return null;
+        var chosen = false;
+        foreach (var sofar in _choice.Choose(_u, _v, toBeat, allowed))
+        {
+            chosen = sofar;
+            yield return null;
+        }
+
+        if (!chosen) yield break;
         var whole = Model.Score(_u, _v);
-        return toBeat is null || Order.Compare(whole, toBeat.Value) < 0 ? Found(whole) : null;
+        if (toBeat is null || Order.Compare(whole, toBeat.Value) < 0) yield return Found(whole);
     }
 
     private RunPlacing Found(Score score) => new([.. _u], [.. _v], score);
-
-    private long[] SharedStarts(long smallest, Action<Sawtooth, List<long>>? more)
-    {
-        var across = _bounds.Across(0, Model.Frames.Length, onRun: true);
-        return _candidates.Starts(across, 0, Model.Frames.Length, onRun: true, Model.Courses.Repeat, smallest, moves => more?.Invoke(across, moves));
-    }
-
-    private long[] SharedMoves(long smallest)
-    {
-        _bounds.AlongEveryCourse(_along);
-        // Which courses meet an edge is not settled yet, so any two legs may be the ones that are equal.
-        return _candidates.Moves(_along, 0, Model.Frames.Length, onRun: true, smallest, moves => _along.EqualMoves(_ => true, _ => true, 0, moves));
-    }
 
     private void Place(long start)
     {
@@ -228,18 +193,5 @@ internal sealed class JointSearch
     private void Move(long move, int from, int to, bool onRun)
     {
         for (var f = from; f < to; f++) _u[f] = move - (onRun ? Model.Frames[f].RunAlong : 0);
-    }
-
-    private List<(Score Promise, long V)> ByPromise(IEnumerable<long> starts)
-    {
-        var promises = new List<(Score Promise, long V)>();
-        foreach (var v in starts)
-        {
-            Place(v);
-            promises.Add((Promise(), v));
-        }
-
-        promises.Sort(Order.ByPromise);
-        return promises;
     }
 }

@@ -11,12 +11,15 @@ namespace Gaugerod.Engine.Lines;
 internal sealed record LinesFound(RunModel Model, RunPlacing Best, Proof Proof, Sequence<RunPlacing> Alternatives);
 
 /// <summary>
-/// Searches the placings of a run. It yields what it has found so far, better or not, whenever it has done a little work, and
-/// may be left at any of them.
+/// Searches the placings of a run. It yields what it has found so far, better or not, or nothing yet, whenever it has done a
+/// little work, and may be left at any of them.
 /// </summary>
 internal static class LineSearch
 {
-    public static IEnumerable<LinesFound> Search(RunProblem problem)
+    /// <summary>All that the search finds.</summary>
+    public static LinesFound Find(RunProblem problem) => Search(problem).Last()!;
+
+    public static IEnumerable<LinesFound?> Search(RunProblem problem)
     {
         LinesFound? found = null;
         JointSearch? search = null;
@@ -40,7 +43,7 @@ internal static class LineSearch
             search = other;
             foreach (var better in search.Improve())
             {
-                if (better is not null) yield return found = Better(found, search, better);
+                yield return found = better is null ? found : Better(found, search, better);
             }
 
             examined += search.Model.Examined;

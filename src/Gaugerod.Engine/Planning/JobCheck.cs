@@ -14,14 +14,33 @@ public static class JobCheck
     /// <summary>All faults, in the order of the job; none when it can be planned.</summary>
     /// <param name="job">The job; its names are known to be unique and to refer to what is there.</param>
     /// <param name="large">Whether more than <see cref="ManyPieces"/> pieces' worth of faces are allowed.</param>
-    public static Sequence<Fault> Check(Job job, bool large = false)
+    public static Sequence<Fault> Check(Job job, bool large = false) => Steps(job, large).Last()!.Faults;
+
+    /// <summary>As <see cref="Check"/>, a little at a time, so that the caller may do something else between: nothing until the last.</summary>
+    /// <param name="job">The job; its names are known to be unique and to refer to what is there.</param>
+    /// <param name="large">Whether more than <see cref="ManyPieces"/> pieces' worth of faces are allowed.</param>
+    public static IEnumerable<CheckedJob?> Steps(Job job, bool large = false)
     {
         ArgumentNullException.ThrowIfNull(job);
+        return FaceByFace(job, large);
+    }
+
+    private static IEnumerable<CheckedJob?> FaceByFace(Job job, bool large)
+    {
+        var runs = new List<FinishedRun>();
         var faults = new List<Fault>();
         var (pieces, most, largest, whole) = (0.0, 0.0, 0, true);
         for (var i = 0; i < job.Runs.Count; i++)
         {
-            var finished = JobRuns.Finish(job, i);
+            FinishedRun? last = null;
+            foreach (var sofar in JobRuns.FaceByFace(job, i))
+            {
+                last = sofar;
+                yield return null;
+            }
+
+            var finished = last!;
+            runs.Add(finished);
             faults.AddRange(finished.Faults.Where(fault => !faults.Contains(fault)));
             whole &= finished.Faults.Count == 0;
             if (SmallestFault(job, i) is { } small) faults.Add(small);
@@ -41,7 +60,7 @@ public static class JobCheck
                 "look for a length in the wrong unit"));
         }
 
-        return faults.ToSequence();
+        yield return new(job, faults.ToSequence(), runs);
     }
 
     /// <summary>

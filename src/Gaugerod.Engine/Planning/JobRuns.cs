@@ -11,7 +11,10 @@ internal static class JobRuns
         job.Products.First(product => string.Equals(product.Name, run.Product, StringComparison.Ordinal));
 
     /// <summary>The run's faces, finished.</summary>
-    public static FinishedRun Finish(Job job, int index)
+    public static FinishedRun Finish(Job job, int index) => FaceByFace(job, index).Last()!;
+
+    /// <summary>As <see cref="Finish"/>, a face at a time: nothing until the last.</summary>
+    public static IEnumerable<FinishedRun?> FaceByFace(Job job, int index)
     {
         var run = job.Runs[index];
         var faces = run.Faces
@@ -19,9 +22,9 @@ internal static class JobRuns
             .Select(i => new NumberedFace(i, job.Faces[i]))
             .ToSequence();
         var path = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"runs[{index}]");
-        return RoomBuilder.Finish(new(path, faces, ProductOf(job, run).BuildUp, run.Through, job.EdgeJoint, job.Tape));
+        return RoomBuilder.FaceByFace(new(path, faces, ProductOf(job, run).BuildUp, run.Through, job.EdgeJoint, job.Tape));
     }
 
-    public static RunProblem Problem(Job job, RunRequest run, FinishedRun finished) => new(
-        finished.Faces, ProductOf(job, run), run.Bond, run.Corners == Corners.Restart, run.Joint, run.Limits, run.Wants, run.Order, job.Tape);
+    public static RunProblem Problem(Job job, RunRequest run, Sequence<FinishedFace> faces) => new(
+        faces, ProductOf(job, run), run.Bond, run.Corners == Corners.Restart, run.Joint, run.Limits, run.Wants, run.Order, job.Tape);
 }

@@ -24,7 +24,11 @@ public sealed record FacePlan(FinishedFace Face, Placing Placing, Sequence<Piece
 /// <param name="Faces">The faces, in the run's order.</param>
 public sealed record RunPlan(
     RunRequest Request, Proposal Best, Proof Proof, Sequence<Proposal> Alternatives,
-    Sequence<SnapLine> Lines, Sequence<Rod> Rods, Sequence<FacePlan> Faces);
+    Sequence<SnapLine> Lines, Sequence<Rod> Rods, Sequence<FacePlan> Faces)
+{
+    /// <summary>The faces before drilled holes were taken out of their fields.</summary>
+    internal Sequence<FinishedFace> Finished { get; init; } = [];
+}
 
 /// <summary>All that was reckoned for a job.</summary>
 /// <param name="Job">The job.</param>

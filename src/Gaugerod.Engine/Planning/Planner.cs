@@ -26,18 +26,33 @@ public static class Planner
     public static IEnumerable<PlanStep> Steps(Job job)
     {
         ArgumentNullException.ThrowIfNull(job);
+        return Steps(JobCheck.Steps(job, large: true).Last()!);
+    }
+
+    /// <summary>As the other, with a job that is checked already.</summary>
+    /// <param name="ready">The job, without a fault.</param>
+    /// <exception cref="ArgumentException">The job has a fault.</exception>
+    public static IEnumerable<PlanStep> Steps(CheckedJob ready)
+    {
+        ArgumentNullException.ThrowIfNull(ready);
+        if (ready.Faults.Count > 0) throw new ArgumentException("The job has faults; check it first.", nameof(ready));
+        return RunByRun(ready);
+    }
+
+    private static IEnumerable<PlanStep> RunByRun(CheckedJob ready)
+    {
+        var job = ready.Job;
         var runs = new List<RunPlan>();
         var findings = new List<Finding>();
         var letters = new FaceLetters();
         for (var i = 0; i < job.Runs.Count; i++)
         {
             var request = job.Runs[i];
-            var finished = JobRuns.Finish(job, i);
-            if (finished.Faults.Count > 0) throw new ArgumentException("The job has faults; check it first.", nameof(job));
+            var finished = ready.Runs[i];
             findings.AddRange(finished.Findings);
             LinesFound? found = null;
             PlanStep? step = null;
-            foreach (var sofar in LineSearch.Search(JobRuns.Problem(job, request, finished)))
+            foreach (var sofar in LineSearch.Search(JobRuns.Problem(job, request, finished.Faces)))
             {
                 if (step is null || !ReferenceEquals(found, sofar)) step = new($"{request.Name}: {Progress(sofar, job)}", null);
                 found = sofar;
@@ -73,8 +88,9 @@ public static class Planner
         yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order, all));
     }
 
-    private static string Progress(LinesFound found, Job job) =>
-        found.Best.Score.Cuts == 0
+    private static string Progress(LinesFound? found, Job job) =>
+        found is null ? "looking for a first place"
+        : found.Best.Score.Cuts == 0
             ? "no cuts so far"
             : $"smallest cut {Plane.Measure.LengthText.Down(found.Best.Score.SmallestCut, job.Tape)} so far";
 

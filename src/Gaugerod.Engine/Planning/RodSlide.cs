@@ -33,16 +33,13 @@ public sealed class RodSlide
     }
 
     /// <summary>Readies a run.</summary>
-    /// <param name="job">A job that <see cref="JobCheck"/> finds no fault with.</param>
-    /// <param name="run">The run's place in the job, counted from zero.</param>
-    /// <param name="joint">The joint's width: the plan's.</param>
-    /// <exception cref="ArgumentException">The run has faults.</exception>
-    public static RodSlide Of(Job job, int run, Length joint)
+    /// <param name="job">The job.</param>
+    /// <param name="run">A run of its plan.</param>
+    public static RodSlide Of(Job job, RunPlan run)
     {
         ArgumentNullException.ThrowIfNull(job);
-        var finished = JobRuns.Finish(job, run);
-        if (finished.Faults.Count > 0) throw new ArgumentException("The run has faults; check the job first.", nameof(job));
-        return new(new(JobRuns.Problem(job, job.Runs[run], finished), joint));
+        ArgumentNullException.ThrowIfNull(run);
+        return new(new(JobRuns.Problem(job, run.Request, run.Finished), run.Best.Placing.Joint));
     }
 
     /// <summary>The faces, left to right.</summary>

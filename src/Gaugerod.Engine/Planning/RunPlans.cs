@@ -38,6 +38,9 @@ internal static class RunPlans
             lines.SelectMany(of => of.Lines).ToSequence(), lines.SelectMany(of => of.Rods).ToSequence(),
             Enumerable.Range(0, model.Frames.Length)
                 .Select(face => new FacePlan(counter.Drilled(face), proposal.Faces[face], pieces[face]))
-                .ToSequence());
+                .ToSequence())
+        {
+            Finished = model.Problem.Faces,
+        };
     }
 }

@@ -21,7 +21,7 @@ internal sealed class SweptRoom
     public SweptRoom(RandomRun run, Limits limits)
     {
         (_run, _limits) = (run, limits);
-        Found = LineSearch.Search(run.Problem(limits, Order)).Last();
+        Found = LineSearch.Find(run.Problem(limits, Order));
         _sweep = new(new(Found.Model.Problem, run.Joint));
     }
 

@@ -21,7 +21,7 @@ public sealed class RodSlideTests
     {
         var job = Wall(bond);
         var plan = OneWall.Plan(job);
-        var slide = RodSlide.Of(job, 0, plan.Best.Placing.Joint);
+        var slide = RodSlide.Of(job, plan);
         Assert.Equal(plan.Best.Score with { Tiles = 0 }, slide.At(plan.Best.Faces).Score);
     }
 
@@ -31,7 +31,7 @@ public sealed class RodSlideTests
     {
         var job = Wall(bond);
         var plan = OneWall.Plan(job);
-        var slide = RodSlide.Of(job, 0, plan.Best.Placing.Joint);
+        var slide = RodSlide.Of(job, plan);
         foreach (var (right, up) in new[] { (37, 0), (-512, 333), (1234, -777) })
         {
             var place = slide.Moved(slide.Moved(plan.Best.Faces, Axis.Level, Mm(right), 0), Axis.Plumb, Mm(up), 0);
@@ -56,7 +56,7 @@ public sealed class RodSlideTests
     {
         var job = Wall(bond);
         var start = OneWall.Plan(job);
-        var slide = RodSlide.Of(job, 0, start.Best.Placing.Joint);
+        var slide = RodSlide.Of(job, start);
         var place = slide.Moved(slide.Moved(start.Best.Faces, Axis.Level, Mm(91), 0), Axis.Plumb, Mm(-43), 0);
         var cells = Cut(slide, place).Select(cut => cut.Cell).ToList();
         var held = OneWall.Plan(job with { Runs = [job.Runs[0] with { Place = slide.Held(place) }] });
@@ -71,7 +71,7 @@ public sealed class RodSlideTests
     {
         var job = Wall(bond);
         var plan = OneWall.Plan(job);
-        var slide = RodSlide.Of(job, 0, plan.Best.Placing.Joint);
+        var slide = RodSlide.Of(job, plan);
         var drawn = slide.Lattice(plan.Best.Faces, 0).ToHashSet();
         foreach (var (right, up) in new[] { (0, 0), (5, 0), (-5, 0), (0, 700), (2345, -1999), (-61, 61) })
         {
@@ -86,8 +86,8 @@ public sealed class RodSlideTests
     {
         // 1,000 mm between gaps, 300 mm tiles, no joint: two whole tiles and 400 mm left, 200 mm at either side.
         var job = OneWall.Job(Mm(1006), Mm(2406), Mm(3), Mm(300), JointRange.Only(Length.Zero), Tape.Millimetres);
-        var slide = RodSlide.Of(job, 0, Length.Zero);
         var plan = OneWall.Plan(job);
+        var slide = RodSlide.Of(job, plan);
         var aside = slide.Moved(plan.Best.Faces, Axis.Level, Mm(41), 0);
         var curve = new Length[300];
         slide.Curve(aside, Axis.Level, 0, Length.Zero, Mm(1), curve);
@@ -102,8 +102,9 @@ public sealed class RodSlideTests
     {
         var wish = new Want.JointAtHeight("wall", Mm(1000), Must: false, 1);
         var job = OneWall.Job(Mm(1500), Mm(2400), Mm(3), Mm(300), JointRange.Only(Mm(2)), Tape.Millimetres, wants: [wish]);
-        var slide = RodSlide.Of(job, 0, Mm(2));
-        var aside = slide.Moved(OneWall.Plan(job).Best.Faces, Axis.Plumb, Mm(77), 0);
+        var start = OneWall.Plan(job);
+        var slide = RodSlide.Of(job, start);
+        var aside = slide.Moved(start.Best.Faces, Axis.Plumb, Mm(77), 0);
         Assert.False(Assert.Single(slide.At(aside).Wants).Held);
         var by = Assert.Single(slide.ToWants(aside, Axis.Plumb, 0));
         Assert.True(Assert.Single(slide.At(slide.Moved(aside, Axis.Plumb, by, 0)).Wants).Held);
@@ -117,7 +118,7 @@ public sealed class RodSlideTests
     {
         var job = Wall(bond, asFound: true);
         var start = OneWall.Plan(job);
-        var slide = RodSlide.Of(job, 0, start.Best.Placing.Joint);
+        var slide = RodSlide.Of(job, start);
         var seen = new HashSet<PieceKind>();
         for (var i = 0; i < 40; i++)
         {
