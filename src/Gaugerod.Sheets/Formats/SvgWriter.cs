@@ -12,9 +12,17 @@ public static class SvgWriter
     /// The drawing as an SVG document. Every mark carries its meaning as a class (<c>fill-straight</c>, <c>line-snapline</c>,
     /// <c>ink-quiet</c>) beside its look, and a named area its name as <c>data-name</c>.
     /// </summary>
-    public static string Write(Drawing drawing)
+    public static string Write(Drawing drawing) => Steps(drawing).Last()!;
+
+    /// <summary>As <see cref="Write"/>, a mark at a time, so that the caller may do something else between: nothing until the last.</summary>
+    public static IEnumerable<string?> Steps(Drawing drawing)
     {
         ArgumentNullException.ThrowIfNull(drawing);
+        return MarkByMark(drawing);
+    }
+
+    private static IEnumerable<string?> MarkByMark(Drawing drawing)
+    {
         var svg = new StringBuilder();
         var (width, height) = (Number(drawing.Width), Number(drawing.Height));
         svg.Append(CultureInfo.InvariantCulture, $"""<svg xmlns="http://www.w3.org/2000/svg" width="{width}mm" height="{height}mm" viewBox="0 0 {width} {height}" role="img" xml:lang="en" lang="en" font-family="Inter, Helvetica, Arial, sans-serif">""");
@@ -31,9 +39,11 @@ public static class SvgWriter
                 case Mark.Text text: Text(svg, text); break;
                 default: throw new InvalidOperationException("A mark this writer does not know.");
             }
+
+            yield return null;
         }
 
-        return svg.Append("</svg>\n").ToString();
+        yield return svg.Append("</svg>\n").ToString();
     }
 
     private static void Patterns(StringBuilder svg, Drawing drawing)

@@ -12,6 +12,14 @@ internal sealed class PieceNumbers(FacePicture picture, Pen pen, Frame room, Fig
 {
     private static readonly double[] Sizes = [9, 8, 7, 6.5];
 
+    private static readonly (int I, int J)[] s_outwards =
+    [
+        .. from i in Enumerable.Range(-6, 13)
+           from j in Enumerable.Range(-6, 13)
+           orderby (i * i) + (j * j)
+           select (i, j),
+    ];
+
     private readonly List<Frame> _taken = [];
     private readonly List<Frame> _lines = [];
     private readonly List<Frame> _cutPieces = [];
@@ -24,10 +32,29 @@ internal sealed class PieceNumbers(FacePicture picture, Pen pen, Frame room, Fig
 
     public void Draw(IEnumerable<Piece> pieces)
     {
+        foreach (var _ in OneByOne(pieces))
+        {
+            // Nothing to do between.
+        }
+    }
+
+    /// <summary>As <see cref="Draw"/>, a piece at a time.</summary>
+    public IEnumerable<Piece> OneByOne(IEnumerable<Piece> pieces)
+    {
         var cut = pieces.Where(p => p.Kind != PieceKind.Full).Select(p => (Piece: p, Rings: picture.Rings(p))).ToArray();
         _cutPieces.AddRange(cut.Select(c => Frame.Around(c.Rings[0])));
-        var outside = cut.Where(c => !Inside(c.Piece, c.Rings)).ToArray();
-        foreach (var (piece, rings) in outside) Beside(piece, rings);
+        var outside = new List<(Piece Piece, Sequence<Sequence<Spot>> Rings)>();
+        foreach (var one in cut)
+        {
+            if (!Inside(one.Piece, one.Rings)) outside.Add(one);
+            yield return one.Piece;
+        }
+
+        foreach (var (piece, rings) in outside)
+        {
+            Beside(piece, rings);
+            yield return piece;
+        }
     }
 
     private bool Inside(Piece piece, Sequence<Sequence<Spot>> rings)
@@ -88,10 +115,7 @@ internal sealed class PieceNumbers(FacePicture picture, Pen pen, Frame room, Fig
     {
         var frame = Frame.Around(rings[0]);
         var middle = frame.Middle;
-        return from i in Enumerable.Range(-6, 13)
-               from j in Enumerable.Range(-6, 13)
-               orderby (i * i) + (j * j)
-               select new Spot(middle.X + (i * frame.Width / 14), middle.Y + (j * frame.Height / 14));
+        return s_outwards.Select(way => new Spot(middle.X + (way.I * frame.Width / 14), middle.Y + (way.J * frame.Height / 14)));
     }
 
     private void Beside(Piece piece, Sequence<Sequence<Spot>> rings)

@@ -18,20 +18,30 @@ public static class RunDrawings
     public static Sequence<RunDrawing> Of(Plan plan)
     {
         ArgumentNullException.ThrowIfNull(plan);
-        var figures = new Figures(plan.Job.Tape);
-        return plan.Runs.Select(run => new RunDrawing(run.Request.Name, Draw(plan, run, figures))).ToSequence();
+        return plan.Runs.Select(run => Steps(plan, run).Last()!).ToSequence();
     }
 
-    private static Drawing Draw(Plan plan, RunPlan run, Figures figures)
+    /// <summary>The picture of one run, a little at a time, so that the caller may do something else between: nothing until the last.</summary>
+    public static IEnumerable<RunDrawing?> Steps(Plan plan, RunPlan run)
     {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(run);
+        return LittleByLittle(plan, run);
+    }
+
+    private static IEnumerable<RunDrawing?> LittleByLittle(Plan plan, RunPlan run)
+    {
+        var figures = new Figures(plan.Job.Tape);
         var scale = FaceMap.Ladder.FirstOrDefault(
             s => s >= 2 && RunPicture.WidthAt(run, s) <= WidestPaper && RunPicture.HeightAt(run, s) <= HighestPaper, FaceMap.Ladder[^1]);
         var (width, height) = (RunPicture.WidthAt(run, scale), RunPicture.HeightAt(run, scale) + 2);
         var pen = new Pen();
         var first = FirstTile.Of(run, figures);
-        RunPicture.Draw(pen, run, scale, 0, 0, width, first, figures, numbered: true);
-        return new(
+        yield return null;
+        foreach (var _ in RunPicture.Steps(pen, run, scale, 0, 0, width, first, figures, numbered: true)) yield return null;
+
+        yield return new(run.Request.Name, new(
             width, height, $"{plan.Job.Name}: {run.Request.Name}, 1:{Figures.Number(scale)}",
-            $"The run {run.Request.Name} unrolled at 1 to {Figures.Number(scale)}. {first.Words} {FirstSheet.Score(run, figures)}", pen.Marks);
+            $"The run {run.Request.Name} unrolled at 1 to {Figures.Number(scale)}. {first.Words} {FirstSheet.Score(run, figures)}", pen.Marks));
     }
 }

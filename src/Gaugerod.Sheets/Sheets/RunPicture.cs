@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Plane.Shapes;
 using Gaugerod.Sheets.Drawings;
@@ -18,13 +19,22 @@ internal static class RunPicture
     public static double WidthAt(RunPlan run, int scale) => FaceMap.OnPaper(BoundsOf(run).Width, scale) + (Fold * (run.Faces.Count - 1)) + (2 * Beside);
 
     /// <summary>Draws it; false when the first tile is too small for its name and was made solid instead.</summary>
-    public static bool Draw(Pen pen, RunPlan run, int scale, double x, double y, double width, FirstTile first, Figures figures, bool numbered = false)
+    public static bool Draw(Pen pen, RunPlan run, int scale, double x, double y, double width, FirstTile first, Figures figures, bool numbered = false) =>
+        Steps(pen, run, scale, x, y, width, first, figures, numbered).Last();
+
+    /// <summary>As <see cref="Draw"/>, a little at a time, so that the caller may do something else between; the last counts.</summary>
+    public static IEnumerable<bool> Steps(Pen pen, RunPlan run, int scale, double x, double y, double width, FirstTile first, Figures figures, bool numbered)
     {
         var bounds = BoundsOf(run);
         var left = x + ((width - FaceMap.OnPaper(bounds.Width, scale) - (Fold * (run.Faces.Count - 1))) / 2);
         var map = new FaceMap(scale, new(left - FaceMap.OnPaper(bounds.Left, scale), y + Above + FaceMap.OnPaper(bounds.Top, scale)));
         var pictures = run.Faces.Select((f, i) => new FacePicture(f, Folded(map, i).Moved(f.Face.Unrolled, f.Face.Raised), pen)).ToArray();
-        foreach (var picture in pictures) picture.Draw();
+        foreach (var picture in pictures)
+        {
+            picture.Draw();
+            yield return true;
+        }
+
         for (var i = 0; i < pictures.Length; i++)
         {
             var frame = pictures[i].Bounds;
@@ -35,8 +45,9 @@ internal static class RunPicture
         foreach (var picture in pictures) picture.Lines(run.Lines, Triangles);
         var named = Mark(pen, pictures, first);
         var kept = Heights(pen, run, pictures, figures);
-        if (numbered) Numbers(pen, pictures, kept, named ? first : first with { Piece = null }, figures);
-        return named;
+        yield return named;
+        if (!numbered) yield break;
+        foreach (var _ in Numbers(pen, pictures, kept, named ? first : first with { Piece = null }, figures)) yield return named;
     }
 
     /// <summary>Every corner of the room opens a little gap, so that the fold line is seen and each wall's end cuts stand free.</summary>
@@ -60,7 +71,7 @@ internal static class RunPicture
     }
 
     /// <summary>Numbers every cut piece, clear of what is written already.</summary>
-    private static void Numbers(Pen pen, FacePicture[] pictures, List<Frame> kept, FirstTile first, Figures figures)
+    private static IEnumerable<Piece> Numbers(Pen pen, FacePicture[] pictures, List<Frame> kept, FirstTile first, Figures figures)
     {
         foreach (var picture in pictures)
         {
@@ -68,7 +79,7 @@ internal static class RunPicture
             foreach (var frame in kept) numbers.Keep(frame);
             foreach (var opening in picture.Plan.Face.Openings) numbers.Keep(Pen.BoxAround(Frame.Around(picture.Map.Ring(opening.Ring)).Middle, opening.Name, 8, bold: false, upright: false));
             if (first.Piece is { } piece && string.Equals(first.Face, picture.Plan.Face.Name, StringComparison.Ordinal)) numbers.Keep(Pen.BoxAround(picture.Map.Frame(piece.Outline.Bounds).Middle, "first tile", 8, bold: true, upright: false));
-            numbers.Draw(picture.Plan.Pieces);
+            foreach (var done in numbers.OneByOne(picture.Plan.Pieces)) yield return done;
         }
     }
 
