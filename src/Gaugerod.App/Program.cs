@@ -1,5 +1,6 @@
 using Gaugerod.App;
 using Gaugerod.App.Desk;
+using Gaugerod.App.Parts;
 using Gaugerod.App.Sheetmaking;
 using Microsoft.AspNetCore.Components.WebAssembly.Hosting;
 
@@ -10,5 +11,6 @@ builder.Services.AddSingleton<Shelf>();
 builder.Services.AddSingleton<Updates>();
 builder.Services.AddSingleton<Whereabouts>();
 builder.Services.AddSingleton<Paint>();
+builder.Services.AddSingleton<Turns>();
 builder.Services.AddSingleton<SheetMaker>();
 await builder.Build().RunAsync();

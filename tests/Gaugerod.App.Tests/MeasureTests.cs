@@ -91,6 +91,8 @@ public sealed class MeasureTests(Rig rig)
         await Expect(page.GetByLabel("At the left", new() { Exact = true })).ToHaveValueAsync("80 1/8");
         await Expect(page.GetByLabel("At the foot")).ToHaveValueAsync("");
         await Expect(page.GetByLabel("At the right")).ToHaveValueAsync("");
+        // What is folded away is drawn when it is unfolded.
+        foreach (var fold in new[] { "edges-foot", "edges-head", "edges-left", "fixtures-0-" }) await page.Locator($"[data-fold=f-faces-1--{fold}] > summary").ClickAsync();
         await Expect(page.Locator("#f-faces-1--edges-foot-kind")).ToHaveValueAsync("fixture");
         await Expect(page.Locator("#f-faces-1--edges-head-kind")).ToHaveValueAsync("free");
         await Expect(page.Locator("#f-faces-1--edges-left-kind")).ToHaveValueAsync("");
@@ -158,6 +160,32 @@ public sealed class MeasureTests(Rig rig)
         await Button(page, "Walls").ClickAsync();
         await page.Locator("details.thing summary").First.ClickAsync();
         await Expect(page.Locator("details.thing .group-trouble")).ToContainTextAsync("reaching the edge 'right'");
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
+    public async Task Going_to_what_has_to_be_set_right_unfolds_all_that_lies_over_it()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await device.OpenAsync();
+        await Device.OpenSampleAsync(page, "Guest shower, feet and inches");
+        await Device.GoAsync(page, "Jobs");
+        var job = System.Text.Json.Nodes.JsonNode.Parse(await Device.DownloadAsync(page, Button(page, "Save “Guest shower")))!;
+        var faces = job["faces"]!.AsArray();
+        var face = faces.IndexOf(faces.First(one => one!["openings"] is System.Text.Json.Nodes.JsonArray { Count: > 0 }));
+        job["faces"]![face]!["openings"]![0]!["edges"] = new System.Text.Json.Nodes.JsonObject { ["top"] = new System.Text.Json.Nodes.JsonObject { ["kind"] = "fixture", ["joint"] = "nonsense" } };
+        await OpenFileAsync(page, System.Text.Encoding.UTF8.GetBytes(job.ToJsonString()));
+
+        await Device.GoAsync(page, "Measure");
+        await page.Locator(".faults summary").ClickAsync();
+        await page.Locator(".faults button").First.ClickAsync();
+        var field = page.Locator($"#f-faces-{face}--openings-0--edges-top-joint");
+        await Expect(field).ToBeFocusedAsync();
+        await Expect(field).ToBeInViewportAsync();
+        await Expect(field).ToHaveValueAsync("nonsense");
+        // And what was unfolded may be folded again.
+        await page.Locator("[data-fold$=openings-0-] > summary").ClickAsync();
+        await Expect(field).ToHaveCountAsync(0);
         Assert.Empty(device.Troubles);
     }
 

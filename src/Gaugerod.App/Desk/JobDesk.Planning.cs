@@ -6,9 +6,6 @@ namespace Gaugerod.App.Desk;
 /// <summary>The planning of the job on the desk, which gives way to the page and to every later change.</summary>
 internal sealed partial class JobDesk
 {
-    /// <summary>So long the planning works before the page may draw, in milliseconds: half a frame.</summary>
-    private const int Slice = 8;
-
     /// <summary>Planning that takes longer than this is shown, in milliseconds.</summary>
     private const int Worth = 500;
 
@@ -62,9 +59,10 @@ internal sealed partial class JobDesk
     {
         await Task.Delay(60);
         if (round != _round) return;
+        if (await Breath.ThroughAsync(TextRead.Steps(Text), () => round == _round) is not { } read) return;
         var before = Faults;
-        (Faults, var job) = Read(Text);
-        if (job is null)
+        Faults = read.Faults;
+        if (read.Job is not { } ready)
         {
             Progress = "";
             Changed?.Invoke(this, EventArgs.Empty);
@@ -72,23 +70,24 @@ internal sealed partial class JobDesk
         }
 
         var first = Job is null;
-        Job = job;
+        Job = ready.Job;
         if (first || !before.Equals(Faults)) Changed?.Invoke(this, EventArgs.Empty);
         else Understood?.Invoke(this, EventArgs.Empty);
-        var (all, since) = (Stopwatch.StartNew(), Stopwatch.StartNew());
-        foreach (var step in Planner.Steps(job))
+        await Task.Delay(1);
+        if (round != _round) return;
+        var (all, breath) = (Stopwatch.StartNew(), new Breath());
+        foreach (var step in Planner.Steps(ready))
         {
             if (step.Plan is { } plan) (Plan, Fresh, Progress) = (plan, true, "");
-            else if (since.ElapsedMilliseconds < Slice) continue;
+            else if (!breath.IsDue) continue;
             else if (all.ElapsedMilliseconds > Worth && !ReferenceEquals(Progress, step.Text))
             {
                 (Slow, Progress) = (true, step.Text);
                 Progressed?.Invoke(this, EventArgs.Empty);
             }
 
-            await Task.Delay(1);
+            await breath.TakeAsync();
             if (round != _round) return;
-            since.Restart();
         }
 
         Changed?.Invoke(this, EventArgs.Empty);

@@ -1,9 +1,7 @@
-using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Files;
-using Gaugerod.Files.Jobs;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 
@@ -141,21 +139,6 @@ internal sealed partial class JobDesk
         catch (JsonException)
         {
             return [];
-        }
-    }
-
-    /// <summary>The job that a text holds; null when something of it cannot be used.</summary>
-    internal static (Sequence<FileFault> Faults, Job? Job) Read(string text)
-    {
-        switch (JobReader.Read(Encoding.UTF8.GetBytes(text), "this job"))
-        {
-            case JobReading.Refused refused:
-                return (refused.Faults, null);
-            case JobReading.Understood read:
-                var faults = JobCheck.Check(read.Job).Select(read.Locate).ToSequence();
-                return (faults, faults.Count == 0 ? read.Job : null);
-            default:
-                return ([], null);
         }
     }
 }

@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using Gaugerod.App.Desk;
 using Gaugerod.Plane.Measure;
 using Microsoft.AspNetCore.Components;
 
@@ -9,7 +8,7 @@ namespace Gaugerod.App.Parts;
 /// A length as a person types it. What was typed goes into the job as typed, also when it cannot be read; what was understood
 /// is said at once in the job's unit, and where two readings are possible both are offered.
 /// </summary>
-public sealed partial class LengthField : ComponentBase
+public sealed partial class LengthField : Still
 {
     // Long enough that planning does not begin between two keys, short enough that the drawing follows.
     private static readonly TimeSpan s_rest = TimeSpan.FromMilliseconds(220);
@@ -23,9 +22,7 @@ public sealed partial class LengthField : ComponentBase
     private bool _goesOn;
     private bool _left;
     private int _round;
-
-    [CascadingParameter]
-    internal JobDesk Desk { get; set; } = null!;
+    private (string, Tape)? _understood;
 
     /// <summary>Its place in the job, as faults name it.</summary>
     [Parameter, EditorRequired]
@@ -47,6 +44,8 @@ public sealed partial class LengthField : ComponentBase
     [Parameter]
     public string Hint { get; set; } = "";
 
+    private Tape Tape => Desk.Job is { } job && job.Tape.Unit == Desk.Unit ? job.Tape : Desk.Unit == LengthUnit.Inch ? Tape.Sixteenths : Tape.Millimetres;
+
     private string Id => FieldId.Of(Path);
 
     private IReadOnlyList<string> Troubles =>
@@ -54,6 +53,9 @@ public sealed partial class LengthField : ComponentBase
         : _text.Trim().Length == 0 ? Required && _left ? ["Still to be read."] : []
         : Same(_text, _kept) ? [.. Unread.Wrong(Desk, Path).Select(FieldId.Say)]
         : [];
+
+    /// <inheritdoc />
+    protected override object Seen => (Path, Label, Hint, Required, _text, _echo, Written(Troubles), Written(_offers), (Desk.ReadOnly, Desk.Unit));
 
     /// <inheritdoc />
     protected override void OnParametersSet()
@@ -103,6 +105,8 @@ public sealed partial class LengthField : ComponentBase
 
     private void Understand()
     {
+        if (_understood == (_text, Tape)) return;
+        _understood = (_text, Tape);
         (_echo, _refused, _offers) = ("", null, []);
         if (_text.Trim().Length == 0) return;
         switch (LengthText.Read(_text, Desk.Unit))
@@ -127,11 +131,10 @@ public sealed partial class LengthField : ComponentBase
 
     private string Echo(LengthReading.Understood read)
     {
-        var tape = Desk.Job is { } job && job.Tape.Unit == Desk.Unit ? job.Tape : Desk.Unit == LengthUnit.Inch ? Tape.Sixteenths : Tape.Millimetres;
         // Bare inches are said in feet, to be checked against the tape's other side; all else in the job's unit.
-        var plain = tape.Unit == LengthUnit.Inch && read.Value.Abs() >= Length.FromInches(24) && string.Equals(_text.Trim(), LengthText.NearestBare(read.Value, tape), StringComparison.Ordinal);
-        var said = "= " + (plain ? LengthText.FeetNearest(read.Value, tape) : LengthText.Finer(read.Value, tape));
-        if (read.InMillimetres is { } other) said += $". The fraction is read as inches; for {LengthText.Finer(other, tape)} write a decimal";
+        var plain = Tape.Unit == LengthUnit.Inch && read.Value.Abs() >= Length.FromInches(24) && string.Equals(_text.Trim(), LengthText.NearestBare(read.Value, Tape), StringComparison.Ordinal);
+        var said = "= " + (plain ? LengthText.FeetNearest(read.Value, Tape) : LengthText.Finer(read.Value, Tape));
+        if (read.InMillimetres is { } other) said += $". The fraction is read as inches; for {LengthText.Finer(other, Tape)} write a decimal";
         return said + Comma(read.Value);
     }
 }

@@ -23,8 +23,8 @@ internal static partial class SheetWork
     internal static byte[] Make(string text, [JSMarshalAs<JSType.Function<JSType.String>>] Action<string> say)
     {
         say("Reading the job");
-        var (faults, job) = JobDesk.Read(text);
-        if (job is null) throw new InvalidOperationException(string.Create(CultureInfo.InvariantCulture, $"the job has {faults.Count} things to set right first"));
+        var read = TextRead.Steps(text).Last()!;
+        if (read.Job is not { } job) throw new InvalidOperationException(string.Create(CultureInfo.InvariantCulture, $"the job has {read.Faults.Count} things to set right first"));
         var (plan, said) = ((Plan?)null, "");
         foreach (var step in Planner.Steps(job))
         {
@@ -36,6 +36,6 @@ internal static partial class SheetWork
         say("Laying out the sheets");
         var pages = JobSheets.Pages(plan!);
         say(string.Create(CultureInfo.InvariantCulture, $"Drawing {pages.Count} sheets"));
-        return SheetWriter.Pdf(pages, job.Name);
+        return SheetWriter.Pdf(pages, job.Job.Name);
     }
 }

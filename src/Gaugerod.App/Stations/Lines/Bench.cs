@@ -26,7 +26,8 @@ internal sealed class Bench
     /// <summary>Lays a run on the bench, a little at a time so that the page stays quick.</summary>
     public static async Task<Bench> MakeAsync(Plan plan, int run, int face)
     {
-        var slide = RodSlide.Of(plan.Job, run, plan.Runs[run].Best.Placing.Joint);
+        await Task.Delay(1);
+        var slide = RodSlide.Of(plan.Job, plan.Runs[run]);
         await Task.Delay(1);
         var drawn = await RunDrawn.MakeAsync(plan.Runs[run], slide);
         return new(plan, run, face, slide, drawn);

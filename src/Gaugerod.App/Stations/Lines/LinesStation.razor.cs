@@ -1,8 +1,8 @@
 using Gaugerod.App.Desk;
+using Gaugerod.App.Parts;
 using Gaugerod.Engine;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
-using Gaugerod.Plane.Measure;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -35,7 +35,11 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     [Inject]
     private IJSRuntime Js { get; set; } = null!;
 
-    private string Mark => LengthText.Nearest(_bench!.Tape.Mark, _bench.Tape);
+    [Inject]
+    internal Paint Paint { get; set; } = null!;
+
+    [Inject]
+    internal Turns Turns { get; set; } = null!;
 
     /// <inheritdoc />
     protected override void OnInitialized() => _script = new(Js, "lines");
@@ -60,6 +64,8 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
 
         if (!_stale || _bench is null) return;
         _stale = false;
+        // The page moves what is drawn, so all of it has to be there.
+        await Turns.RestAsync();
         await ShowAsync(anew: true);
     }
 
@@ -70,13 +76,6 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         await _script.EndAsync("detach", _root);
         _self?.Dispose();
     }
-
-    /// <summary>The search's own order: its best first, wherever the rods were put by hand.</summary>
-    private static IEnumerable<Proposal> Ranked(Bench bench) => bench.IsHeld ? bench.Run.Alternatives : bench.Run.Alternatives.Prepend(bench.Run.Best);
-
-    private static bool Stands(Bench bench, Proposal proposal) => proposal.Faces.Equals(bench.Place);
-
-    private static string Why(Bench bench, Proposal proposal) => Stands(bench, proposal) && bench.IsHeld ? "Here the rods stand now." : bench.IsHeld ? $"Against where the rods stand: {proposal.Why}" : proposal.Why;
 
     /// <summary>What must not be built as it stands, of the plan in sight; everything that was found stands at Order.</summary>
     private IEnumerable<Finding> Stops => _bench?.IsPlanned == true && _plan is { } plan ? plan.Findings.Where(finding => finding.Level == FindingLevel.Stop) : [];
@@ -150,6 +149,8 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         if (_bench is not { } bench || bench.Face == face) return;
         bench.Face = face;
         _edge = "";
+        await Paint.NextAsync();
+        if (bench != _bench || bench.Face != face) return;
         await ShowAsync();
         if (bench.Slide.Restart) await CurvesAsync(bench);
     }

@@ -1,4 +1,4 @@
-using System.Diagnostics;
+using Gaugerod.App.Desk;
 using Gaugerod.Engine.Layouts;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
@@ -19,7 +19,6 @@ internal sealed class RodCurve(RodSlide slide, Axis rod, Tape tape)
 
     private const int MostPlaces = 240;
     private const int Slice = 4;
-    private const int HalfFrame = 8;
     private const int MostPeaks = 6;
 
     private int _round;
@@ -85,19 +84,25 @@ internal sealed class RodCurve(RodSlide slide, Axis rod, Tape tape)
         var count = (int)Math.Clamp(Repeat.Steps / tape.Mark.Steps, 24, MostPlaces);
         var (step, at) = (Length.FromSteps(Repeat.Steps / count), At(place, face));
         var smallest = new Length[count];
-        var since = Stopwatch.StartNew();
+        var breath = new Breath();
         for (var from = 0; from < count; from += Slice)
         {
             slide.Curve(place, rod, face, (step * from) - at, step, smallest.AsSpan(from, Math.Min(Slice, count - from)));
-            if (since.ElapsedMilliseconds < HalfFrame) continue;
-            await Task.Delay(1);
+            if (!breath.IsDue) continue;
+            await breath.TakeAsync();
             if (round != _round) return false;
-            since.Restart();
         }
 
-        Peaks = [.. Tops(smallest)
-            .Select(i => slide.Peak(place, rod, face, (step * i) - at, step))
-            .OrderByDescending(peak => peak.Smallest).Take(MostPeaks).Select(peak => Within(peak.By + at)).Order().DistinctBy(peak => peak.Steps / (tape.Mark.Steps / 4))];
+        var peaks = new List<(Length By, Length Smallest)>();
+        foreach (var i in Tops(smallest))
+        {
+            peaks.Add(slide.Peak(place, rod, face, (step * i) - at, step));
+            if (!breath.IsDue) continue;
+            await breath.TakeAsync();
+            if (round != _round) return false;
+        }
+
+        Peaks = [.. peaks.OrderByDescending(peak => peak.Smallest).Take(MostPeaks).Select(peak => Within(peak.By + at)).Order().DistinctBy(peak => peak.Steps / (tape.Mark.Steps / 4))];
         var pitch = slide.Pitch(rod);
         var wanted = slide.ToWants(place, rod, face)
             .SelectMany(way => Enumerable.Range(0, (int)(Repeat.Steps / pitch.Steps)).Select(k => Within(at + way + (pitch * k))));

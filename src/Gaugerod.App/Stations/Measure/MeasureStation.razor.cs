@@ -31,6 +31,9 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     [Inject]
     private IJSRuntime Js { get; set; } = null!;
 
+    [Inject]
+    internal Turns Turns { get; set; } = null!;
+
     private IReadOnlyList<string> Walls => JobLists.Names(Desk.Root, "faces", "wall");
 
     private string Next => _part switch
@@ -67,6 +70,7 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
         if (_goTo is { } ids)
         {
             _goTo = null;
+            await Turns.RestAsync();
             if (ids.Length == 0) await _keys.TellAsync("toTop", _root);
             else await _keys.TellAsync("goTo", ids);
         }

@@ -49,18 +49,22 @@ public sealed partial class SheetsStation : ComponentBase, IDisposable
         _drawn = plan;
         // The keys are shown first, and the pictures one by one: each takes long enough to be felt on a slow phone.
         var pictures = new List<Picture>();
-        foreach (var run in RunDrawings.Of(plan))
+        foreach (var run in plan.Runs)
         {
-            await Task.Delay(1);
-            if (!ReferenceEquals(plan, _drawn)) return;
-            pictures.Add(new(run.Run, SvgWriter.Write(run.Drawing)));
+            if (await Breath.ThroughAsync(RunDrawings.Steps(plan, run), () => ReferenceEquals(plan, _drawn)) is not { } drawn) return;
+            if (await Breath.ThroughAsync(SvgWriter.Steps(drawn.Drawing), () => ReferenceEquals(plan, _drawn)) is not { } svg) return;
+            pictures.Add(new(drawn.Run, svg));
             _pictures = [.. pictures];
             StateHasChanged();
         }
     }
 
     /// <inheritdoc />
-    public void Dispose() => Maker.Changed -= Say;
+    public void Dispose()
+    {
+        _drawn = null;
+        Maker.Changed -= Say;
+    }
 
     private static string FileName(string run) => "run-" + new string([.. run.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-')]) + ".svg";
 

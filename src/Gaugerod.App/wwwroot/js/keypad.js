@@ -10,15 +10,32 @@ const pad = () => document.getElementById("pad");
 const isLength = element => element instanceof HTMLInputElement && element.hasAttribute("data-length");
 
 // Opens all that is folded over an element and brings it into sight.
-export function goTo(ids) {
-  const element = ids.split(" ").map(id => document.getElementById(id)).find(found => found);
+export async function goTo(ids) {
+  const find = () => ids.split(" ").map(id => document.getElementById(id) ?? document.querySelector(`[data-fold~="${id}"]`)).find(found => found);
+  // What is folded away is drawn when it is unfolded, and may hold the place itself.
+  for (let fold; fold = closed(find());) if (!await unfold(fold)) break;
+  let element = find();
   if (!element) return false;
-  for (let at = element.parentElement; at; at = at.parentElement) if (at instanceof HTMLDetailsElement) at.open = true;
+  if (element instanceof HTMLDetailsElement) element = element.querySelector("summary");
   element.scrollIntoView({ block: "center" });
   const had = document.activeElement === element;
   element.focus({ preventScroll: true });
   if (had) entered({ target: element });
   return true;
+}
+
+// The outermost fold that hides something, or is it.
+function closed(element) {
+  let fold = null;
+  for (let at = element; at; at = at.parentElement) if (at instanceof HTMLDetailsElement && !at.open) fold = at;
+  return fold;
+}
+
+async function unfold(fold) {
+  if (!("fold" in fold.dataset)) return fold.open = true;
+  fold.querySelector("summary").click();
+  for (let frames = 0; !fold.open && frames < 60; frames++) await new Promise(requestAnimationFrame);
+  return fold.open;
 }
 
 // A part opens at its top, below the bar. A field that is gone takes the keypad with it.
