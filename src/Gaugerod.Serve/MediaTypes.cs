@@ -13,6 +13,7 @@ internal static class MediaTypes
         ".wasm" => "application/wasm",
         ".svg" => "image/svg+xml",
         ".png" => "image/png",
+        ".webp" => "image/webp",
         ".ico" => "image/vnd.microsoft.icon",
         ".ttf" => "font/ttf",
         ".woff2" => "font/woff2",

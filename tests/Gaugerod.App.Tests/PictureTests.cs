@@ -4,14 +4,16 @@ using Microsoft.Playwright;
 namespace Gaugerod.App.Tests;
 
 /// <summary>
-/// Takes the pictures that the README shows, so that they are of the app as it is. They lie in artifacts/pictures; run with
-/// GOLDEN_ACCEPT=1 they take the place of those in docs/pictures.
+/// Takes the pictures that the README and the help in the app show, so that they are of the app as it is. They lie in
+/// artifacts/pictures; run with GOLDEN_ACCEPT=1 they take the place of those in docs/pictures, and of those the help has, which
+/// are packed smaller since every device keeps them.
 /// </summary>
 [Collection(RigCollection.Name)]
 [Trait("Category", "Long")]
 public sealed class PictureTests(Rig rig)
 {
     private static readonly string s_accepted = Path.Combine(Repo.Root, "docs", "pictures");
+    private static readonly string s_inHelp = Path.Combine(Repo.Root, "src", "Gaugerod.App", "wwwroot", "pictures");
 
     [Theory]
     [InlineData("lines", false)]
@@ -28,18 +30,45 @@ public sealed class PictureTests(Rig rig)
         if (station == "lines") await page.WaitForFunctionAsync("() => [...document.querySelectorAll('.curve .under')].every(curve => curve.getAttribute('d'))");
         await Device.SavedAsync(page);
 
-        var name = $"{station}-{(phone ? "phone" : "laptop")}.png";
-        var taken = Path.Combine(Repo.Root, "artifacts", "pictures", name);
-        Directory.CreateDirectory(Path.GetDirectoryName(taken)!);
-        await page.ScreenshotAsync(new() { Path = taken, Caret = ScreenshotCaret.Hide });
+        var taken = await page.ScreenshotAsync(new() { Caret = ScreenshotCaret.Hide });
+        Keep(s_accepted, $"{station}-{(phone ? "phone" : "laptop")}.png", taken);
+        if (phone) Keep(s_inHelp, station + ".webp", await SmallerAsync(page, taken));
+        Assert.Empty(device.Troubles);
+    }
+
+    private static void Keep(string folder, string name, byte[] picture)
+    {
+        var made = Path.Combine(Repo.Root, "artifacts", "pictures", name);
+        Directory.CreateDirectory(Path.GetDirectoryName(made)!);
+        File.WriteAllBytes(made, picture);
+        var accepted = Path.Combine(folder, name);
         if (Environment.GetEnvironmentVariable("GOLDEN_ACCEPT") == "1")
         {
-            Directory.CreateDirectory(s_accepted);
-            File.Copy(taken, Path.Combine(s_accepted, name), overwrite: true);
+            Directory.CreateDirectory(folder);
+            File.Copy(made, accepted, overwrite: true);
         }
 
-        Assert.True(File.Exists(Path.Combine(s_accepted, name)), $"docs/pictures has no {name}; run again with GOLDEN_ACCEPT=1.");
-        Assert.Empty(device.Troubles);
+        Assert.True(File.Exists(accepted), $"There is no {accepted}; run again with GOLDEN_ACCEPT=1.");
+    }
+
+    /// <summary>The upper part of a picture as WebP, by the browser's own writer.</summary>
+    private static async Task<byte[]> SmallerAsync(IPage page, byte[] png) => Convert.FromBase64String(await page.EvaluateAsync<string>("""
+        async png => {
+          const image = new Image();
+          image.src = "data:image/png;base64," + png;
+          await image.decode();
+          const canvas = document.createElement("canvas");
+          [canvas.width, canvas.height] = [image.width, Math.min(image.height, 724)];
+          canvas.getContext("2d").drawImage(image, 0, 0);
+          return canvas.toDataURL("image/webp", 0.5).split(",")[1];
+        }
+        """, Convert.ToBase64String(png)));
+
+    [Fact]
+    public void The_help_shows_every_picture_it_carries()
+    {
+        var help = string.Concat(Directory.EnumerateFiles(Path.Combine(Repo.Root, "src", "Gaugerod.App", "Stations", "Help"), "*.razor").Select(File.ReadAllText));
+        Assert.All(Directory.EnumerateFiles(s_inHelp), picture => Assert.Contains($"pictures/{Path.GetFileName(picture)}", help, StringComparison.Ordinal));
     }
 
     [Fact]
