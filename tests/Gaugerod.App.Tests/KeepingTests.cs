@@ -30,6 +30,52 @@ public sealed class KeepingTests(Rig rig)
     }
 
     [Fact]
+    public async Task Undo_takes_back_a_tick_before_what_was_done_before_it()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await device.OpenAsync();
+        await Device.OpenSampleAsync(page, Sample);
+        await TickAsync(page, 0);
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Undo: .* cut$") }).ClickAsync();
+        await Expect(Ticks(page).Nth(0)).Not.ToBeCheckedAsync();
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = new("^Redo: .* cut$") }).ClickAsync();
+        await Expect(Ticks(page).Nth(0)).ToBeCheckedAsync();
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
+    public async Task What_was_cut_for_one_plan_does_not_pass_for_a_piece_of_another()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await device.OpenAsync();
+        await Device.OpenSampleAsync(page, Sample);
+        await TickAsync(page, 0);
+        await Device.GoAsync(page, "Measure");
+        var width = page.GetByRole(AriaRole.Textbox, new() { Name = "At the foot" }).First;
+        await width.FillAsync("1493");
+        await Device.PlannedAsync(page);
+        await Device.GoAsync(page, "Cuts");
+        await Expect(page.GetByText("1 piece that was ticked off is not in this plan as cut")).ToBeVisibleAsync();
+        await Expect(Ticks(page).Nth(0)).Not.ToBeCheckedAsync();
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
+    public async Task What_is_being_typed_when_the_page_goes_is_kept()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await device.OpenAsync();
+        await Device.OpenSampleAsync(page, Sample);
+        await Device.GoAsync(page, "Measure");
+        var width = page.GetByRole(AriaRole.Textbox, new() { Name = "At the foot" }).First;
+        await width.FillAsync("1493");
+        await page.ReloadAsync();
+        await Device.ReadyAsync(page);
+        await Expect(page.GetByRole(AriaRole.Textbox, new() { Name = "At the foot" }).First).ToHaveValueAsync("1493");
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
     public async Task A_page_killed_in_the_midst_keeps_all_that_is_older_than_a_second()
     {
         await using var device = await rig.DeviceAsync();

@@ -54,21 +54,21 @@ public sealed class MeasureTests(Rig rig)
         await using var device = await rig.DeviceAsync();
         var page = await device.OpenAsync();
         await NewAsync(page, "One wall");
-        await Expect(page.GetByLabel("At the foot")).ToBeFocusedAsync();
-        await Expect(page.GetByLabel("At the foot")).ToHaveValueAsync("");
+        await Expect(page.GetByLabel("At the foot", new() { Exact = true })).ToBeFocusedAsync();
+        await Expect(page.GetByLabel("At the foot", new() { Exact = true })).ToHaveValueAsync("");
         await Expect(page.Locator(".trouble")).ToHaveCountAsync(0);
         await Expect(page.GetByText("figures are still needed before there is a plan")).ToBeVisibleAsync();
         await Expect(page.Locator("#pad")).ToBeVisibleAsync();
 
         await page.Locator("#pad [data-do=next]").TapAsync();
         await Expect(page.Locator(".trouble")).ToHaveTextAsync("Still to be read.");
-        await page.GetByLabel("At the foot").FillAsync("60");
+        await page.GetByLabel("At the foot", new() { Exact = true }).FillAsync("60");
         await Expect(page.Locator(".trouble")).ToHaveCountAsync(0);
-        await page.GetByLabel("At the foot").FillAsync("6o");
+        await page.GetByLabel("At the foot", new() { Exact = true }).FillAsync("6o");
         await Expect(page.Locator(".trouble")).ToContainTextAsync("Not read");
 
         // What is missing is said where the plan would stand.
-        await page.GetByLabel("At the foot").FillAsync("60");
+        await page.GetByLabel("At the foot", new() { Exact = true }).FillAsync("60");
         await Device.GoAsync(page, "Lines");
         await Expect(page.Locator("main .notice")).ToContainTextAsync("Still to be read at Measure");
         await Expect(page.Locator("main .notice")).ToContainTextAsync("height at the left of wall 1");
@@ -81,7 +81,7 @@ public sealed class MeasureTests(Rig rig)
         await using var device = await rig.DeviceAsync();
         var page = await device.OpenAsync();
         await NewAsync(page, "Three walls");
-        await page.GetByLabel("At the foot").FillAsync("36");
+        await page.GetByLabel("At the foot", new() { Exact = true }).FillAsync("36");
         await page.GetByLabel("At the left", new() { Exact = true }).FillAsync("80");
         await page.GetByLabel("At the right").FillAsync("80 1/8");
         await Button(page, "+ Fixture").ClickAsync();
@@ -89,7 +89,7 @@ public sealed class MeasureTests(Rig rig)
         await Button(page, "+ Wall to the right").ClickAsync();
 
         await Expect(page.GetByLabel("At the left", new() { Exact = true })).ToHaveValueAsync("80 1/8");
-        await Expect(page.GetByLabel("At the foot")).ToHaveValueAsync("");
+        await Expect(page.GetByLabel("At the foot", new() { Exact = true })).ToHaveValueAsync("");
         await Expect(page.GetByLabel("At the right")).ToHaveValueAsync("");
         // What is folded away is drawn when it is unfolded.
         foreach (var fold in new[] { "edges-foot", "edges-head", "edges-left", "fixtures-0-" }) await page.Locator($"[data-fold=f-faces-1--{fold}] > summary").ClickAsync();
@@ -107,7 +107,7 @@ public sealed class MeasureTests(Rig rig)
         await using var device = await rig.DeviceAsync();
         var page = await device.OpenAsync();
         await NewAsync(page, "Three walls");
-        await page.GetByLabel("At the foot").FillAsync("36");
+        await page.GetByLabel("At the foot", new() { Exact = true }).FillAsync("36");
         await page.GetByLabel("At the left", new() { Exact = true }).FillAsync("80x");
         await Device.SavedAsync(page);
         await Device.GoAsync(page, "Jobs");
@@ -116,7 +116,7 @@ public sealed class MeasureTests(Rig rig)
         await using var other = await rig.DeviceAsync();
         var there = await other.OpenAsync();
         await OpenFileAsync(there, file);
-        await Expect(there.GetByLabel("At the foot")).ToHaveValueAsync("36");
+        await Expect(there.GetByLabel("At the foot", new() { Exact = true })).ToHaveValueAsync("36");
         await Expect(there.GetByLabel("At the left", new() { Exact = true })).ToHaveValueAsync("80x");
         await Expect(there.Locator(".faults summary")).ToHaveTextAsync("1 thing has to be set right");
         Assert.Empty(other.Troubles);
@@ -146,7 +146,7 @@ public sealed class MeasureTests(Rig rig)
         await using var device = await rig.DeviceAsync();
         var page = await device.OpenAsync();
         await NewAsync(page, "One wall");
-        await page.GetByLabel("At the foot").FillAsync("60");
+        await page.GetByLabel("At the foot", new() { Exact = true }).FillAsync("60");
         await page.GetByLabel("At the left", new() { Exact = true }).FillAsync("96");
         await Button(page, "+ Opening").ClickAsync();
         await Expect(page.GetByLabel("Width", new() { Exact = true })).ToBeFocusedAsync();
@@ -190,6 +190,18 @@ public sealed class MeasureTests(Rig rig)
     }
 
     [Fact]
+    public async Task What_is_missing_at_Lines_leads_to_its_field()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await device.OpenAsync();
+        await NewAsync(page, "Three walls");
+        await Device.GoAsync(page, "Lines");
+        await page.Locator(".notice li button").Nth(1).ClickAsync();
+        await Expect(page.Locator("main[data-station=Measure] input[data-length]:focus")).ToHaveCountAsync(1);
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
     public async Task On_its_side_a_phone_shows_the_field_above_the_keypad()
     {
         await using var device = await rig.DeviceAsync();
@@ -216,7 +228,7 @@ public sealed class MeasureTests(Rig rig)
         await using var device = await rig.DeviceAsync();
         var page = await device.OpenAsync();
         await NewAsync(page, "One wall");
-        await page.GetByLabel("At the foot").FillAsync("60,5");
+        await page.GetByLabel("At the foot", new() { Exact = true }).FillAsync("60,5");
         await Expect(page.GetByText("The comma is read as a decimal point: 60.5")).ToBeVisibleAsync();
         Assert.Empty(device.Troubles);
     }

@@ -31,7 +31,7 @@ public sealed class OfflineTests(Rig rig)
         await page.GetByRole(AriaRole.Button, new() { Name = "New job" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "millimetres", Exact = true }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "One wall" }).ClickAsync();
-        await page.GetByLabel("At the foot").FillAsync("1500");
+        await page.GetByLabel("At the foot", new() { Exact = true }).FillAsync("1500");
         await page.GetByLabel("At the left", new() { Exact = true }).FillAsync("2400");
         await page.GetByRole(AriaRole.Button, new() { Name = "Next: tiles" }).ClickAsync();
         await page.GetByRole(AriaRole.Button, new() { Name = "300 × 600" }).ClickAsync();

@@ -18,7 +18,7 @@ public sealed class WalkTests(Rig rig)
         await Key(page, "New job").ClickAsync();
         await page.GetByRole(AriaRole.Group, new() { Name = "Measured in" }).GetByRole(AriaRole.Button, new() { Name = "millimetres" }).ClickAsync();
         await Key(page, "One wall").ClickAsync();
-        await page.GetByLabel("At the foot").FillAsync("2400");
+        await page.GetByLabel("At the foot", new() { Exact = true }).FillAsync("2400");
         await page.GetByLabel("At the left", new() { Exact = true }).FillAsync("1200");
         await Key(page, "Next: tiles").ClickAsync();
         await page.GetByLabel("Width", new() { Exact = true }).FillAsync("300");

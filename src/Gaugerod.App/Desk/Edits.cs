@@ -3,7 +3,7 @@ namespace Gaugerod.App.Desk;
 /// <summary>What was done to a job since it was laid on the desk, the way back and the way on again.</summary>
 internal sealed class Edits
 {
-    private readonly List<(string What, string Text)> _all = [];
+    private readonly List<(string What, string Text, IReadOnlyList<string> Ticks)> _all = [];
     private int _at = -1;
 
     /// <summary>Whether there is a job at all.</summary>
@@ -11,6 +11,9 @@ internal sealed class Edits
 
     /// <summary>The job's text as it stands; empty without a job.</summary>
     public string Text => Any ? _all[_at].Text : "";
+
+    /// <summary>The pieces ticked off.</summary>
+    public IReadOnlyList<string> Ticks => Any ? _all[_at].Ticks : [];
 
     /// <summary>What <see cref="Back"/> would take back; null for nothing.</summary>
     public string? Undoes => _at > 0 ? _all[_at].What : null;
@@ -26,21 +29,21 @@ internal sealed class Edits
     }
 
     /// <summary>Begins with a job's text.</summary>
-    public void Begin(string text)
+    public void Begin(string text, IReadOnlyList<string> ticks)
     {
         Clear();
-        _all.Add(("opened", text));
+        _all.Add(("opened", text, ticks));
         _at = 0;
     }
 
     /// <summary>Keeps a change; what had been taken back before it cannot be done again.</summary>
-    public void Add(string what, string text, bool goesOn)
+    public void Add(string what, string text, IReadOnlyList<string> ticks, bool goesOn = false)
     {
         _all.RemoveRange(_at + 1, _all.Count - _at - 1);
-        if (goesOn && string.Equals(Undoes, what, StringComparison.Ordinal)) _all[_at] = (what, text);
+        if (goesOn && string.Equals(Undoes, what, StringComparison.Ordinal)) _all[_at] = (what, text, ticks);
         else
         {
-            _all.Add((what, text));
+            _all.Add((what, text, ticks));
             _at++;
         }
     }

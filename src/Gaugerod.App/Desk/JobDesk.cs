@@ -59,7 +59,7 @@ internal sealed partial class JobDesk
     public bool Fresh { get; private set; }
 
     /// <summary>The pieces ticked off.</summary>
-    public HashSet<string> Ticks { get; } = new(StringComparer.Ordinal);
+    public IReadOnlyList<string> Ticks => _edits.Ticks;
 
     /// <summary>What undo would take back; null for nothing.</summary>
     public string? Undoes => _edits.Undoes;
@@ -71,10 +71,8 @@ internal sealed partial class JobDesk
     public void Open(string id, string text, IEnumerable<string> ticks, bool readOnly)
     {
         (Id, ReadOnly) = (id, readOnly);
-        Ticks.Clear();
-        Ticks.UnionWith(ticks);
         (Job, Plan, Fresh) = (null, null, false);
-        _edits.Begin(text);
+        _edits.Begin(text, [.. ticks]);
         Take();
     }
 
@@ -98,7 +96,7 @@ internal sealed partial class JobDesk
         change(root);
         var text = root.ToJsonString(s_plain) + "\n";
         if (string.Equals(text, Text, StringComparison.Ordinal)) return;
-        _edits.Add(what, text, goesOn);
+        _edits.Add(what, text, _edits.Ticks, goesOn);
         Take();
     }
 
@@ -106,21 +104,33 @@ internal sealed partial class JobDesk
     public void Set(string path, JsonNode? value, string what, bool goesOn = false) => Change(what, root => JobPath.Set(root, path, value), goesOn);
 
     /// <summary>Ticks a piece off, or takes the tick back.</summary>
+    /// <param name="piece">The piece, as <see cref="PieceTick"/> writes it.</param>
     public void Tick(string piece)
     {
         if (ReadOnly) return;
-        if (!Ticks.Remove(piece)) Ticks.Add(piece);
+        var name = PieceTick.Name(piece);
+        if (Ticks.Contains(piece, StringComparer.Ordinal)) _edits.Add($"{name} not cut after all", Text, [.. Ticks.Where(other => !string.Equals(other, piece, StringComparison.Ordinal))]);
+        else _edits.Add($"{name} cut", Text, [.. Ticks, piece]);
         Ticked?.Invoke(this, EventArgs.Empty);
     }
 
     public void Undo()
     {
-        if (!ReadOnly && _edits.Back()) Take();
+        Turn(_edits.Back);
     }
 
     public void Redo()
     {
-        if (!ReadOnly && _edits.On()) Take();
+        Turn(_edits.On);
+    }
+
+    /// <summary>Goes back or on. Where only a tick is taken back the plan stays.</summary>
+    private void Turn(Func<bool> way)
+    {
+        var before = Text;
+        if (ReadOnly || !way()) return;
+        if (string.Equals(before, Text, StringComparison.Ordinal)) Changed?.Invoke(this, EventArgs.Empty);
+        else Take();
     }
 
     private void Take()

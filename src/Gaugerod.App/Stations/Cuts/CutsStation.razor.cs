@@ -54,10 +54,22 @@ public sealed partial class CutsStation : ComponentBase
 
     private string Size(Piece piece) => $"{LengthText.DownBare(piece.Width, Desk.Plan!.Job.Tape)} × {LengthText.Down(piece.Height, Desk.Plan.Job.Tape)}";
 
-    private void Tick(string piece)
+    /// <summary>The names of pieces ticked off that this plan does not have, or not of that size.</summary>
+    private List<string> Gone
     {
-        Desk.Tick(piece);
-        if (Where.Detail.Length > 0 && Desk.Ticks.Contains(piece)) Step(1);
+        get
+        {
+            var there = All.Select(PieceTick.Of).ToHashSet(StringComparer.Ordinal);
+            return Desk.Fresh ? [.. Desk.Ticks.Where(tick => !there.Contains(tick)).Select(PieceTick.Name)] : [];
+        }
+    }
+
+    private bool IsCut(Piece piece) => Desk.Ticks.Contains(PieceTick.Of(piece), StringComparer.Ordinal);
+
+    private void Tick(Piece piece)
+    {
+        Desk.Tick(PieceTick.Of(piece));
+        if (Where.Detail.Length > 0 && IsCut(piece)) Step(1);
     }
 
     private void Step(int by)

@@ -20,6 +20,7 @@ public sealed partial class LinesStation
             wants.Add((JsonNode)want);
         });
         _edge = "";
+        _card?.Show(null, "Asked for. Whether it is held stands under Wants, once it is worked out.");
     }
 
     private void TakeOut(Want want)

@@ -19,6 +19,7 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     private ElementReference _root;
     private DotNetObjectReference<LinesStation>? _self;
     private Script _script = null!;
+    private Script _keys = null!;
     private Bench? _bench;
     private Plan? _plan;
     private Figures? _figures;
@@ -42,7 +43,7 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     internal Turns Turns { get; set; } = null!;
 
     /// <inheritdoc />
-    protected override void OnInitialized() => _script = new(Js, "lines");
+    protected override void OnInitialized() => (_script, _keys) = (new(Js, "lines"), new(Js, "keypad"));
 
     /// <inheritdoc />
     protected override void OnParametersSet() => Take();
@@ -54,6 +55,7 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         {
             _self = DotNetObjectReference.Create(this);
             await _script.TellAsync("attach", _root, _self);
+            await _keys.TellAsync("start", _root);
         }
 
         if (_reveal)
@@ -74,6 +76,7 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     {
         _round++;
         await _script.EndAsync("detach", _root);
+        await _keys.EndAsync("stop");
         _self?.Dispose();
     }
 
@@ -105,6 +108,11 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         if (keep && _bench is { } now && now.Face < plan.Runs[run].Faces.Count) made.Face = face = now.Face;
         _bench = made;
         _picking = new(plan, _bench);
+        foreach (var rod in Rods)
+        {
+            if (old is not null) made.Curve(rod).Begin(old.Curve(rod));
+        }
+
         if (old is not null && old.Place.Equals(_bench.Place)) _bench.Before = old.Before;
         if (!_bench.Slide.Faces[face].Edges.Any(edge => string.Equals(edge.Name, _edge, StringComparison.Ordinal))) _edge = "";
         _stale = true;

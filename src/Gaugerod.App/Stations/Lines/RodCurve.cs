@@ -73,6 +73,13 @@ internal sealed class RodCurve(RodSlide slide, Axis rod, Tape tape)
         return on ? way : -way;
     }
 
+    /// <summary>Shows another curve of the same rod until this one is worked out.</summary>
+    public void Begin(RodCurve before)
+    {
+        if (before.Repeat != Repeat) return;
+        (Area, Ticks, Peaks, Stops) = (before.Area, before.Ticks, before.Peaks, before.Stops);
+    }
+
     /// <summary>Works the curve out anew, a slice at a time; a later call takes over.</summary>
     /// <param name="place">Where the rods stand.</param>
     /// <param name="planned">Where the plan has them; the rod clicks onto that too.</param>

@@ -32,6 +32,9 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     private IJSRuntime Js { get; set; } = null!;
 
     [Inject]
+    internal Whereabouts Where { get; set; } = null!;
+
+    [Inject]
     internal Turns Turns { get; set; } = null!;
 
     private IReadOnlyList<string> Walls => JobLists.Names(Desk.Root, "faces", "wall");
@@ -49,6 +52,12 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     {
         _keys = new(Js, "keypad");
         Desk.Understood += Show;
+        if (Where.Shown.Length > 0)
+        {
+            GoFault(Where.Shown);
+            return;
+        }
+
         // A new job begins with its first reading; one that was worked on is left to the person.
         const string first = "faces[0].readings.width.foot";
         if (!Desk.ReadOnly && Desk.Undoes is null && JobPath.Get(Desk.Root, first) is not null && FieldId.Text(Desk, first).Length == 0) _goTo = FieldId.Of(first);

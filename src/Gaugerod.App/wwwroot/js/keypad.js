@@ -152,6 +152,9 @@ function put(field, text, from = field.selectionStart ?? field.value.length, to 
   if (field.value.length - (to - from) + text.length > 64) return;
   field.setRangeText(text, from, to, "end");
   field.dispatchEvent(new Event("input", { bubbles: true }));
+  // What is said of it below may have become longer.
+  const open = pad();
+  if (open && !open.hidden) setTimeout(() => uncover(field, open), 120);
 }
 
 // A fraction's key takes the place of the fraction before it, and stands off from the whole number.

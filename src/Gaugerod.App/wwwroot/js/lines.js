@@ -41,6 +41,8 @@ export function show(root, frame, sliding, anew) {
   }
 
   draw(root, frame, sliding);
+  // Until now the drawing and the rods stood as they were made, not as they are to be seen.
+  root.querySelector(".wall-and-rods")?.setAttribute("data-shown", "yes");
   if (sliding) unpick(bench);
 }
 

@@ -54,6 +54,8 @@ async function write() {
 
 // A page that goes hears no answer any more, so all is put and committed in one breath, what was under way among it.
 function lastWord() {
+  // What is being typed counts as typed: the field hands it over as when it is left.
+  document.activeElement?.dispatchEvent(new FocusEvent("blur"));
   const jobs = [...new Map([...going, ...held.values()].map(job => [job.id, job])).values()];
   if (jobs.length > 0) store.putAtOnce(jobs).catch(() => { });
 }
