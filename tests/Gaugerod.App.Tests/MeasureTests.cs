@@ -54,21 +54,21 @@ public sealed class MeasureTests(Rig rig)
         await using var device = await rig.DeviceAsync();
         var page = await device.OpenAsync();
         await NewAsync(page, "One wall");
-        await Expect(page.GetByLabel("At the foot")).ToBeFocusedAsync();
-        await Expect(page.GetByLabel("At the foot")).ToHaveValueAsync("");
+        await Expect(page.GetByLabel("At the foot", new() { Exact = true })).ToBeFocusedAsync();
+        await Expect(page.GetByLabel("At the foot", new() { Exact = true })).ToHaveValueAsync("");
         await Expect(page.Locator(".trouble")).ToHaveCountAsync(0);
         await Expect(page.GetByText("figures are still needed before there is a plan")).ToBeVisibleAsync();
         await Expect(page.Locator("#pad")).ToBeVisibleAsync();
 
         await page.Locator("#pad [data-do=next]").TapAsync();
         await Expect(page.Locator(".trouble")).ToHaveTextAsync("Still to be read.");
-        await page.GetByLabel("At the foot").FillAsync("60");
+        await page.GetByLabel("At the foot", new() { Exact = true }).FillAsync("60");
         await Expect(page.Locator(".trouble")).ToHaveCountAsync(0);
-        await page.GetByLabel("At the foot").FillAsync("6o");
+        await page.GetByLabel("At the foot", new() { Exact = true }).FillAsync("6o");
         await Expect(page.Locator(".trouble")).ToContainTextAsync("Not read");
 
         // What is missing is said where the plan would stand.
-        await page.GetByLabel("At the foot").FillAsync("60");
+        await page.GetByLabel("At the foot", new() { Exact = true }).FillAsync("60");
         await Device.GoAsync(page, "Lines");
         await Expect(page.Locator("main .notice")).ToContainTextAsync("Still to be read at Measure");
         await Expect(page.Locator("main .notice")).ToContainTextAsync("height at the left of wall 1");
@@ -84,11 +84,11 @@ public sealed class MeasureTests(Rig rig)
         var echo = page.Locator("#f-faces-0--readings-width-foot-say .echo");
         foreach (var (typed, asked) in new[] { ("1/8", true), ("3 7/8", true), ("4", false), ("60", false), ("98'", false), ("99'", true) })
         {
-            await page.GetByLabel("At the foot").FillAsync(typed);
+            await page.GetByLabel("At the foot", new() { Exact = true }).FillAsync(typed);
             await (asked ? Expect(echo).ToContainTextAsync("Is that right for a wall?") : Expect(echo).Not.ToContainTextAsync("Is that right"));
         }
 
-        await page.GetByLabel("At the foot").FillAsync("1/8");
+        await page.GetByLabel("At the foot", new() { Exact = true }).FillAsync("1/8");
         await Expect(echo).ToHaveTextAsync("= 1/8 in. Is that right for a wall?");
         await Expect(page.Locator("#f-faces-0--readings-width-foot-say .trouble")).ToHaveCountAsync(0);
         Assert.Empty(device.Troubles);
