@@ -1,5 +1,7 @@
 using Deque.AxeCore.Commons;
 using Deque.AxeCore.Playwright;
+using Microsoft.Playwright;
+using static Microsoft.Playwright.Assertions;
 
 namespace Gaugerod.App.Tests;
 
@@ -59,6 +61,37 @@ public sealed class AccessTests(Rig rig)
         }
     }
 
+    [Theory]
+    [InlineData(ColorScheme.Light, "dark")]
+    [InlineData(ColorScheme.Dark, "light")]
+    public async Task Every_press_of_the_light_key_changes_what_is_seen_and_says_what_it_is_now(ColorScheme scheme, string opposite)
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await device.OpenAsync();
+        await page.EmulateMediaAsync(new() { ColorScheme = scheme });
+        var (key, state) = (page.GetByRole(AriaRole.Button, new() { Name = "Light:" }), page.Locator("header .state"));
+        var seen = await PaperAsync(page);
+        var same = scheme == ColorScheme.Light ? "light" : "dark";
+        foreach (var light in new[] { opposite, same, "strong", "as the device", opposite })
+        {
+            await key.ClickAsync();
+            await Expect(state).ToHaveTextAsync("Light: " + light);
+            await Expect(key).ToHaveAccessibleNameAsync($"Light: {light}. Change");
+            var before = seen;
+            seen = await PaperAsync(page);
+            Assert.NotEqual(before, seen);
+        }
+
+        await Expect(state).Not.ToContainTextAsync("Light", new() { Timeout = 5_000 });
+        await page.ReloadAsync();
+        await Device.ReadyAsync(page);
+        await Expect(key).ToHaveAccessibleNameAsync($"Light: {opposite}. Change");
+        Assert.Equal(seen, await PaperAsync(page));
+        Assert.Empty(device.Troubles);
+    }
+
+    private static Task<string> PaperAsync(IPage page) => page.EvaluateAsync<string>("() => getComputedStyle(document.documentElement).backgroundColor");
+
     [Fact]
     public async Task The_keyboard_alone_opens_a_sample_and_reaches_its_cuts()
     {
@@ -69,7 +102,7 @@ public sealed class AccessTests(Rig rig)
         await PressUntilAsync(page, "Cuts");
         await page.Locator(".pieces").First.WaitForAsync();
         await PressUntilAsync(page, " large");
-        await page.GetByRole(Microsoft.Playwright.AriaRole.Group, new() { Name = "One piece" }).WaitForAsync();
+        await page.GetByRole(AriaRole.Group, new() { Name = "One piece" }).WaitForAsync();
     }
 
     private const string Targets = """
@@ -90,7 +123,7 @@ public sealed class AccessTests(Rig rig)
         }
         """;
 
-    private static async Task PressUntilAsync(Microsoft.Playwright.IPage page, string name)
+    private static async Task PressUntilAsync(IPage page, string name)
     {
         for (var i = 0; i < 60; i++)
         {

@@ -76,6 +76,25 @@ public sealed class MeasureTests(Rig rig)
     }
 
     [Fact]
+    public async Task A_width_that_no_wall_has_is_taken_and_asked_after()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await device.OpenAsync();
+        await NewAsync(page, "One wall");
+        var echo = page.Locator("#f-faces-0--readings-width-foot-say .echo");
+        foreach (var (typed, asked) in new[] { ("1/8", true), ("3 7/8", true), ("4", false), ("60", false), ("98'", false), ("99'", true) })
+        {
+            await page.GetByLabel("At the foot", new() { Exact = true }).FillAsync(typed);
+            await (asked ? Expect(echo).ToContainTextAsync("Is that right for a wall?") : Expect(echo).Not.ToContainTextAsync("Is that right"));
+        }
+
+        await page.GetByLabel("At the foot", new() { Exact = true }).FillAsync("1/8");
+        await Expect(echo).ToHaveTextAsync("= 1/8 in. Is that right for a wall?");
+        await Expect(page.Locator("#f-faces-0--readings-width-foot-say .trouble")).ToHaveCountAsync(0);
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
     public async Task A_wall_to_the_right_takes_over_what_the_corner_tells_and_nothing_else()
     {
         await using var device = await rig.DeviceAsync();

@@ -44,6 +44,18 @@ public sealed partial class LengthField : Still
     [Parameter]
     public string Hint { get; set; } = "";
 
+    /// <summary>What it measures, said when the length is out of the usual: "a wall".</summary>
+    [Parameter]
+    public string Thing { get; set; } = "";
+
+    /// <summary>The least that is usual; what is shorter is asked after, not refused. Null for no such.</summary>
+    [Parameter]
+    public Length? Least { get; set; }
+
+    /// <summary>The most that is usual; what is longer is asked after, not refused. Null for no such.</summary>
+    [Parameter]
+    public Length? Most { get; set; }
+
     private Tape Tape => Desk.Job is { } job && job.Tape.Unit == Desk.Unit ? job.Tape : Desk.Unit == LengthUnit.Inch ? Tape.Sixteenths : Tape.Millimetres;
 
     private string Id => FieldId.Of(Path);
@@ -135,6 +147,10 @@ public sealed partial class LengthField : Still
         var plain = Tape.Unit == LengthUnit.Inch && read.Value.Abs() >= Length.FromInches(24) && string.Equals(_text.Trim(), LengthText.NearestBare(read.Value, Tape), StringComparison.Ordinal);
         var said = "= " + (plain ? LengthText.FeetNearest(read.Value, Tape) : LengthText.Finer(read.Value, Tape));
         if (read.InMillimetres is { } other) said += $". The fraction is read as inches; for {LengthText.Finer(other, Tape)} write a decimal";
-        return said + Comma(read.Value);
+        return said + Comma(read.Value) + Unusual(read.Value);
     }
+
+    // Feet typed where inches are meant, or a figure left out, can be read all the same. Nought and less is refused elsewhere.
+    private string Unusual(Length value) =>
+        value > Length.Zero && (value < Least || value > Most) ? $". Is that right for {Thing}?" : "";
 }

@@ -31,13 +31,24 @@ internal static class RunCorners
 
         void Remark(Side side, Take take, int k)
         {
+            var meeting = MeetingOf(side, k);
             var grows = side.Edge.Kind == EdgeKind.OutsideCorner
-                && EdgeTakes.FinishOf(side, MeetingOf(side, k).Other) is CornerFinish.BullnoseOver or CornerFinish.Mitre;
+                && EdgeTakes.FinishOf(side, meeting.Other) is CornerFinish.BullnoseOver or CornerFinish.Mitre;
             if ((!take.Laps && !grows) || take.Inward != take.Joint || side.Edge.Cover is not null) return;
-            remarks.Find(
-                FindingLevel.Warn, "build-up", faces[k].Face.Name,
-                $"The other tile's build-up at '{side.Name}' is not known and is taken as nothing. Give the tile's thickness and bond coat, or the edge's cover.");
+            // The edge is named as the place and not in the text, so that corners alike can be said in one.
+            remarks.Find(FindingLevel.Warn, "build-up", $"{side.Name} edge of {faces[k].Face.Name}", NoBuildUp(take.Laps, meeting.Other is not null));
         }
+    }
+
+    private static string NoBuildUp(bool laps, bool hasNeighbour)
+    {
+        var (why, cure) = hasNeighbour
+            ? ("The tile's thickness and its thinset are not given", "Give both with the tile (at Measure, Tiles; in a job file: thickness and bondCoat), or this edge's cover.")
+            : ("No wall of this run stands on the other side of this corner, and no cover is given", "Give this edge's cover: the thickness and thinset of the tile on the other side.");
+        var follows = laps
+            ? "so nothing is taken off at this corner for the other wall's tile, and cuts there come out too long by that much"
+            : "so nothing is added at this corner to reach over the other wall's tile, and cuts there come out too short by that much";
+        return $"{why}, {follows}. {cure}";
     }
 
     /// <summary>The other face's side at the same corner.</summary>

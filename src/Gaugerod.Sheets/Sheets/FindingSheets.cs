@@ -1,4 +1,5 @@
 using Gaugerod.Engine;
+using Gaugerod.Engine.Rules;
 using Gaugerod.Sheets.Drawings;
 
 namespace Gaugerod.Sheets.Sheets;
@@ -9,7 +10,7 @@ internal static class FindingSheets
     public static void Add(SheetBook book)
     {
         var flow = book.Flow("Findings and cautions", "The results of the checks with limit, value and source, the gravest first.");
-        var findings = book.Plan.Findings.OrderByDescending(f => f.Level).Select(Row).ToArray();
+        var findings = FindingsAlike.Together(book.Plan.Findings).Select(Row).ToArray();
         if (findings.Length == 0)
         {
             flow.Add(Block.Together(Block.Heading("Findings", flow.Width), Block.Words("No check found anything to say. A check knows only what was entered.", flow.Width, after: 5)));

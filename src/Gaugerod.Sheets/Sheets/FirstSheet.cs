@@ -1,6 +1,7 @@
 using Gaugerod.Engine;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
+using Gaugerod.Engine.Rules;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Sheets.Drawings;
 
@@ -46,7 +47,7 @@ internal static class FirstSheet
         var y = content.Y;
         y += page.Pen.Paragraph(content.X, y, content.Width, Title(book.Plan, run, withOrder), 14, bold: true) + 0.3;
         y += page.Pen.Paragraph(content.X, y, content.Width, Subtitle(book.Plan, run), 8.5, ink: Ink.Quiet);
-        foreach (var stop in withOrder ? book.Plan.Findings.Where(f => f.Level == FindingLevel.Stop) : [])
+        foreach (var stop in withOrder ? FindingsAlike.Together(book.Plan.Findings.Where(f => f.Level == FindingLevel.Stop)) : [])
         {
             y += page.Pen.Paragraph(content.X, y + 1, content.Width, $"■ STOP, {stop.Where}: {stop.Text} See the findings.", 10, bold: true) + 0.6;
         }

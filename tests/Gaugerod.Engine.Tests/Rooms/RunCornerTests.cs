@@ -123,6 +123,29 @@ public sealed class RunCornerTests
         Assert.Equal(2, run.Findings.Count(f => f.Rule == "build-up"));
     }
 
+    [Fact]
+    public void Where_thickness_and_thinset_are_not_given_each_wall_cut_to_the_other_is_warned_to_come_out_too_long()
+    {
+        var run = RoomBuilder.Finish(new("runs[0]", [new(0, Read("west")), new(1, Read("north", 1500)), new(2, Read("east"))], Mm(0), null, Joint, Tape.Millimetres));
+
+        var found = run.Findings.Where(f => f.Rule == "build-up").ToList();
+        Assert.Equal(["right edge of west", "left edge of east"], found.Select(f => f.Where));
+        Assert.All(found, f => Assert.Equal(FindingLevel.Warn, f.Level));
+        Assert.All(found, f => Assert.Contains("nothing is taken off at this corner for the other wall's tile, and cuts there come out too long", f.Text, StringComparison.Ordinal));
+        Assert.Single(found.Select(f => f.Text).Distinct(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void A_tile_that_reaches_over_another_of_unknown_thickness_comes_out_too_short()
+    {
+        var run = Finish(Read("front", right: Outside("right", CornerFinish.Mitre)));
+
+        var found = Assert.Single(run.Findings, f => f.Rule == "build-up");
+        Assert.Equal((FindingLevel.Warn, "right edge of front"), (found.Level, found.Where));
+        Assert.Contains("come out too short", found.Text, StringComparison.Ordinal);
+        Assert.Contains("Give this edge's cover", found.Text, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(Lap.Through)]
     [InlineData(Lap.Laps)]

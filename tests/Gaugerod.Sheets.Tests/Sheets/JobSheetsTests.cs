@@ -1,3 +1,4 @@
+using Gaugerod.Engine;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Plane.Measure;
@@ -171,11 +172,23 @@ public sealed class JobSheetsTests
     public void A_long_list_says_its_head_again_on_every_sheet()
     {
         var plan = HandPlan.Shower();
-        var many = Enumerable.Range(0, 90).Select(i => plan.Findings[1] with { Where = $"place {i}" });
+        var many = Enumerable.Range(0, 90).Select(i => plan.Findings[1] with { Where = $"place {i}", Value = $"value {i}" });
         var pages = JobSheets.Pages(plan with { Findings = [.. many] }).Where(p => p.Title.Contains("Findings", StringComparison.Ordinal)).ToArray();
         Assert.True(pages.Length > 1);
         Assert.All(pages, p => Assert.Contains("Source", SheetLook.Words(p), StringComparison.Ordinal));
         var words = string.Join('\n', pages.Select(SheetLook.Words));
         for (var i = 0; i < 90; i++) Assert.Contains($"place {i}\n", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_found_alike_on_every_wall_stands_once_with_the_walls_named()
+    {
+        var plan = HandPlan.Shower();
+        string[] walls = ["west", "north", "east"];
+        var alike = walls.Select(wall => plan.Findings[0] with { Level = FindingLevel.Stop, Where = wall, Text = "Twice." });
+        var pages = JobSheets.Pages(plan with { Findings = [.. alike] });
+
+        Assert.Contains("STOP, west, north, east: Twice.", SheetLook.Words(pages[0]), StringComparison.Ordinal);
+        Assert.Equal(2, SheetLook.Words(pages[^1]).Split("Twice.").Length);
     }
 }

@@ -3,6 +3,7 @@ using System.Text.Json.Nodes;
 using Gaugerod.App.Desk;
 using Gaugerod.App.Parts;
 using Gaugerod.Engine;
+using Gaugerod.Plane.Measure;
 using Microsoft.AspNetCore.Components;
 
 namespace Gaugerod.App.Stations.Measure;
@@ -13,6 +14,10 @@ public sealed partial class FacesPart : ComponentBase
     private static readonly string[] s_sides = ["foot", "right", "head", "left"];
     private static readonly string[] s_readings = ["width", "height", "levelLine", "lean"];
     private static readonly string[] s_groups = ["outline", "edges"];
+
+    // Narrower than a hand or longer than a hall, a wall is more likely mistyped. Common practice, no source.
+    private static readonly Length s_least = Length.FromMillimetres(100);
+    private static readonly Length s_most = Length.FromMillimetres(30_000);
     private int _open;
     private string _taken = "";
 
