@@ -3,7 +3,8 @@ namespace Gaugerod.App.Desk;
 /// <summary>What was done to a job since it was laid on the desk, the way back and the way on again.</summary>
 internal sealed class Edits
 {
-    private readonly List<(string What, string Text, IReadOnlyList<string> Ticks)> _all = [];
+    private readonly List<(string What, string Text, IReadOnlySet<string> Ticks)> _all = [];
+    private static readonly IReadOnlySet<string> s_none = new HashSet<string>(StringComparer.Ordinal);
     private int _at = -1;
 
     /// <summary>Whether there is a job at all.</summary>
@@ -13,7 +14,7 @@ internal sealed class Edits
     public string Text => Any ? _all[_at].Text : "";
 
     /// <summary>The pieces ticked off.</summary>
-    public IReadOnlyList<string> Ticks => Any ? _all[_at].Ticks : [];
+    public IReadOnlySet<string> Ticks => Any ? _all[_at].Ticks : s_none;
 
     /// <summary>What <see cref="Back"/> would take back; null for nothing.</summary>
     public string? Undoes => _at > 0 ? _all[_at].What : null;
@@ -29,7 +30,7 @@ internal sealed class Edits
     }
 
     /// <summary>Begins with a job's text.</summary>
-    public void Begin(string text, IReadOnlyList<string> ticks)
+    public void Begin(string text, IReadOnlySet<string> ticks)
     {
         Clear();
         _all.Add(("opened", text, ticks));
@@ -37,7 +38,7 @@ internal sealed class Edits
     }
 
     /// <summary>Keeps a change; what had been taken back before it cannot be done again.</summary>
-    public void Add(string what, string text, IReadOnlyList<string> ticks, bool goesOn = false)
+    public void Add(string what, string text, IReadOnlySet<string> ticks, bool goesOn = false)
     {
         _all.RemoveRange(_at + 1, _all.Count - _at - 1);
         if (goesOn && string.Equals(Undoes, what, StringComparison.Ordinal)) _all[_at] = (what, text, ticks);

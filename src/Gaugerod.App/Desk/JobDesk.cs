@@ -59,7 +59,7 @@ internal sealed partial class JobDesk
     public bool Fresh { get; private set; }
 
     /// <summary>The pieces ticked off.</summary>
-    public IReadOnlyList<string> Ticks => _edits.Ticks;
+    public IReadOnlySet<string> Ticks => _edits.Ticks;
 
     /// <summary>What undo would take back; null for nothing.</summary>
     public string? Undoes => _edits.Undoes;
@@ -72,7 +72,7 @@ internal sealed partial class JobDesk
     {
         (Id, ReadOnly) = (id, readOnly);
         (Job, Plan, Fresh) = (null, null, false);
-        _edits.Begin(text, [.. ticks]);
+        _edits.Begin(text, ticks.ToHashSet(StringComparer.Ordinal));
         Take();
     }
 
@@ -109,8 +109,14 @@ internal sealed partial class JobDesk
     {
         if (ReadOnly) return;
         var name = PieceTick.Name(piece);
-        if (Ticks.Contains(piece, StringComparer.Ordinal)) _edits.Add($"{name} not cut after all", Text, [.. Ticks.Where(other => !string.Equals(other, piece, StringComparison.Ordinal))]);
-        else _edits.Add($"{name} cut", Text, [.. Ticks, piece]);
+        var ticks = Ticks.ToHashSet(StringComparer.Ordinal);
+        if (ticks.Remove(piece)) _edits.Add($"{name} not cut after all", Text, ticks);
+        else
+        {
+            ticks.Add(piece);
+            _edits.Add($"{name} cut", Text, ticks);
+        }
+
         Ticked?.Invoke(this, EventArgs.Empty);
     }
 

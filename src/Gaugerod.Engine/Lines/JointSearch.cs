@@ -84,7 +84,7 @@ internal sealed partial class JointSearch
     public RunPlacing? BestAt(long v, Score? toBeat, Func<long, bool>? allowed = null, int most = int.MaxValue) =>
         LookAt(v, toBeat, allowed, most).LastOrDefault();
 
-    /// <summary>As <see cref="BestAt"/>, a little at a time: the best so far, of which the last counts; nothing at all where none beats the score.</summary>
+    /// <summary>As <see cref="BestAt"/>, a little at a time: the best so far, of which the last counts; nothing at all where none beats the score. The search does nothing else meanwhile.</summary>
     /// <param name="v">The start, on the run.</param>
     /// <param name="toBeat">What to beat; null for anything.</param>
     /// <param name="allowed">Which moves along are allowed; null for all.</param>

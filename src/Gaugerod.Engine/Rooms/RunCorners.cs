@@ -43,7 +43,7 @@ internal static class RunCorners
     private static string NoBuildUp(bool laps, bool hasNeighbour)
     {
         var (why, cure) = hasNeighbour
-            ? ("The tile's thickness and its thinset are not given", "Give both with the tile (at Measure, Tiles; in a job file: thickness and bondCoat), or this edge's cover.")
+            ? ("The tile's thickness and its thinset are not given", "Give both with the tile, or this edge's cover.")
             : ("No wall of this run stands on the other side of this corner, and no cover is given", "Give this edge's cover: the thickness and thinset of the tile on the other side.");
         var follows = laps
             ? "so nothing is taken off at this corner for the other wall's tile, and cuts there come out too long by that much"

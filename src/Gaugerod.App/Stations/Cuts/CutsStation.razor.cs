@@ -64,7 +64,7 @@ public sealed partial class CutsStation : ComponentBase
         }
     }
 
-    private bool IsCut(Piece piece) => Desk.Ticks.Contains(PieceTick.Of(piece), StringComparer.Ordinal);
+    private bool IsCut(Piece piece) => Desk.Ticks.Contains(PieceTick.Of(piece));
 
     private void Tick(Piece piece)
     {

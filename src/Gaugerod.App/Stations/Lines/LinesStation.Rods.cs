@@ -68,8 +68,6 @@ public sealed partial class LinesStation
 
     private static Axis Rod(int rod) => rod == 0 ? Axis.Level : Axis.Plumb;
 
-    private static int Number(Axis rod) => rod == Axis.Level ? 0 : 1;
-
     private string?[] Stepped(Axis rod, Length by)
     {
         if (_bench is not { } bench) return [];
