@@ -6,10 +6,28 @@ namespace Gaugerod.Engine.Bonds;
 /// <summary>Turns what was asked for into a lattice and a motif. A new bond is one new file and one line here.</summary>
 internal static class BondMaker
 {
-    public static Bond Make(BondRequest request, Product product, Length joint) => request switch
+    /// <summary>The bond, or why these tiles do not make it.</summary>
+    public static BondMaking Make(BondRequest request, BondTiles tiles) => request switch
+    {
+        BondRequest.Grid or BondRequest.Running => Straight(request, tiles.Tile, tiles.Joint),
+        BondRequest.Herringbone herringbone => HerringboneBond.Make(herringbone, tiles),
+        BondRequest.Basketweave => BasketweaveBond.Make(tiles),
+        BondRequest.Pinwheel => PinwheelBond.Make(tiles),
+        BondRequest.Windmill => WindmillBond.Make(tiles),
+        BondRequest.Hexagon hexagon => HexagonBond.Make(hexagon, tiles),
+        BondRequest.Octagon octagon => OctagonBond.Make(octagon, tiles),
+        BondRequest.Chevron chevron => ChevronBond.Make(chevron, tiles),
+        BondRequest.Modular => ModularBond.Make(tiles),
+        BondRequest.Planks planks => PlankBond.Make(planks, tiles),
+        BondRequest.Mosaic mosaic => MosaicBond.Make(mosaic, tiles),
+        _ => throw new ArgumentOutOfRangeException(nameof(request), request, "No maker for this bond."),
+    };
+
+    /// <summary>A grid or a running bond: any tile makes one.</summary>
+    public static Bond Straight(BondRequest request, Product product, Length joint) => request switch
     {
         BondRequest.Grid grid => GridBond.Make(grid, product, joint),
         BondRequest.Running running => RunningBond.Make(running, product, joint),
-        _ => throw new ArgumentOutOfRangeException(nameof(request), request, "No maker for this bond."),
+        _ => throw new ArgumentOutOfRangeException(nameof(request), request, "Not a straight bond."),
     };
 }

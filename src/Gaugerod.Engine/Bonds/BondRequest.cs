@@ -1,3 +1,4 @@
+using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Bonds;
@@ -23,9 +24,18 @@ public enum Stepping
 }
 
 /// <summary>The bond a run asks for.</summary>
-/// <param name="Lay">Which way the courses run.</param>
+/// <param name="Lay">Which way the courses run; of no account for bonds other than grid and running, which are turned instead.</param>
 public abstract record BondRequest(Lay Lay)
 {
+    /// <summary>How far the whole bond is turned on the faces, counter-clockwise; default not at all.</summary>
+    public Angle Turn { get; init; }
+
+    /// <summary>The names of the products it takes beside the run's own, in the order that the bond says.</summary>
+    public Sequence<string> With { get; init; } = [];
+
+    /// <summary>Whether its courses lie level or upright with joints in line: a grid or a running bond that is not turned.</summary>
+    public bool IsStraight => this is Grid or Running && Turn == Angle.Zero;
+
     /// <summary>Joints in line both ways.</summary>
     public sealed record Grid(Lay Lay) : BondRequest(Lay);
 
@@ -35,6 +45,45 @@ public abstract record BondRequest(Lay Lay)
     /// <param name="Denominator">The part's denominator; more than the numerator, at most 64.</param>
     /// <param name="Stepping">How it goes on.</param>
     public sealed record Running(Lay Lay, int Numerator, int Denominator, Stepping Stepping) : BondRequest(Lay);
+
+    /// <summary>Tiles square to each other, each with its end against the side of the next, in zigzags that climb at 45 degrees; turned by 45, the zigzags stand plumb.</summary>
+    /// <param name="Abreast">How many tiles lie side by side before the turn: 1 single, 2 double; up to 4.</param>
+    public sealed record Herringbone(int Abreast) : BondRequest(Lay.Level);
+
+    /// <summary>Blocks of tiles side by side, the next block turned a quarter. How many lie in a block follows from the tile.</summary>
+    public sealed record Basketweave() : BondRequest(Lay.Level);
+
+    /// <summary>Squares of two sizes, a small one at a corner of each large one. With: the small square.</summary>
+    public sealed record Pinwheel() : BondRequest(Lay.Level);
+
+    /// <summary>Four tiles around a small square. With: the square.</summary>
+    public sealed record Windmill() : BondRequest(Lay.Level);
+
+    /// <summary>Six-sided tiles. The product's width is across the flats, its height from point to point.</summary>
+    /// <param name="PointedUp">Whether a point stands up, else a flat.</param>
+    /// <param name="Point">How far a point stands out beyond the flats' ends; null for a regular hexagon.</param>
+    public sealed record Hexagon(bool PointedUp, Length? Point) : BondRequest(Lay.Level);
+
+    /// <summary>Eight-sided tiles with small squares between them. With: the square.</summary>
+    /// <param name="Corner">How much of each side the cut corner takes; null when it is such that all joints are alike.</param>
+    public sealed record Octagon(Length? Corner) : BondRequest(Lay.Level);
+
+    /// <summary>Planks that slope up and down by turns, their ends mitred plumb. The product's width is its long side, its height the plank's width. With, if named: the planks that slope down.</summary>
+    /// <param name="Slope">How far the planks slope up from level: more than zero, less than 90 degrees.</param>
+    public sealed record Chevron(Angle Slope) : BondRequest(Lay.Level);
+
+    /// <summary>Four sizes that make one repeat of twelve: 2, 4, 2 and 4 of them. The product is the largest, three units by two. With: two by two, two by one, one by one.</summary>
+    public sealed record Modular() : BondRequest(Lay.Level);
+
+    /// <summary>Planks in courses that begin at chance, repeatably. With: planks of other lengths, laid with the run's own in chance order.</summary>
+    /// <param name="Stagger">No joint is nearer than this to one of the next course.</param>
+    /// <param name="Start">A word; another word gives another order.</param>
+    public sealed record Planks(Length Stagger, string Start) : BondRequest(Lay.Level);
+
+    /// <summary>Sheets of chips, side by side. The product is the sheet; the joint between sheets is that between chips.</summary>
+    /// <param name="Across">How many chips a sheet is wide.</param>
+    /// <param name="Up">How many it is high.</param>
+    public sealed record Mosaic(int Across, int Up) : BondRequest(Lay.Level);
 }
 
 /// <summary>The joint width a run allows.</summary>

@@ -31,12 +31,14 @@ internal sealed record Courses(long Length, long Depth, long Period, long Rise, 
         if (first.Across.Steps != 0 || second.Across.Steps % motif.Count != 0) return null;
         var rise = second.Across.Steps / motif.Count;
         var offsets = new long[motif.Count];
+        var tile = motif[0].Cell;
         for (var i = 0; i < motif.Count; i++)
         {
-            if (motif[i].Bottom.Steps != i * rise || motif[i].Width != motif[0].Width || motif[i].Height != motif[0].Height) return null;
-            offsets[i] = motif[i].Left.Steps;
+            var cell = motif[i].Cell;
+            if (!motif[i].IsBox || cell.Bottom.Steps != i * rise || cell.Width != tile.Width || cell.Height != tile.Height) return null;
+            offsets[i] = cell.Left.Steps;
         }
 
-        return new(motif[0].Width.Steps, motif[0].Height.Steps, first.Along.Steps, rise, offsets, second.Along.Steps);
+        return new(tile.Width.Steps, tile.Height.Steps, first.Along.Steps, rise, offsets, second.Along.Steps);
     }
 }

@@ -1,6 +1,5 @@
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane.Measure;
-using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Bonds;
 
@@ -9,6 +8,6 @@ internal static class GridBond
 {
     public static Bond Make(BondRequest.Grid request, Product product, Length joint) => new(
         new(new(product.Width + joint, Length.Zero), new(Length.Zero, product.Height + joint)),
-        [new Box(Length.Zero, Length.Zero, product.Width, product.Height)],
+        [BondTile.At(Length.Zero, Length.Zero, product.Width, product.Height)],
         request.Lay);
 }

@@ -16,13 +16,13 @@ internal static class RunningBond
         // A third of a tile and its joint seldom is a whole step. Rounded once here, every course steps alike; over
         // thirty courses the bond is then at most 0.005 mm from the true third.
         var offset = Length.FromSteps(Grid.NearestStep((Int128)along.Steps * request.Numerator, request.Denominator));
-        var tile = new Box(Length.Zero, Length.Zero, product.Width, product.Height);
+        var tile = BondTile.At(Length.Zero, Length.Zero, product.Width, product.Height);
         // There and back by just half of it is the same as one way.
         return request.Stepping == Stepping.OneWay || offset * 2 == along
             ? new(new(new(along, Length.Zero), new(offset, across)), [tile], request.Lay)
             : new(
                 new(new(along, Length.Zero), new(Length.Zero, across * 2)),
-                [tile, new Box(offset, across, offset + product.Width, across + product.Height)],
-                request.Lay);
+                [tile, BondTile.At(offset, across, product.Width, product.Height) with { Row = 1 }],
+                request.Lay) { Rows = 2 };
     }
 }

@@ -33,7 +33,7 @@ internal sealed class RunModel
         Problem = problem;
         Relax = relax;
         Joint = joint;
-        Bond = BondMaker.Make(problem.Bond, problem.Product, joint);
+        Bond = BondMaker.Straight(problem.Bond, problem.Product, joint);
         Courses = Bond.Courses ?? throw new ArgumentException("Not a straight bond.", nameof(problem));
         Offsets = Check.Offsets(Courses);
         Frames = [.. problem.Faces.Select(face => FaceFrame.Of(face, Bond.Lay))];

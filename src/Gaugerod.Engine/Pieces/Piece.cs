@@ -64,6 +64,16 @@ public readonly record struct CutMark(TileSide Away, Length First, Length Last, 
     public Length Most => Length.Max(First, Last);
 }
 
+/// <summary>
+/// How a piece lies when its tile is turned, or moved, back to how its bond lies unturned: a rectangular tile then stands
+/// upright, as it comes to the saw.
+/// </summary>
+/// <param name="Outline">The piece's outline.</param>
+/// <param name="Inner">Holes drilled in it.</param>
+/// <param name="Tile">The whole tile's outline.</param>
+/// <param name="Laid">The whole tile's outline on the face.</param>
+public sealed record PieceFrame(Ring Outline, Sequence<Ring> Inner, Ring Tile, Ring Laid);
+
 /// <summary>A tile or part of one as it ends up on the wall.</summary>
 /// <param name="Id">Its number on the job: run letter and number, read as one reads the wall, from the top left.</param>
 /// <param name="Kind">How it is cut.</param>
@@ -71,18 +81,36 @@ public readonly record struct CutMark(TileSide Away, Length First, Length Last, 
 /// <param name="Course">Its course, counted from 1 at the lowest of the run.</param>
 /// <param name="Column">Its place in the course, counted from 1 at the left of the face.</param>
 /// <param name="Product">The product's name.</param>
-/// <param name="Cell">Where the whole tile would lie, in the face's coordinates.</param>
+/// <param name="Cell">The box around the whole tile: on the face, or where it has a <see cref="Frame"/>, in that.</param>
 /// <param name="Outline">The piece's outline in the face's coordinates.</param>
 /// <param name="Inner">Holes drilled in it.</param>
 /// <param name="Smallest">Its narrowest leg; of a whole tile, its shorter side.</param>
-/// <param name="Cuts">How its cuts are marked.</param>
+/// <param name="Cuts">How its cuts are marked, measured in the cell.</param>
 public sealed record Piece(
     string Id, PieceKind Kind, string Face, int Course, int Column, string Product, Box Cell,
     Ring Outline, Sequence<Ring> Inner, Length Smallest, Sequence<CutMark> Cuts)
 {
-    /// <summary>The width of the box around it.</summary>
+    /// <summary>How it lies unturned; null where tiles are upright rectangles on the face itself.</summary>
+    public PieceFrame? Frame { get; init; }
+
+    /// <summary>The outline as it lies in the cell.</summary>
+    public Ring Upright => Frame?.Outline ?? Outline;
+
+    /// <summary>The holes as they lie in the cell.</summary>
+    public Sequence<Ring> UprightInner => Frame?.Inner ?? Inner;
+
+    /// <summary>The whole tile as it lies in the cell.</summary>
+    public Ring Tile => Frame?.Tile ?? Ring.Of(Cell);
+
+    /// <summary>The whole tile on the face.</summary>
+    public Ring Laid => Frame?.Laid ?? Ring.Of(Cell);
+
+    /// <summary>Whether the tile is a rectangle.</summary>
+    public bool OfRectangle => Frame is null || Frame.Tile == Ring.Of(Cell);
+
+    /// <summary>The width of the box around it on the face.</summary>
     public Length Width => Outline.Bounds.Width;
 
-    /// <summary>The height of the box around it.</summary>
+    /// <summary>The height of the box around it on the face.</summary>
     public Length Height => Outline.Bounds.Height;
 }

@@ -31,14 +31,23 @@ public static class BoxClip
     public static IReadOnlyList<TaggedCorner[]> Clip(IEnumerable<TaggedCorner[]> rings, Box box)
     {
         ArgumentNullException.ThrowIfNull(rings);
-        // A quarter turn clockwise brings the lower side to the left, then the right side, then the upper.
-        var (l, b, r, t) = (box.Left.Steps, box.Bottom.Steps, box.Right.Steps, box.Top.Steps);
-        var left = HalfPlane.KeepRight(rings, l, Left);
-        left = HalfPlane.KeepRight(Turned(left), b, Bottom);
-        left = HalfPlane.KeepRight(Turned(left), -r, Right);
-        left = HalfPlane.KeepRight(Turned(left), -t, Top);
-        return [.. Turned(left).Select(Tidy).SelectMany(Apart).Where(ring => ring.Length >= 3)];
+        return Tidied(Cut(rings, box.Left.Steps, box.Bottom.Steps, box.Right.Steps, box.Top.Steps));
     }
+
+    /// <summary>The four cuts alone: rings that may still say corners twice or touch themselves.</summary>
+    internal static List<TaggedCorner[]> Cut(IEnumerable<TaggedCorner[]> rings, long left, long bottom, long right, long top)
+    {
+        // A quarter turn clockwise brings the lower side to the left, then the right side, then the upper.
+        var kept = HalfPlane.KeepRight(rings, left, Left);
+        kept = HalfPlane.KeepRight(Turned(kept), bottom, Bottom);
+        kept = HalfPlane.KeepRight(Turned(kept), -right, Right);
+        kept = HalfPlane.KeepRight(Turned(kept), -top, Top);
+        return [.. Turned(kept)];
+    }
+
+    /// <summary>The rings that bound something, each corner said once, no ring touching itself.</summary>
+    internal static IReadOnlyList<TaggedCorner[]> Tidied(IEnumerable<TaggedCorner[]> rings) =>
+        [.. rings.Select(Tidy).SelectMany(Apart).Where(ring => ring.Length >= 3)];
 
     private static IEnumerable<TaggedCorner[]> Turned(List<TaggedCorner[]> rings) =>
         rings.Select(ring => Array.ConvertAll(ring, node => node.QuarterTurned()));

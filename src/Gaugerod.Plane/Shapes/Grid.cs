@@ -21,6 +21,9 @@ public static class Grid
     /// <exception cref="DivideByZeroException">The denominator is zero.</exception>
     public static Length Nearest(Int128 numerator, Int128 denominator) => Length.FromSteps(NearestStep(numerator, denominator));
 
+    /// <summary>The length nearest to a number of steps that came out of a root or a turn; from the middle of two, the upper.</summary>
+    public static Length Nearest(double steps) => Length.FromSteps((long)Math.Floor(steps + 0.5));
+
     /// <summary>The step at or below half a length.</summary>
     public static Length HalfDown(Length length) => Length.FromSteps(length.Steps >> 1);
 

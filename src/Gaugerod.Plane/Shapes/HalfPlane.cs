@@ -1,21 +1,30 @@
 namespace Gaugerod.Plane.Shapes;
 
-/// <summary>One straight upright cut through an area.</summary>
+/// <summary>One straight cut through an area.</summary>
 internal static class HalfPlane
 {
     /// <summary>What lies to the right of x = <paramref name="at"/>; sides along the cut get <paramref name="tag"/>.</summary>
-    public static List<TaggedCorner[]> KeepRight(IEnumerable<TaggedCorner[]> rings, long at, int tag)
+    public static List<TaggedCorner[]> KeepRight(IEnumerable<TaggedCorner[]> rings, long at, int tag) => Keep(rings, new UprightCut(at), tag);
+
+    /// <summary>What a cut keeps; sides along the cut get <paramref name="tag"/>.</summary>
+    public static List<TaggedCorner[]> Keep<TLine>(IEnumerable<TaggedCorner[]> rings, TLine line, int tag)
+        where TLine : struct, ICutLine
     {
         var kept = new List<TaggedCorner[]>();
         var chains = new List<List<TaggedCorner>>();
         var crossings = new List<Crossing>();
         foreach (var ring in rings)
         {
-            var inside = Array.FindIndex(ring, node => node.X > at);
+            var (inside, outside) = (-1, -1);
+            for (var i = 0; i < ring.Length && (inside < 0 || outside < 0); i++)
+            {
+                if (line.Keeps(ring[i])) inside = i;
+                else if (outside < 0) outside = i;
+            }
+
             if (inside < 0) continue;
-            var outside = Array.FindIndex(ring, node => node.X <= at);
             if (outside < 0) kept.Add(ring);
-            else Follow(ring, outside, at, tag, chains, crossings);
+            else Follow(ring, outside, line, tag, chains, crossings);
         }
 
         if (crossings.Count > 0) Join(chains, crossings, kept);
@@ -23,28 +32,29 @@ internal static class HalfPlane
     }
 
     /// <summary>Walks a ring from a corner outside and gathers the chains of sides that lie inside.</summary>
-    private static void Follow(TaggedCorner[] ring, int start, long at, int tag, List<List<TaggedCorner>> chains, List<Crossing> crossings)
+    private static void Follow<TLine>(TaggedCorner[] ring, int start, TLine line, int tag, List<List<TaggedCorner>> chains, List<Crossing> crossings)
+        where TLine : struct, ICutLine
     {
         List<TaggedCorner>? chain = null;
         for (var i = 0; i < ring.Length; i++)
         {
             var (a, b) = (ring[(start + i) % ring.Length], ring[(start + i + 1) % ring.Length]);
-            if (a.X <= at && b.X > at)
+            if (!line.Keeps(a) && line.Keeps(b))
             {
-                var crossing = Crossing.Of(a, b, at, chains.Count, entering: true);
-                chain = [new(at, crossing.Rounded, a.Tag)];
+                var crossing = line.Cross(a, b, chains.Count, entering: true);
+                chain = [new(crossing.At.X, crossing.At.Y, a.Tag)];
                 crossings.Add(crossing);
             }
 
             if (chain is null) continue;
-            if (b.X > at)
+            if (line.Keeps(b))
             {
                 chain.Add(b);
             }
             else
             {
-                var crossing = Crossing.Of(b, a, at, chains.Count, entering: false);
-                chain.Add(new(at, crossing.Rounded, tag));
+                var crossing = line.Cross(b, a, chains.Count, entering: false);
+                chain.Add(new(crossing.At.X, crossing.At.Y, tag));
                 crossings.Add(crossing);
                 chains.Add(chain);
                 chain = null;
@@ -80,25 +90,6 @@ internal static class HalfPlane
             }
 
             kept.Add([.. ring]);
-        }
-    }
-
-    /// <summary>Where a side crosses the cut: an exact fraction of a step, and which way the side goes on from there.</summary>
-    private readonly record struct Crossing(Int128 Numerator, long Denominator, long Rise, int Chain, bool Entering)
-    {
-        public long Rounded => Grid.NearestStep(Numerator, Denominator);
-
-        public static Crossing Of(TaggedCorner outside, TaggedCorner inside, long at, int chain, bool entering)
-        {
-            var (run, rise) = (inside.X - outside.X, inside.Y - outside.Y);
-            return new(((Int128)outside.Y * run) + ((Int128)(at - outside.X) * rise), run, rise, chain, entering);
-        }
-
-        public static int FromBelow(Crossing one, Crossing other)
-        {
-            var place = (one.Numerator * other.Denominator).CompareTo(other.Numerator * one.Denominator);
-            // Two sides that start from one point of the cut are in the order in which they fan out to the right.
-            return place != 0 ? place : ((Int128)one.Rise * other.Denominator).CompareTo((Int128)other.Rise * one.Denominator);
         }
     }
 }

@@ -20,7 +20,7 @@ public static class Segments
     }
 
     /// <summary>
-    /// Where two such lines cross, rounded to the grid as <see cref="Grid.Nearest"/> does; null when they share no
+    /// Where two such lines cross, rounded to the grid as <see cref="Grid.NearestStep"/> does; null when they share no
     /// point, or run along one straight line.
     /// </summary>
     public static Point? Crossing(Point a, Point b, Point c, Point d)

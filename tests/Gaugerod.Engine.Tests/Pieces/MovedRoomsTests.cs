@@ -124,7 +124,7 @@ public sealed class MovedRoomsTests
         ? bond with
         {
             Lattice = bond.Lattice with { Second = bond.Lattice.Second with { Along = -bond.Lattice.Second.Along } },
-            Motif = bond.Motif.Select(tile => new Box(-tile.Left, tile.Bottom, tile.Width - tile.Left, tile.Top)).ToSequence(),
+            Motif = bond.Motif.Select(tile => BondTile.At(-tile.Cell.Left, tile.Cell.Bottom, tile.Cell.Width, tile.Cell.Height) with { Row = tile.Row }).ToSequence(),
         }
         : MirroredUpright(bond);
 

@@ -31,7 +31,7 @@ public sealed class AlternativesTests
         job =>
         {
             var plan = OneWall.Plan(job);
-            var (order, bond) = (new ScoreOrder(job.Runs[0].Order), BondMaker.Make(job.Runs[0].Bond, job.Products[0], plan.Placing().Joint));
+            var (order, bond) = (new ScoreOrder(job.Runs[0].Order), BondMaker.Straight(job.Runs[0].Bond, job.Products[0], plan.Placing().Joint));
             var all = plan.Alternatives.Prepend(plan.Best).ToList();
 
             Assert.True(plan.Alternatives.Count >= 4, plan.Alternatives.Count.ToString(CultureInfo.InvariantCulture));

@@ -123,7 +123,7 @@ public sealed class RodSlideTests
         for (var i = 0; i < 40; i++)
         {
             var place = slide.Moved(slide.Moved(start.Best.Faces, Axis.Level, Mm(i * 17), 0), Axis.Plumb, Mm(i * -31), 0);
-            var pieces = PieceCutter.Cut(FieldRings.Of(slide.Faces[0]), BondMaker.Make(job.Runs[0].Bond, job.Products[0], Mm(3)), place[0], job.Products[0], job.Tape, "A")
+            var pieces = PieceCutter.Cut(FieldRings.Of(slide.Faces[0]), BondMaker.Straight(job.Runs[0].Bond, job.Products[0], Mm(3)), place[0], job.Products[0], job.Tape, "A")
                 .Where(piece => piece.Kind != PieceKind.Full).ToLookup(piece => piece.Cell);
             var cells = Cut(slide, place);
             Assert.Equal(pieces.Select(cell => cell.Key).ToHashSet(), cells.Select(cut => cut.Cell).ToHashSet());

@@ -10,7 +10,7 @@ namespace Gaugerod.Engine.Tests.Referees;
 /// <summary>A run of random faces, with a tile and a bond for it.</summary>
 internal sealed record RandomRun(Sequence<FinishedFace> Faces, Product Product, BondRequest Bond, bool Restart, Length Joint)
 {
-    public Bond Laid => BondMaker.Make(Bond, Product, Joint);
+    public Bond Laid => BondMaker.Straight(Bond, Product, Joint);
 
     /// <summary>
     /// After so many courses the tiling comes round again. With one move for all faces a run one way comes round at once, moved

@@ -1,0 +1,15 @@
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Bonds;
+
+/// <summary>What bonds of square tiles ask of them.</summary>
+internal static class Squares
+{
+    /// <summary>Why a tile is not the square that a bond needs; null when it is.</summary>
+    public static BondRefusal? Refusal(BondTiles tiles, Product tile) => tile.Width == tile.Height
+        ? null
+        : new(
+            $"\"{tile.Name}\", {tiles.Say(tile.Width)} by {tiles.Say(tile.Height)}",
+            "a square tile", $"{tiles.Say(Length.Min(tile.Width, tile.Height))} both ways");
+}

@@ -1,0 +1,72 @@
+namespace Gaugerod.Plane.Shapes;
+
+/// <summary>Where a side crosses a cut: how far along the cut, an exact fraction of a step, and which way the side goes on from there.</summary>
+/// <param name="Numerator">The place along the cut, over <paramref name="Denominator"/>.</param>
+/// <param name="Denominator">More than zero.</param>
+/// <param name="Rise">How the side goes on along the cut while it goes <paramref name="Denominator"/> inwards.</param>
+/// <param name="At">The place brought to whole steps.</param>
+/// <param name="Chain">The chain of sides it begins or ends.</param>
+/// <param name="Entering">Whether the side comes in there.</param>
+internal readonly record struct Crossing(Int128 Numerator, long Denominator, long Rise, (long X, long Y) At, int Chain, bool Entering)
+{
+    public static int FromBelow(Crossing one, Crossing other)
+    {
+        var place = (one.Numerator * other.Denominator).CompareTo(other.Numerator * one.Denominator);
+        // Two sides that start from one point of the cut are in the order in which they fan out inwards.
+        return place != 0 ? place : ((Int128)one.Rise * other.Denominator).CompareTo((Int128)other.Rise * one.Denominator);
+    }
+}
+
+/// <summary>A straight cut; what lies to one side of it is kept. Along it, "below" is where the kept side lies to the right of one who looks up.</summary>
+internal interface ICutLine
+{
+    /// <summary>Whether a corner lies on the kept side, not on the line itself.</summary>
+    bool Keeps(in TaggedCorner corner);
+
+    /// <summary>Where a side from a corner that is not kept to one that is crosses the cut.</summary>
+    Crossing Cross(in TaggedCorner outside, in TaggedCorner inside, int chain, bool entering);
+}
+
+/// <summary>An upright cut; what lies to the right of it is kept.</summary>
+/// <param name="at">Where it stands.</param>
+internal readonly struct UprightCut(long at) : ICutLine
+{
+    private readonly long _at = at;
+
+    public bool Keeps(in TaggedCorner corner) => corner.X > _at;
+
+    public Crossing Cross(in TaggedCorner outside, in TaggedCorner inside, int chain, bool entering)
+    {
+        var (run, rise) = (inside.X - outside.X, inside.Y - outside.Y);
+        var numerator = ((Int128)outside.Y * run) + ((Int128)(_at - outside.X) * rise);
+        return new(numerator, run, rise, (_at, Grid.NearestStep(numerator, run)), chain, entering);
+    }
+}
+
+/// <summary>
+/// A cut from one place to another; what lies to the left of it is kept. Places must lie within 2^24 steps (5 m) of the
+/// origin: then the fractions, of up to 2^52 over 2^51, can be compared without loss.
+/// </summary>
+internal readonly struct SlantedCut : ICutLine
+{
+    private readonly long _x, _y, _run, _rise;
+
+    public SlantedCut((long X, long Y) from, (long X, long Y) to) =>
+        (_x, _y, _run, _rise) = (from.X, from.Y, to.X - from.X, to.Y - from.Y);
+
+    public bool Keeps(in TaggedCorner corner) => Side(corner) > 0;
+
+    public Crossing Cross(in TaggedCorner outside, in TaggedCorner inside, int chain, bool entering)
+    {
+        var (before, after) = (-Side(outside), Side(inside));
+        var whole = before + after;
+        var (run, rise) = (inside.X - outside.X, inside.Y - outside.Y);
+        var (x, y) = (((Int128)outside.X * whole) + ((Int128)run * before), ((Int128)outside.Y * whole) + ((Int128)rise * before));
+        // The place along the cut is read off on the axis that the cut is nearer to, against the way it goes: so the kept side is to the right of one who looks up.
+        var level = Math.Abs(_run) >= Math.Abs(_rise);
+        var downwards = (level ? _run : _rise) > 0 ? -1 : 1;
+        return new((level ? x : y) * downwards, whole, (level ? run : rise) * downwards, (Grid.NearestStep(x, whole), Grid.NearestStep(y, whole)), chain, entering);
+    }
+
+    private long Side(in TaggedCorner corner) => (_run * (corner.Y - _y)) - (_rise * (corner.X - _x));
+}
