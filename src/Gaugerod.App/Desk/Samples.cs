@@ -8,7 +8,7 @@ internal static class Samples
 {
     private static readonly JsonSerializerOptions s_plain = new() { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    public static IReadOnlyList<string> Names { get; } = ["guest-shower", "cloakroom", "plain-wall"];
+    public static IReadOnlyList<string> Names { get; } = ["guest-shower", "cloakroom", "galley-splash", "plain-wall"];
 
     public static string Title(string name) => name switch
     {

@@ -31,7 +31,7 @@ internal static class CuttingPlanner
                 throw new ArgumentException($"Piece {piece.Id} is of {piece.Product}, not of {product.Name}.", nameof(pieces));
             }
 
-            quarters[i] = InTile.Quarters(product, piece.Cell);
+            quarters[i] = InTile.Quarters(product, piece);
             partner[i] = Pairing.Alone;
             if (!HasOneCut(piece))
             {
@@ -65,7 +65,7 @@ internal static class CuttingPlanner
     }
 
     private static bool HasOneCut(Piece piece) =>
-        piece.Kind is PieceKind.Straight or PieceKind.Taper && piece.Cuts.Count == 1;
+        piece.OfRectangle && piece.Kind is (PieceKind.Straight or PieceKind.Taper) && piece.Cuts.Count == 1;
 
     private static TileSide Kept(Piece piece, int quarters) => InTile.Turned(InTile.Opposite(piece.Cuts[0].Away), quarters);
 

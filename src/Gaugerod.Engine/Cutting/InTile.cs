@@ -15,14 +15,16 @@ internal static class InTile
     /// <summary>
     /// How many quarters counter-clockwise bring a tile as it is set on the wall back to lying on its width: none when it
     /// is laid level; three when it stands upright, since a tile is stood up with its left end down. A square tile is
-    /// always taken to lie level.
+    /// always taken to lie level, and a tile that is no rectangle as its bond lays it.
     /// </summary>
     /// <exception cref="ArgumentException">The cell is no tile of this product, either way up.</exception>
-    public static int Quarters(Product product, Box cell)
+    public static int Quarters(Product product, Piece piece)
     {
+        var cell = piece.Cell;
+        if (!piece.OfRectangle) return 0;
         if (cell.Width == product.Width && cell.Height == product.Height) return 0;
         if (cell.Width == product.Height && cell.Height == product.Width) return 3;
-        throw new ArgumentException($"A cell of {cell.Width} by {cell.Height} is not a tile of {product.Width} by {product.Height}.", nameof(cell));
+        throw new ArgumentException($"A cell of {cell.Width} by {cell.Height} is not a tile of {product.Width} by {product.Height}.", nameof(piece));
     }
 
     /// <summary>Where a side comes to lie after so many quarters counter-clockwise.</summary>
@@ -40,7 +42,7 @@ internal static class InTile
     /// <summary>The piece in its tile, turned so many quarters counter-clockwise from how it stands on the wall.</summary>
     public static PieceInTile Place(Piece piece, int quarters)
     {
-        var (cell, points) = (piece.Cell, piece.Outline.Points);
+        var (cell, points) = (piece.Cell, piece.Upright.Points);
         var turned = new Point[points.Count];
         for (var i = 0; i < turned.Length; i++)
         {
@@ -62,7 +64,7 @@ internal static class InTile
     public static Length Need(Piece piece, CutMark cut)
     {
         var (cell, need) = (piece.Cell, cut.Most);
-        foreach (var p in piece.Outline.Points.AsSpan())
+        foreach (var p in piece.Upright.Points.AsSpan())
         {
             var reach = cut.Away switch
             {

@@ -25,7 +25,7 @@ internal static class SawSettings
                 continue;
             }
 
-            var quarters = InTile.Quarters(product, piece.Cell);
+            var quarters = InTile.Quarters(product, piece);
             foreach (var cut in piece.Cuts)
             {
                 var key = (tape.Down(cut.Least), InTile.IsAcross(InTile.Turned(cut.Away, quarters)));
@@ -45,7 +45,7 @@ internal static class SawSettings
     // fence can be set to less than a mark.
     private static bool AgainstAFence(Piece piece, Tape tape)
     {
-        if (piece.Kind is not (PieceKind.Straight or PieceKind.Corner or PieceKind.Taper) || piece.Cuts.Count == 0) return false;
+        if (!piece.OfRectangle || piece.Kind is not (PieceKind.Straight or PieceKind.Corner or PieceKind.Taper) || piece.Cuts.Count == 0) return false;
         foreach (var cut in piece.Cuts)
         {
             if (tape.Down(cut.Least) <= Length.Zero) return false;

@@ -9,4 +9,8 @@ namespace Gaugerod.Engine.Layouts;
 /// <param name="X">From the left: of the run unrolled, or of a face when it is a face's own placing.</param>
 /// <param name="Y">From below: above the first face's y = 0, or the face's own.</param>
 /// <param name="Joint">The joint's width.</param>
-public readonly record struct Placing(Length X, Length Y, Length Joint);
+public readonly record struct Placing(Length X, Length Y, Length Joint)
+{
+    /// <summary>How far the bond is turned about that place, counter-clockwise; default not at all.</summary>
+    public Angle Turn { get; init; }
+}

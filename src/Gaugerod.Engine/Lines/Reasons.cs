@@ -17,7 +17,9 @@ internal static class Reasons
         var first = model.Frames[0].Face;
         return new(
             new(faces[0].X + first.Unrolled, faces[0].Y + first.Raised, model.Joint), faces,
-            placing.Score, wants, best is null ? Why(model, placing, wants) : Against(model, placing, best, wants));
+            placing.Score, wants, best is null
+                ? Why(placing.Score, model.NarrowestEdge(placing.Score.SmallestCut.Steps), wants, model.Problem.Tape)
+                : Against(placing.Score, best.Score, wants, model.Problem.Order, model.Problem.Tape));
     }
 
     /// <summary>How the wants come out in the placing that was scored last.</summary>
@@ -27,35 +29,41 @@ internal static class Reasons
         foreach (var check in model.Checks.Where(check => check.Want >= 0))
         {
             var want = model.Problem.Wants[check.Want];
-            var held = model.IsHeld(check, placing.U, placing.V);
-            outcomes.Add(new(want, held, $"{(want.Must ? "Must" : "Wish")}: {WantText.Phrase(want, model.Problem.Tape)}: {(held ? "held" : "missed")}."));
+            outcomes.Add(Outcome(want, model.IsHeld(check, placing.U, placing.V), model.Problem.Tape));
         }
 
         return outcomes.ToSequence();
     }
 
-    private static string Why(RunModel model, RunPlacing placing, Sequence<WantOutcome> wants)
+    /// <summary>How a want came out, in words.</summary>
+    public static WantOutcome Outcome(Want want, bool held, Tape tape) =>
+        new(want, held, $"{(want.Must ? "Must" : "Wish")}: {WantText.Phrase(want, tape)}: {(held ? "held" : "missed")}.");
+
+    /// <summary>Why a placing is proposed.</summary>
+    /// <param name="score">How it does, its tiles counted.</param>
+    /// <param name="narrowest">The edge of the smallest cut, in words.</param>
+    /// <param name="wants">How the wants came out.</param>
+    /// <param name="tape">The tape.</param>
+    public static string Why(Score score, string narrowest, Sequence<WantOutcome> wants, Tape tape)
     {
-        var parts = new List<string> { Smallest(model, placing) };
-        var held = wants.Where(outcome => outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, model.Problem.Tape)).ToList();
+        var parts = new List<string> { score.Cuts == 0 ? "no tile is cut" : $"smallest cut {LengthText.Down(score.SmallestCut, tape)}, at {narrowest}" };
+        var held = wants.Where(outcome => outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
         if (held.Count > 0) parts.Add(string.Join(", ", held));
-        var missed = wants.Where(outcome => !outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, model.Problem.Tape)).ToList();
+        var missed = wants.Where(outcome => !outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
         if (missed.Count > 0) parts.Add("but not " + string.Join(", nor ", missed));
-        if (placing.Score.Slivers > 0) parts.Add(Count(placing.Score.Slivers, "sliver"));
-        parts.Add($"{Count(placing.Score.Cuts, "cut tile")}, {Count(placing.Score.Tiles, "tile")} in all");
+        if (score.Slivers > 0) parts.Add(Count(score.Slivers, "sliver"));
+        parts.Add($"{Count(score.Cuts, "cut tile")}, {Count(score.Tiles, "tile")} in all");
         return Sentence(string.Join("; ", parts));
     }
 
-    private static string Smallest(RunModel model, RunPlacing placing)
+    /// <summary>What a placing gives and costs against the best.</summary>
+    /// <param name="one">How it does.</param>
+    /// <param name="other">How the best does.</param>
+    /// <param name="wants">How the wants came out in it.</param>
+    /// <param name="order">What placings are compared by.</param>
+    /// <param name="tape">The tape.</param>
+    public static string Against(Score one, Score other, Sequence<WantOutcome> wants, Sequence<Criterion> order, Tape tape)
     {
-        if (placing.Score.Cuts == 0) return "no tile is cut";
-        var tape = model.Problem.Tape;
-        return $"smallest cut {LengthText.Down(placing.Score.SmallestCut, tape)}, at {model.NarrowestEdge(placing.Score.SmallestCut.Steps)}";
-    }
-
-    private static string Against(RunModel model, RunPlacing placing, RunPlacing best, Sequence<WantOutcome> wants)
-    {
-        var (one, other, tape) = (placing.Score, best.Score, model.Problem.Tape);
         var (costs, gains, without) = (new List<string>(), new List<string>(), "");
         var missed = wants.Where(outcome => !outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
         if (one.MustsMissed > other.MustsMissed || one.WishesMissed > other.WishesMissed)
@@ -79,7 +87,7 @@ internal static class Reasons
 
         Compare(one.Cuts - other.Cuts, "cut tile", costs, gains);
         Compare(one.Tiles - other.Tiles, "tile", costs, gains);
-        if (costs.Count == 0 && without.Length == 0 && new ScoreOrder(model.Problem.Order).FirstDifference(one, other) is { } first)
+        if (costs.Count == 0 && without.Length == 0 && new ScoreOrder(order).FirstDifference(one, other) is { } first)
         {
             // It comes after the best for something that the tape cannot show; without a word it would look the better one.
             if (first == Criterion.Smallest && one.SmallestCut < other.SmallestCut) costs.Add("a hair of the smallest cut, less than this tape shows");

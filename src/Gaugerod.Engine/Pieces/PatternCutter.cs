@@ -129,7 +129,7 @@ internal sealed class PatternCutter
             "", kind, _field.Field.Face.Name, tile.Course, tile.Column, _products[_bond.Motif[tile.Tile].Product].Name, cell,
             ReferenceEquals(outline, laid) ? onFace : _field.OnFace(outline), inner.Select(_field.OnFace).ToSequence(), smallest, cuts)
         {
-            Frame = new(outline, inner, laid, onFace),
+            Frame = new(outline, inner, laid, onFace, _field.Heading, _field.Field.Face.Unrolled, _field.Field.Face.Raised),
         };
     }
 

@@ -72,7 +72,14 @@ public readonly record struct CutMark(TileSide Away, Length First, Length Last, 
 /// <param name="Inner">Holes drilled in it.</param>
 /// <param name="Tile">The whole tile's outline.</param>
 /// <param name="Laid">The whole tile's outline on the face.</param>
-public sealed record PieceFrame(Ring Outline, Sequence<Ring> Inner, Ring Tile, Ring Laid);
+/// <param name="Turn">How far the bond is turned on the face.</param>
+/// <param name="Right">How far right of the run's zero the face's stands.</param>
+/// <param name="Up">How far above it.</param>
+public sealed record PieceFrame(Ring Outline, Sequence<Ring> Inner, Ring Tile, Ring Laid, Heading Turn, Length Right, Length Up)
+{
+    /// <summary>Where a place on the face lies in the frame.</summary>
+    public Point Lay(Point onFace) => Turn.Back(onFace.Moved(Right, Up));
+}
 
 /// <summary>A tile or part of one as it ends up on the wall.</summary>
 /// <param name="Id">Its number on the job: run letter and number, read as one reads the wall, from the top left.</param>
@@ -107,6 +114,9 @@ public sealed record Piece(
 
     /// <summary>Whether the tile is a rectangle.</summary>
     public bool OfRectangle => Frame is null || Frame.Tile == Ring.Of(Cell);
+
+    /// <summary>Where a place on the face lies against the cell: right of and above its lower left corner.</summary>
+    public Point InCell(Point onFace) => (Frame?.Lay(onFace) ?? onFace).Moved(-Cell.Left, -Cell.Bottom);
 
     /// <summary>The width of the box around it on the face.</summary>
     public Length Width => Outline.Bounds.Width;

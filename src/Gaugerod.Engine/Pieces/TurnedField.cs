@@ -10,13 +10,12 @@ namespace Gaugerod.Engine.Pieces;
 /// </summary>
 internal sealed class TurnedField
 {
-    private readonly Heading _heading;
     private readonly Length _right;
     private readonly Length _up;
 
     public TurnedField(FieldRings field, Heading heading)
     {
-        (Field, _heading, _right, _up) = (field, heading, field.Face.Unrolled, field.Face.Raised);
+        (Field, Heading, _right, _up) = (field, heading, field.Face.Unrolled, field.Face.Raised);
         Rings = [.. field.All.Select(ring => Array.ConvertAll(ring, node =>
         {
             var at = Lay(node.Point);
@@ -41,6 +40,9 @@ internal sealed class TurnedField
 
     public FieldRings Field { get; }
 
+    /// <summary>How the bond is turned.</summary>
+    public Heading Heading { get; }
+
     /// <summary>The field's rings and drilled holes, as the bond lies.</summary>
     public TaggedCorner[][] Rings { get; }
 
@@ -54,10 +56,10 @@ internal sealed class TurnedField
     public int[] Tags { get; }
 
     /// <summary>From a place on the face to where it lies when the bond lies straight.</summary>
-    public Point Lay(Point onFace) => _heading.Back(onFace.Moved(_right, _up));
+    public Point Lay(Point onFace) => Heading.Back(onFace.Moved(_right, _up));
 
     /// <summary>From there back to the face.</summary>
-    public Point OnFace(Point laid) => _heading.Turn(laid).Moved(-_right, -_up);
+    public Point OnFace(Point laid) => Heading.Turn(laid).Moved(-_right, -_up);
 
     /// <summary>A ring turned to the face.</summary>
     public Ring OnFace(Ring laid) => new(laid.Points.Select(OnFace).ToSequence());

@@ -17,7 +17,7 @@ internal static class ByHand
         var (u, v) = Places(model, place);
         var placing = new RunPlacing(u, v, model.Score(u, v));
         placing = placing with { Score = placing.Score with { Tiles = new TileCounter(model).Tiles(placing) } };
-        var proof = found.Proof with { Kind = ProofKind.None, Words = Words(found, placing) };
+        var proof = found.Proof with { Kind = ProofKind.None, Words = Words(placing.Score, found.Best.Score, found.Model.Problem) };
         return new(model, placing, proof, found.Alternatives.Prepend(found.Best).ToSequence());
     }
 
@@ -35,12 +35,11 @@ internal static class ByHand
         return (u, v);
     }
 
-    private static string Words(LinesFound found, RunPlacing placing)
+    /// <summary>How a place chosen by hand compares with what the search found.</summary>
+    public static string Words(Score placing, Score best, RunProblem problem)
     {
-        var order = new ScoreOrder(found.Model.Problem.Order);
-        if (order.Compare(placing.Score, found.Best.Score) <= 0) return "Chosen by hand; the search found no better place.";
-        var (best, tape) = (found.Best.Score, found.Model.Problem.Tape);
-        var smallest = best.Cuts == 0 ? "no cut" : $"a smallest cut of {LengthText.Down(best.SmallestCut, tape)}";
+        if (new ScoreOrder(problem.Order).Compare(placing, best) <= 0) return "Chosen by hand; the search found no better place.";
+        var smallest = best.Cuts == 0 ? "no cut" : $"a smallest cut of {LengthText.Down(best.SmallestCut, problem.Tape)}";
         return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Chosen by hand. The best place that the search found has {smallest}, {best.Slivers} {(best.Slivers == 1 ? "sliver" : "slivers")} and {best.Cuts} {(best.Cuts == 1 ? "cut tile" : "cut tiles")}.");
     }
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
@@ -46,8 +47,10 @@ public static class JobCheck
             if (SmallestFault(job, i) is { } small) faults.Add(small);
             if (finished.Faults.Count > 0) continue;
             faults.AddRange(WantFaults.Find(job, i, finished));
-            var product = JobRuns.ProductOf(job, job.Runs[i]);
-            var ofRun = finished.Faces.Sum(face => Pieces(face, product, job.Runs[i].Joint.Wanted));
+            var bond = BondFaults.Bond(job, i, out var unfit);
+            faults.AddRange(unfit);
+            if (bond is null) continue;
+            var ofRun = finished.Faces.Sum(face => Pieces(face, bond));
             if (ofRun > most) (most, largest) = (ofRun, i);
             pieces += ofRun;
         }
@@ -90,6 +93,6 @@ public static class JobCheck
             : null;
     }
 
-    private static double Pieces(FinishedFace face, Product product, Length joint) =>
-        (double)face.Field.DoubledArea / 2 / ((double)(product.Width + joint).Steps * (product.Height + joint).Steps);
+    private static double Pieces(FinishedFace face, Bond bond) =>
+        (double)face.Field.DoubledArea / 2 / (double)bond.Lattice.Area * bond.Motif.Count;
 }

@@ -10,6 +10,11 @@ internal static class JobRuns
     public static Product ProductOf(Job job, RunRequest run) =>
         job.Products.First(product => string.Equals(product.Name, run.Product, StringComparison.Ordinal));
 
+    /// <summary>The products of the run's bond: its own, then those the bond names.</summary>
+    public static Sequence<Product> ProductsOf(Job job, RunRequest run) => run.Bond.With
+        .Select(name => job.Products.First(product => string.Equals(product.Name, name, StringComparison.Ordinal)))
+        .Prepend(ProductOf(job, run)).ToSequence();
+
     /// <summary>The run's faces, finished.</summary>
     public static FinishedRun Finish(Job job, int index) => FaceByFace(job, index).Last()!;
 

@@ -1,6 +1,7 @@
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Layouts;
 using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Patterns;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Takeoffs;
@@ -26,6 +27,9 @@ public sealed record RunPlan(
     RunRequest Request, Proposal Best, Proof Proof, Sequence<Proposal> Alternatives,
     Sequence<SnapLine> Lines, Sequence<Rod> Rods, Sequence<FacePlan> Faces)
 {
+    /// <summary>The lines to snap that are neither level nor plumb; none for a bond that is not turned.</summary>
+    public Sequence<TurnedLine> Turned { get; init; } = [];
+
     /// <summary>The faces before drilled holes were taken out of their fields.</summary>
     internal Sequence<FinishedFace> Finished { get; init; } = [];
 }

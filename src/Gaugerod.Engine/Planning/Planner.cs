@@ -1,5 +1,4 @@
 using Gaugerod.Engine.Cutting;
-using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rules;
 using Gaugerod.Engine.Takeoffs;
@@ -47,27 +46,21 @@ public static class Planner
         var letters = new FaceLetters();
         for (var i = 0; i < job.Runs.Count; i++)
         {
-            var request = job.Runs[i];
-            var finished = ready.Runs[i];
-            findings.AddRange(finished.Findings);
-            LinesFound? found = null;
+            findings.AddRange(ready.Runs[i].Findings);
             PlanStep? step = null;
-            foreach (var sofar in LineSearch.Search(JobRuns.Problem(job, request, finished.Faces)))
+            var faces = ready.Runs[i].Faces;
+            foreach (var sofar in job.Runs[i].Bond.IsStraight ? RunPlans.Steps(job, job.Runs[i], faces, letters) : PatternPlans.Steps(job, job.Runs[i], faces, letters))
             {
-                if (step is null || !ReferenceEquals(found, sofar)) step = new($"{request.Name}: {Progress(sofar, job)}", null);
-                found = sofar;
+                if (step is null || !string.Equals(step.Text, sofar.Text, StringComparison.Ordinal)) step = new(sofar.Text, null);
+                if (sofar.Plan is { } plan)
+                {
+                    runs.Add(plan);
+                    findings.AddRange(RunRules.Findings(Facts(job, plan, sofar.HasUnderHalf)));
+                    findings.AddRange(plan.Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name)));
+                }
+
                 yield return step;
             }
-
-            var stands = request.Place is { } place ? ByHand.Take(found!, place) : found!;
-            foreach (var done in RunPlans.Of(request, found!, stands, letters))
-            {
-                if (done is not null) runs.Add(done);
-                yield return step!;
-            }
-
-            findings.AddRange(RunRules.Findings(Facts(job, request, stands, runs[^1])));
-            findings.AddRange(runs[^1].Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name)));
         }
 
         var tiled = job.Runs.SelectMany(run => run.Faces).ToHashSet(StringComparer.Ordinal);
@@ -88,17 +81,11 @@ public static class Planner
         yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order, all));
     }
 
-    private static string Progress(LinesFound? found, Job job) =>
-        found is null ? "looking for a first place"
-        : found.Best.Score.Cuts == 0
-            ? "no cuts so far"
-            : $"smallest cut {Plane.Measure.LengthText.Down(found.Best.Score.SmallestCut, job.Tape)} so far";
-
-    private static RunFacts Facts(Job job, RunRequest request, LinesFound found, RunPlan plan) => new(
-        request.Name, JobRuns.ProductOf(job, request), request.Bond, plan.Best.Placing.Joint, request.Limits, job.Tape,
-        plan.Best.Score.Cuts, plan.Best.Score.SmallestCut, plan.Best.Score.Slivers, found.Model.HasUnderHalf(found.Best), plan.Best.Wants);
+    private static RunFacts Facts(Job job, RunPlan plan, bool hasUnderHalf) => new(
+        plan.Request.Name, JobRuns.ProductOf(job, plan.Request), plan.Request.Bond, plan.Best.Placing.Joint, plan.Request.Limits, job.Tape,
+        plan.Best.Score.Cuts, plan.Best.Score.SmallestCut, plan.Best.Score.Slivers, hasUnderHalf, plan.Best.Wants);
 
     private static Sequence<Piece> PiecesOf(string product, List<RunPlan> runs) => runs
-        .Where(run => string.Equals(run.Request.Product, product, StringComparison.Ordinal))
-        .SelectMany(run => run.Faces).SelectMany(face => face.Pieces).ToSequence();
+        .SelectMany(run => run.Faces).SelectMany(face => face.Pieces)
+        .Where(piece => string.Equals(piece.Product, product, StringComparison.Ordinal)).ToSequence();
 }

@@ -1,18 +1,54 @@
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Planning;
 
-/// <summary>Makes the plan of a run out of what the search found.</summary>
+/// <summary>How far the planning of a run has come.</summary>
+/// <param name="Text">What is being looked at, in words.</param>
+/// <param name="Plan">The plan; null until it is done.</param>
+/// <param name="HasUnderHalf">Whether the plan leaves any leg under half of its tile.</param>
+internal readonly record struct RunStep(string Text, RunPlan? Plan, bool HasUnderHalf)
+{
+    /// <summary>What a search has come to, in words.</summary>
+    public static string Progress(RunRequest request, Score? best, Tape tape) => best switch
+    {
+        null => $"{request.Name}: looking for a first place",
+        { Cuts: 0 } => $"{request.Name}: no cuts so far",
+        { } score => $"{request.Name}: smallest cut {LengthText.Down(score.SmallestCut, tape)} so far",
+    };
+}
+
+/// <summary>Searches a run whose bond is straight, and makes its plan out of what was found.</summary>
 internal static class RunPlans
 {
+    /// <summary>Step by step; the last carries the plan.</summary>
+    public static IEnumerable<RunStep> Steps(Job job, RunRequest request, Sequence<FinishedFace> faces, FaceLetters letters)
+    {
+        LinesFound? found = null;
+        var step = new RunStep(RunStep.Progress(request, null, job.Tape), null, false);
+        foreach (var sofar in LineSearch.Search(JobRuns.Problem(job, request, faces)))
+        {
+            if (!ReferenceEquals(found, sofar)) step = step with { Text = RunStep.Progress(request, sofar?.Best.Score, job.Tape) };
+            found = sofar;
+            yield return step;
+        }
+
+        var stands = request.Place is { } place ? ByHand.Take(found!, place) : found!;
+        foreach (var done in Of(request, found!, stands, letters))
+        {
+            yield return done is null ? step : step with { Plan = done, HasUnderHalf = stands.Model.HasUnderHalf(stands.Best) };
+        }
+    }
+
     /// <summary>Null whenever a little work is done; at the last the plan.</summary>
     /// <param name="request">What was asked.</param>
     /// <param name="searched">What the search found.</param>
     /// <param name="found">The same, or the place a person chose.</param>
     /// <param name="letters">The letters of the job's faces.</param>
-    public static IEnumerable<RunPlan?> Of(RunRequest request, LinesFound searched, LinesFound found, FaceLetters letters)
+    private static IEnumerable<RunPlan?> Of(RunRequest request, LinesFound searched, LinesFound found, FaceLetters letters)
     {
         var (model, best) = (found.Model, found.Best);
         var proposal = Reasons.Propose(model, best, null);

@@ -84,12 +84,6 @@ internal static class Forms
         new("through", "a face's name"), new("limits", "a group { }"), new("wants", "a list [ ]"), new("order", "a list [ ]"),
         new("place", "a group such as { \"x\": \"48\", \"y\": \"18\" }"));
 
-    public static readonly Form Grid = new("grid", new("kind", "\"grid\"", true), new("lay", "\"level\" or \"upright\""));
-
-    public static readonly Form Running = new(
-        "running",
-        new("kind", "\"running\"", true), new("offset", "a part such as \"1/3\"", true), new("lay", "\"level\" or \"upright\""), new("step", "\"one way\" or \"back and forth\""));
-
     public static readonly Form JointRange = new("jointRange", new("least", ASmallLength), new("wanted", ASmallLength, true), new("most", ASmallLength));
     public static readonly Form Limits = new("limits", new("smallest", ALength), new("sliver", "a length such as \"2\""), new("halfTile", "true or false"));
     public static readonly Form Place = new("place", new("x", ALength, true), new("y", ALength, true), new("joint", ASmallLength));
@@ -104,7 +98,7 @@ internal static class Forms
     public static readonly IReadOnlyList<Form> All =
     [
         Job, Product, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
-        RectangleOpening, OutlineOpening, Hole, Run, Grid, Running, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, EqualWant, FullCourseWant,
+        RectangleOpening, OutlineOpening, Hole, Run, .. BondForms.All, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, EqualWant, FullCourseWant,
     ];
 
     /// <summary>The names of every group's fields: one that stands in another group than its own was meant to be there.</summary>

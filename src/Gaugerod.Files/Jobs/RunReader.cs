@@ -10,10 +10,7 @@ namespace Gaugerod.Files.Jobs;
 /// <summary>Reads a run: faces tiled as one.</summary>
 internal sealed class RunReader(Values values, KnownNames names)
 {
-    private static readonly string[] Bonds = ["grid", "running"];
     private readonly HashSet<string> _tiled = new(StringComparer.Ordinal);
-
-    public static IEnumerable<string> BondKinds => Bonds;
 
     public RunRequest? Read(Entry entry, Uniques runNames)
     {
@@ -21,7 +18,7 @@ internal sealed class RunReader(Values values, KnownNames names)
         var name = runNames.Take(fields["name"], values);
         var product = names.Product(fields["product"], values);
         var faces = Faces(fields);
-        var bond = Bond(fields["bond"]);
+        var bond = new BondReader(values, names).Read(fields["bond"]);
         var corners = fields.Word("corners", Words.CornerWays, Corners.Wrap);
         var joint = Joint(fields["joint"]);
         var through = fields["through"] is { } t ? KnownNames.FaceOf(faces, t, values) : null;
@@ -48,33 +45,6 @@ internal sealed class RunReader(Values values, KnownNames names)
         // What refers to the faces is not blamed for a list that could not be read.
         if (faces.Count == 0) faces.Add(null);
         return faces;
-    }
-
-    private BondRequest? Bond(Entry? entry)
-    {
-        if (entry is Entry.Text { Value: var said })
-        {
-            var kindSaid = Near.Of(said, Bonds) ?? Bonds[0];
-            values.Log.Add(entry, "a group { }", string.Equals(kindSaid, "grid", StringComparison.Ordinal) ? "{ \"kind\": \"grid\" }" : "{ \"kind\": \"running\", \"offset\": \"1/2\" }");
-            return null;
-        }
-
-        if (entry is null || Fields.Group(entry, values) is not { } group) return null;
-        var kind = group.Members.TryGetValue("kind", out var member) ? member.Value : null;
-        var word = (kind as Entry.Text)?.Value;
-        switch (word)
-        {
-            case "grid":
-                return new BondRequest.Grid(Fields.Open(group, Forms.Grid, values)!.Word("lay", Words.Lays, Lay.Level));
-            case "running":
-                var fields = Fields.Open(group, Forms.Running, values)!;
-                var (lay, step) = (fields.Word("lay", Words.Lays, Lay.Level), fields.Word("step", Words.Steps, Stepping.OneWay));
-                return values.Part(fields["offset"], "{ \"kind\": \"grid\" } for joints one above the other") is { } part ? new BondRequest.Running(lay, part.Numerator, part.Denominator, step) : null;
-            default:
-                if (kind is null) values.Log.Add(group.At, group.PathTo("kind"), "nothing", Values.OneOf(Bonds));
-                else values.Log.Add(kind, Values.OneOf(Bonds), Values.Quoted(Near.Of(word ?? "", Bonds)));
-                return null;
-        }
     }
 
     private JointRange? Joint(Entry? entry)

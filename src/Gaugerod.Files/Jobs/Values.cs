@@ -70,6 +70,20 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
         return null;
     }
 
+    /// <summary>Degrees, to a thousandth: a number, or text with or without a degree sign.</summary>
+    public Angle? Degrees(Entry? entry, int least, int most)
+    {
+        if (entry is null) return null;
+        var written = (entry as Entry.Number)?.Value ?? (entry as Entry.Text)?.Value.Trim().TrimEnd('°');
+        var read = decimal.TryParse(written, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var degrees);
+        if (read && degrees >= least && degrees <= most && decimal.Round(degrees, 3) == degrees) return Angle.FromThousandths((int)(degrees * 1000));
+        var expected = string.Create(CultureInfo.InvariantCulture, $"degrees from {least} to {most}, to a thousandth");
+        Log.Add(entry, expected, read ? Math.Clamp(decimal.Round(degrees, 3), least, most).ToString("0.###", CultureInfo.InvariantCulture) : null);
+        return null;
+    }
+
+    public static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+
     public bool? Truth(Entry? entry)
     {
         if (entry is Entry.Truth truth) return truth.Value;

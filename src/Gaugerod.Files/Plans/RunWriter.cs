@@ -2,6 +2,7 @@ using System.Text.Json;
 using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Layouts;
 using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Patterns;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Files.Jobs;
 
@@ -15,7 +16,7 @@ internal static class RunWriter
         json.WriteStartObject();
         json.WriteString("name", run.Request.Name);
         json.WriteString("product", run.Request.Product);
-        WriteBond(json, run.Request.Bond);
+        BondWriter.Write(json, run.Request.Bond);
         json.WriteString("corners", Words.CornerWays.Say(run.Request.Corners));
         json.WriteString("through", run.Request.Through);
         json.WriteLength("joint", run.Best.Placing.Joint);
@@ -32,31 +33,18 @@ internal static class RunWriter
         });
         json.WriteList("lines", run.Lines, line => WriteLine(json, line));
         json.WriteList("rods", run.Rods, rod => WriteRod(json, rod));
+        if (run.Turned.Count > 0) json.WriteList("turnedLines", run.Turned, line => WriteTurned(json, line));
         json.WriteList("faces", run.Faces, face => FaceWriter.Write(json, face, tiles));
         json.WriteEndObject();
     }
 
-    /// <summary>A placing; the angle is how far the bond is turned, which straight bonds are not.</summary>
+    /// <summary>A placing; the angle is how far the bond is turned about it.</summary>
     public static void WritePlacing(Utf8JsonWriter json, Placing placing)
     {
         json.WriteLength("x", placing.X);
         json.WriteLength("y", placing.Y);
-        json.WriteNumber("angle", 0);
+        json.WriteNumber("angle", placing.Turn.Degrees);
         json.WriteLength("joint", placing.Joint);
-    }
-
-    private static void WriteBond(Utf8JsonWriter json, BondRequest bond)
-    {
-        json.WriteStartObject("bond");
-        json.WriteString("kind", bond is BondRequest.Running ? "running" : "grid");
-        json.WriteString("lay", Words.Lays.Say(bond.Lay));
-        if (bond is BondRequest.Running running)
-        {
-            json.WriteString("offset", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{running.Numerator}/{running.Denominator}"));
-            json.WriteString("step", Words.Steps.Say(running.Stepping));
-        }
-
-        json.WriteEndObject();
     }
 
     private static void WriteJointRange(Utf8JsonWriter json, JointRange joint)
@@ -130,6 +118,18 @@ internal static class RunWriter
         json.WriteString("from", rod.From);
         json.WriteLength("start", rod.Start);
         json.WriteLengths("marks", rod.Marks);
+        json.WriteEndObject();
+    }
+
+    private static void WriteTurned(Utf8JsonWriter json, TurnedLine line)
+    {
+        json.WriteStartObject();
+        json.WriteString("face", line.Face);
+        json.WritePoint("from", line.From);
+        json.WritePoint("through", line.Through);
+        json.WritePoint("to", line.To);
+        json.WriteLengths("marks", line.Marks);
+        json.WriteString("why", line.Why);
         json.WriteEndObject();
     }
 

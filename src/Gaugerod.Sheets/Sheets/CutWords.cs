@@ -1,7 +1,6 @@
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane.Measure;
-using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Sheets.Sheets;
 
@@ -17,10 +16,10 @@ internal static class CutWords
         List<string> words =
         [
             .. piece.Cuts.Where(c => Shows(c, figures) && !nips.Any(n => n.Says(c))).Select(c => Cut(c, piece, figures)),
-            .. nips.Select(n => n.Words), .. of.Holes.Select(h => Hole(h, piece.Cell, figures)),
+            .. nips.Select(n => n.Words), .. of.Holes.Select(h => Hole(h, piece, figures)),
         ];
-        if (CutBothWays(piece, TileSide.Left, TileSide.Right)) words.Add($"piece {figures.Cut(piece.Width)} wide");
-        if (CutBothWays(piece, TileSide.Bottom, TileSide.Top)) words.Add($"piece {figures.Cut(piece.Height)} high");
+        if (CutBothWays(piece, TileSide.Left, TileSide.Right)) words.Add($"piece {figures.Cut(piece.Upright.Bounds.Width)} wide");
+        if (CutBothWays(piece, TileSide.Bottom, TileSide.Top)) words.Add($"piece {figures.Cut(piece.Upright.Bounds.Height)} high");
         if (of.Note is { } note) words.Add(note);
         return words.Count == 0 ? "As the sketch shows." : string.Join("\n", words);
     }
@@ -38,7 +37,7 @@ internal static class CutWords
     public static string Cut(CutMark cut, Piece piece, Figures figures)
     {
         var upright = cut.Away is TileSide.Left or TileSide.Right;
-        var (cell, box) = (piece.Cell, piece.Outline.Bounds);
+        var (cell, box) = (piece.Cell, piece.Upright.Bounds);
         var reach = upright ? (From: box.Bottom - cell.Bottom, To: box.Top - cell.Bottom) : (From: box.Left - cell.Left, To: box.Right - cell.Left);
         var size = figures.SameCut(cut.First, cut.Last)
             ? figures.Cut(cut.Least)
@@ -67,10 +66,10 @@ internal static class CutWords
             : $", from {figures.Near(cut.From)} to {figures.Near(cut.To)} off the {start}";
     }
 
-    private static string Hole(Hole hole, Box cell, Figures figures)
+    private static string Hole(Hole hole, Piece piece, Figures figures)
     {
-        var (right, up) = (hole.Centre.X - cell.Left, hole.Centre.Y - cell.Bottom);
-        return $"hole {figures.Near(hole.Diameter)} across, middle {Place(right, cell.Width, "left", "right", figures)}, {Place(up, cell.Height, "foot", "top", figures)}";
+        var (cell, at) = (piece.Cell, piece.InCell(hole.Centre));
+        return $"hole {figures.Near(hole.Diameter)} across, middle {Place(at.X, cell.Width, "left", "right", figures)}, {Place(at.Y, cell.Height, "foot", "top", figures)}";
     }
 
     private static string Place(Length at, Length size, string start, string end, Figures figures)

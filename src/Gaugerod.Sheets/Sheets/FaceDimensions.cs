@@ -28,7 +28,7 @@ internal sealed class FaceDimensions(FacePicture picture, Pen pen, PieceNumbers 
     {
         var field = picture.Plan.Face.Field.Outer.Bounds;
         var y = _bounds.Bottom + 6;
-        var row = TileChain.Longest(picture.Plan.Pieces, level: true);
+        var row = Chained(level: true);
         if (row.Count > 0) Dimension([.. row.Select(p => Span(p, level: true))], (a, b, words, spill) => Measures.Level(pen, X(a), X(b), y, words, spill));
         if (row.Count > 0)
         {
@@ -41,6 +41,9 @@ internal sealed class FaceDimensions(FacePicture picture, Pen pen, PieceNumbers 
         var outline = picture.Plan.Face.Outline.Bounds;
         if (outline.Width != field.Width) numbers.Keep(Measures.Level(pen, X(outline.Left), X(outline.Right), y + 12, $"wall {figures.Near(outline.Width)}"));
     }
+
+    /// <summary>The tiles along the longest row or stack; none where a pattern has neither.</summary>
+    private IReadOnlyList<Piece> Chained(bool level) => picture.Plan.Pieces.Any(piece => piece.Frame is not null) ? [] : TileChain.Longest(picture.Plan.Pieces, level);
 
     /// <summary>A row by its first and last numbered pieces: <c>row B46 to B48</c>.</summary>
     private static string Row(IReadOnlyList<Piece> row)
@@ -55,7 +58,7 @@ internal sealed class FaceDimensions(FacePicture picture, Pen pen, PieceNumbers 
     {
         var field = picture.Plan.Face.Field.Outer.Bounds;
         var x = _bounds.X - Chain;
-        var stack = TileChain.Longest(picture.Plan.Pieces, level: false);
+        var stack = Chained(level: false);
         if (stack.Count > 0) Dimension([.. stack.Select(p => Span(p, level: false))], (a, b, words, spill) => Measures.Upright(pen, x, Y(b), Y(a), words, spill));
         numbers.Keep(Measures.Upright(pen, x - 6, Y(field.Top), Y(field.Bottom), $"tiled {figures.Near(field.Height)}"));
         var outline = picture.Plan.Face.Outline.Bounds;

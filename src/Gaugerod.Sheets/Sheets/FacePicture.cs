@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Patterns;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rooms;
@@ -49,6 +50,15 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
             if (start is not { } begin) continue;
             Triangle(begin, end, past);
             Triangle(end, begin, past);
+        }
+    }
+
+    /// <summary>Draws the lines that are neither level nor plumb.</summary>
+    public void Lines(IEnumerable<TurnedLine> lines)
+    {
+        foreach (var line in lines.Where(l => string.Equals(l.Face, plan.Face.Name, StringComparison.Ordinal)))
+        {
+            pen.Line(map.At(line.From), map.At(line.To), Stroke.SnapLine);
         }
     }
 

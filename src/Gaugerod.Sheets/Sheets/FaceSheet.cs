@@ -58,6 +58,7 @@ internal static class FaceSheet
         var picture = new FacePicture(face, map, pen);
         picture.Draw();
         picture.Lines(run.Lines, 2.5);
+        picture.Lines(run.Turned);
         var numbers = new PieceNumbers(picture, pen, room, figures);
         foreach (var line in run.Lines.Where(l => string.Equals(l.Face, face.Face.Name, StringComparison.Ordinal)))
         {
@@ -75,7 +76,8 @@ internal static class FaceSheet
         var y = content.Bottom - 15;
         var x = content.X;
         pen.Paragraph(x, content.Bottom - 26.3, content.Width,
-            "Seen from inside the room. Up: from the foot of the left corner. From the left: from the left corner or end of the bare wall. Dimensions are of the longest row, named beside them, and of the longest stack of tiles; sizes on pieces are what to cut.", 7.5, ink: Ink.Quiet);
+            "Seen from inside the room. Up: from the foot of the left corner. From the left: from the left corner or end of the bare wall."
+            + (face.Pieces.Any(p => p.Frame is not null) ? "" : " Dimensions are of the longest row, named beside them, and of the longest stack of tiles; sizes on pieces are what to cut."), 7.5, ink: Ink.Quiet);
         foreach (var kind in face.Pieces.Select(p => p.Kind).Distinct().Order())
         {
             pen.Area(new Frame(x, y - 3.2, 7, 4), FacePicture.FillOf(kind), kind == PieceKind.Full ? Stroke.TileEdge : Stroke.CutEdge);

@@ -90,6 +90,7 @@ internal static class FirstSheet
         if (run.Lines.Count == 0) return;
         var rows = run.Lines.Select(l => (Line: l, At: LinePlace.Of(l, run, figures)))
             .Select(l => (IReadOnlyList<string>)[l.Line.Face, l.Line.Axis == Axis.Level ? "level" : "plumb", l.At.Words, l.At.Else, Why(l.Line, run)]);
+        rows = rows.Concat(run.Turned.Select(line => TurnedWords.Row(line, figures)));
         var (head, body) = Table.Of([new("Face", 19), new("Line", 12), new($"Where ({figures.Unit})", 63, Bold: true), new("From foot", 19), new("What for", 91)], rows, width, 8);
         flow.Add(Block.Together(Block.Heading("Lines to snap", width), head), body, head);
         flow.Add(Block.Gap(0.8));
@@ -119,6 +120,7 @@ internal static class FirstSheet
         var figures = new Figures(plan.Job.Tape);
         var product = plan.Job.Products.FirstOrDefault(p => string.Equals(p.Name, run.Request.Product, StringComparison.Ordinal));
         var tile = product is null ? run.Request.Product : $"{product.Name}, {figures.Near(product.Width)} × {figures.Near(product.Height)} {figures.Unit}";
+        if (run.Request.Bond.With.Count > 0) tile += $", with {Ledge.List(run.Request.Bond.With)}";
         return $"Run {run.Request.Name}, unrolled left to right as seen from inside. Tile: {tile}. Joint: {figures.NearWithUnit(run.Best.Placing.Joint)}. Dash-dot lines are corners of the room; thick lines between black triangles are snapped.";
     }
 

@@ -2,6 +2,7 @@ using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Sheets.Sheets;
 
@@ -16,6 +17,7 @@ internal sealed record FirstTile(string Face, Piece? Piece, string Words)
         var plumb = Nearest(run, face, Axis.Plumb);
         var name = face.Face.Name;
         if (level is null && plumb is null) return new(name, null, "No line is given for this run; set out from the placing on the sheet of proposals.");
+        if (!run.Request.Bond.IsStraight && level is not null && plumb is not null) return OfPattern(run, face, level, plumb, figures);
         var reach = run.Best.Placing.Joint + run.Best.Placing.Joint;
         var piece = face.Pieces
             .OrderBy(p => Away(level, p.Cell.Bottom))
@@ -27,6 +29,23 @@ internal sealed record FirstTile(string Face, Piece? Piece, string Words)
         var words = $"On {name}: the first tile {Stands(level, piece, run, figures)}{(level is not null && plumb is not null ? ", and " : "")}{Touches(plumb, piece, run, figures)}.";
         if (piece.Kind != PieceKind.Full) words += $" It is piece {piece.Id}, cut.";
         return new(name, piece, words + Onward(level, plumb));
+    }
+
+    /// <summary>The tile of a pattern that stands where its two lines cross.</summary>
+    private static FirstTile OfPattern(RunPlan run, FacePlan face, SnapLine level, SnapLine plumb, Figures figures)
+    {
+        var piece = face.Pieces.MinBy(p => Off(p, new(plumb.At, level.At)));
+        var turned = run.Turned.Any(line => string.Equals(line.Face, face.Face.Name, StringComparison.Ordinal)) ? " Its sides lie along the two turned lines." : "";
+        var words = $"On {face.Face.Name}: where the level line {Place(level, run, figures)} and the plumb line {Place(plumb, run, figures)} cross stands {level.Why[(level.Why.IndexOf("stands", StringComparison.Ordinal) + 7)..]}{turned} Lay the pattern out from it both ways.";
+        return new(face.Face.Name, piece, words);
+
+        static Int128 Off(Piece piece, Point at)
+        {
+            // The first tile's own corner is nearest; of a tile set by its middle, the middle.
+            var (points, box) = (piece.Laid.Points, piece.Laid.Bounds);
+            var middle = Point.FromSteps((box.Left.Steps + box.Right.Steps) / 2, (box.Bottom.Steps + box.Top.Steps) / 2);
+            return points.Take(1).Append(middle).Min(p => Segments.Dot(p, at, p, at));
+        }
     }
 
     private static string Onward(SnapLine? level, SnapLine? plumb) => (level, plumb) switch

@@ -25,6 +25,6 @@ internal static class Ledge
     {
         var reach = run.Best.Placing.Joint + run.Best.Placing.Joint;
         return run.Faces.First(f => string.Equals(f.Face.Name, line.Face, StringComparison.Ordinal)).Pieces
-            .Any(p => p.Cell.Top <= line.At && line.At - p.Cell.Top <= reach && p.Cuts.Any(c => c.Away == TileSide.Bottom));
+            .Any(p => p.Frame is null && p.Cell.Top <= line.At && line.At - p.Cell.Top <= reach && p.Cuts.Any(c => c.Away == TileSide.Bottom));
     }
 }

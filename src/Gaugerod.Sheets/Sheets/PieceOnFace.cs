@@ -20,17 +20,15 @@ internal sealed record PieceOnFace(Piece Piece, Sequence<Hole> Holes)
     public static PieceOnFace Of(Piece piece, FinishedFace face) => new(piece, face.Holes.Where(h => Reaches(h, piece)).ToSequence());
 
     /// <summary>Whether a hole's middle lies in the tile, not beside it.</summary>
-    public bool Within(Hole hole) =>
-        Piece.Cell.Left <= hole.Centre.X && hole.Centre.X <= Piece.Cell.Right && Piece.Cell.Bottom <= hole.Centre.Y && hole.Centre.Y <= Piece.Cell.Top;
+    public bool Within(Hole hole) => Piece.InCell(hole.Centre) is var at && Beyond(at.X, Piece.Cell.Width) == 0 && Beyond(at.Y, Piece.Cell.Height) == 0;
 
     private static bool Reaches(Hole hole, Piece piece)
     {
-        var cell = piece.Cell;
-        var x = Beyond(hole.Centre.X, cell.Left, cell.Right);
-        var y = Beyond(hole.Centre.Y, cell.Bottom, cell.Top);
+        var at = piece.InCell(hole.Centre);
+        var (x, y) = (Beyond(at.X, piece.Cell.Width), Beyond(at.Y, piece.Cell.Height));
         return 4 * (((Int128)x * x) + ((Int128)y * y)) < (Int128)hole.Diameter.Steps * hole.Diameter.Steps;
     }
 
-    private static long Beyond(Length at, Length least, Length most) =>
-        at < least ? (least - at).Steps : at > most ? (at - most).Steps : 0;
+    /// <summary>How far a place lies beyond a tile's side, either way.</summary>
+    private static long Beyond(Length at, Length size) => at.IsNegative ? -at.Steps : at > size ? (at - size).Steps : 0;
 }

@@ -33,8 +33,8 @@ internal sealed class PieceSketch
     public static void Draw(Pen pen, PieceOnFace of, Frame room, Figures figures)
     {
         var (sketch, piece) = (new PieceSketch(pen, of, room, figures), of.Piece);
-        pen.Area(sketch._tile, Fill.None, Stroke.Ghost);
-        pen.Area(new[] { piece.Outline }.Concat(piece.Inner).Select(sketch.Ring), FacePicture.FillOf(piece.Kind), Stroke.CutEdge, piece.Id);
+        pen.Area(sketch.Ring(piece.Tile), Fill.None, Stroke.Ghost);
+        pen.Area(new[] { piece.Upright }.Concat(piece.UprightInner).Select(sketch.Ring), FacePicture.FillOf(piece.Kind), Stroke.CutEdge, piece.Id);
         foreach (var cut in piece.Cuts) sketch.Cut(cut);
         foreach (var hole in of.Holes.Where(of.Within)) sketch.Hole(hole);
     }
@@ -134,7 +134,7 @@ internal sealed class PieceSketch
 
     private void Hole(Hole hole)
     {
-        var (middle, up) = (hole.Centre.X - _piece.Cell.Left, hole.Centre.Y - _piece.Cell.Bottom);
+        var (middle, up) = (_piece.InCell(hole.Centre).X, _piece.InCell(hole.Centre).Y);
         var at = At(middle, up);
         Measures.Level(_pen, _tile.X, at.X, _tile.Bottom + (++_below * Row) - 0.4, _figures.Near(middle), size: 7.5);
         Measures.Upright(_pen, _tile.X - (++_left * Row) + 1.8, at.Y, _tile.Bottom, _figures.Near(up), size: 7.5);

@@ -42,7 +42,12 @@ internal static class RunPicture
             if (i > 0) pen.Line(frame.X - (Fold / 2), frame.Y - 3, frame.X - (Fold / 2), frame.Bottom + 3, Stroke.FoldLine);
         }
 
-        foreach (var picture in pictures) picture.Lines(run.Lines, Triangles);
+        foreach (var picture in pictures)
+        {
+            picture.Lines(run.Turned);
+            picture.Lines(run.Lines, Triangles);
+        }
+
         var named = Mark(pen, pictures, first);
         var kept = Heights(pen, run, pictures, figures);
         yield return named;
@@ -58,15 +63,16 @@ internal static class RunPicture
         if (first.Piece is null) return true;
         var picture = Array.Find(pictures, p => string.Equals(p.Plan.Face.Name, first.Face, StringComparison.Ordinal))!;
         var frame = picture.Map.Frame(first.Piece.Outline.Bounds);
-        pen.Area(frame, Fill.None, Stroke.Outline);
+        var ring = picture.Map.Ring(first.Piece.Outline);
+        pen.Area(ring, Fill.None, Stroke.Outline);
         foreach (var (words, size) in new[] { ("first tile", 8.0), ("first", 7.5) })
         {
-            if (!frame.Holds(Pen.BoxAround(frame.Middle, words, size, bold: true, upright: false))) continue;
+            if (!Region.Holds([ring], Pen.BoxAround(frame.Middle, words, size, bold: true, upright: false))) continue;
             pen.TextAround(frame.Middle, words, size, bold: true, onPaper: true);
             return true;
         }
 
-        pen.Area(frame, Fill.Ink, Stroke.Outline, "first tile");
+        pen.Area(ring, Fill.Ink, Stroke.Outline, "first tile");
         return false;
     }
 

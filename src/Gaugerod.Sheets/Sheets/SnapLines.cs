@@ -19,6 +19,7 @@ public static class SnapLines
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(run);
         var figures = new Figures(plan.Job.Tape);
-        return [.. run.Lines.Select(line => new SnapWords(line.Face, line.Axis == Axis.Level ? "Level line" : "Plumb line", LinePlace.Of(line, run, figures).Words, line.Why))];
+        var turned = run.Turned.Select(line => new SnapWords(line.Face, "Turned line", TurnedWords.Where(line, figures), line.Why));
+        return [.. run.Lines.Select(line => new SnapWords(line.Face, line.Axis == Axis.Level ? "Level line" : "Plumb line", LinePlace.Of(line, run, figures).Words, line.Why)), .. turned];
     }
 }

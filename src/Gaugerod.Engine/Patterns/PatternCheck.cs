@@ -1,0 +1,66 @@
+namespace Gaugerod.Engine.Patterns;
+
+/// <summary>A want or a limit, made ready to be checked against what lines do to tiles.</summary>
+/// <param name="Want">Its place among the run's wants; -1 for what the limits ask.</param>
+/// <param name="Must">Whether it is a must.</param>
+/// <param name="Weight">A wish's weight.</param>
+internal abstract record PatternCheck(int Want, bool Must, int Weight)
+{
+    /// <summary>Whether it is surely missed under every one of the ways reckoned; for one way alone, whether it is missed.</summary>
+    public abstract bool IsMissed(Reckoning reckoning, in Shifts shifts);
+
+    /// <summary>The moves that may hold it, where only some do: the search looks along them too. Null where it may be held anywhere.</summary>
+    public PointsOnLine? Through { get; init; }
+
+    /// <summary>No leg at some lines is under a size.</summary>
+    public sealed record AtLeast(int Want, bool Must, int Weight, int[] Lines, double Size) : PatternCheck(Want, Must, Weight)
+    {
+        public override bool IsMissed(Reckoning reckoning, in Shifts shifts) => Lines.Any(line => reckoning.Least[line] < Size);
+    }
+
+    /// <summary>No leg at some lines is under a part of its tile's depth there.</summary>
+    public sealed record PartAtLeast(int Want, bool Must, int Weight, int[] Lines, double Part) : PatternCheck(Want, Must, Weight)
+    {
+        // Half of a tile is half of it, whatever the last bit of a quotient says.
+        private const double Bit = 1e-9;
+
+        public override bool IsMissed(Reckoning reckoning, in Shifts shifts) => Lines.Any(line => reckoning.LeastShare[line] < Part - Bit);
+    }
+
+    /// <summary>No tile is cut at some lines, but for as much as a line is out over its length.</summary>
+    /// <param name="Out">How much each line is out.</param>
+    public sealed record Clear(int Want, bool Must, int Weight, int[] Lines, double[] Out) : PatternCheck(Want, Must, Weight)
+    {
+        public override bool IsMissed(Reckoning reckoning, in Shifts shifts)
+        {
+            for (var i = 0; i < Lines.Length; i++)
+            {
+                if (reckoning.Taken[Lines[i]] > Out[i] + PointsOnLine.Tolerance) return true;
+            }
+
+            return false;
+        }
+    }
+
+    /// <summary>The narrowest legs at two sets of lines agree to a mark of the tape; where nothing is cut the leg is the tile's depth.</summary>
+    public sealed record Equal(int Want, bool Must, int Weight, int[] Lines, int[] OtherLines, double Whole, double OtherWhole, double Mark) : PatternCheck(Want, Must, Weight)
+    {
+        // Of many ways at once only the greatest legs are known, not the least: none of them surely misses.
+        public override bool IsMissed(Reckoning reckoning, in Shifts shifts) =>
+            shifts.IsOne && Math.Abs(Narrowest(reckoning, Lines, Whole) - Narrowest(reckoning, OtherLines, OtherWhole)) > Mark;
+    }
+
+    /// <summary>One of some points of the bond stands on a line.</summary>
+    public sealed record Stands(int Want, bool Must, int Weight) : PatternCheck(Want, Must, Weight)
+    {
+        public override bool IsMissed(Reckoning reckoning, in Shifts shifts) => !Through!.MayHold(shifts);
+    }
+
+    /// <summary>The narrowest leg at some lines, or the whole where none is cut.</summary>
+    public static double Narrowest(Reckoning reckoning, int[] lines, double whole)
+    {
+        var least = whole;
+        foreach (var line in lines) least = Math.Min(least, reckoning.Least[line]);
+        return least;
+    }
+}

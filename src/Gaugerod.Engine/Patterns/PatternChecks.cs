@@ -1,0 +1,178 @@
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Pieces;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Patterns;
+
+/// <summary>Makes the lines of a run and its wants and limits ready to be checked against them.</summary>
+internal sealed class PatternChecks
+{
+    private readonly PatternModel _model;
+    private readonly TileSlots _slots = new();
+    private readonly List<FieldLine> _lines = [];
+    private readonly List<PatternCheck> _checks = [];
+
+    public PatternChecks(PatternModel model)
+    {
+        _model = model;
+        for (var f = 0; f < model.Fields.Length; f++)
+        {
+            var field = model.Fields[f];
+            for (var e = 0; e < field.Edges.Length; e++)
+            {
+                if (!field.Field.IsDrilled(field.Tags[e])) AddLine(f, field.Tags[e], field.Edges[e]);
+            }
+        }
+
+        var wants = model.Problem.Run.Wants;
+        for (var i = 0; i < wants.Count; i++)
+        {
+            if (Of(wants[i], i) is { } check) _checks.Add(check);
+        }
+
+        var limits = model.Problem.Run.Limits;
+        for (var f = 0; f < model.Fields.Length; f++)
+        {
+            var all = LinesOf(f, _ => true);
+            if (limits.Smallest is { } smallest) _checks.Add(new PatternCheck.AtLeast(-1, true, 1, all, smallest.Steps));
+            if (limits.HalfTile) _checks.Add(new PatternCheck.PartAtLeast(-1, false, 1, all, 0.5));
+        }
+
+        Lines = [.. _lines];
+        Checks = [.. _checks];
+        Mirrors = [.. Enumerable.Range(0, model.Fields.Length).Select(Mirror).OfType<MirrorPair>()];
+        Slots = _slots.Count;
+    }
+
+    public FieldLine[] Lines { get; }
+
+    public PatternCheck[] Checks { get; }
+
+    public MirrorPair[] Mirrors { get; }
+
+    public int Slots { get; }
+
+    private int AddLine(int face, int edge, EdgeLine line)
+    {
+        _lines.Add(FieldLine.Of(face, edge, line, _model.Judged, _slots));
+        return _lines.Count - 1;
+    }
+
+    private PatternCheck? Of(Want want, int index)
+    {
+        switch (want)
+        {
+            case Want.JointAtHeight at when Find(at.Face) is { } f:
+                return AtHeight(at, index, f);
+            case Want.JointOnEdge on when Find(on.Edge.Face) is { } f:
+                return Clear(on.Edge, index, want, f);
+            case Want.FullCourse full when Find(full.Edge.Face) is { } f:
+                return Clear(full.Edge, index, want, f);
+            case Want.AtLeast { PartOfTile: { } part } least when Find(least.Edge.Face) is { } f:
+                return new PatternCheck.PartAtLeast(index, want.Must, want.Weight, Named(f, least.Edge.Edge), (double)part.Numerator / part.Denominator);
+            case Want.AtLeast { Size: { } size } least when Find(least.Edge.Face) is { } f:
+                return new PatternCheck.AtLeast(index, want.Must, want.Weight, Named(f, least.Edge.Edge), size.Steps);
+            case Want.Centred centred when Find(centred.Face) is { } f:
+                return Centred(centred, index, f);
+            case Want.EqualCuts equal when Find(equal.One.Face) is { } f && Find(equal.Other.Face) is { } g:
+            {
+                var (one, other) = (Named(f, equal.One.Edge), Named(g, equal.Other.Edge));
+                return new PatternCheck.Equal(index, want.Must, want.Weight, one, other, Deepest(one), Deepest(other), _model.Problem.Run.Tape.Mark.Steps);
+            }
+
+            default:
+                return null;
+        }
+    }
+
+    private PatternCheck.Clear AtHeight(Want.JointAtHeight at, int index, int face)
+    {
+        var bounds = _model.Fields[face].Field.Face.Field.Outer.Bounds;
+        var (from, to) = (_model.Fields[face].Lay(new(bounds.Left, at.Height)), _model.Fields[face].Lay(new(bounds.Right, at.Height)));
+        var line = AddLine(face, -1, EdgeLine.Of(from.X.Steps, from.Y.Steps, to.X.Steps, to.Y.Steps));
+        return new(index, at.Must, at.Weight, [line], [0]) { Through = Family(_lines[line].Line, BondPoints.Crossings(_model.Judged, _model.Problem.Joint.Steps)) };
+    }
+
+    private PatternCheck.Clear Clear(EdgeRef edge, int index, Want want, int face)
+    {
+        var lines = Named(face, edge.Edge);
+        return new(index, want.Must, want.Weight, lines, [.. lines.Select(line => OutOf(_lines[line].Line))])
+        {
+            Through = lines.Length == 0 ? null : Family(_lines[lines[0]].Line, BondPoints.Corners(_model.Judged)),
+        };
+    }
+
+    private PatternCheck.Stands Centred(Want.Centred centred, int index, int face)
+    {
+        var finished = _model.Fields[face].Field.Face;
+        var bounds = centred.Opening is { } name
+            ? finished.Openings.First(opening => string.Equals(opening.Name, name, StringComparison.Ordinal)).Ring.Bounds
+            : finished.Field.Outer.Bounds;
+        var middle = Length.FromSteps((bounds.Left.Steps + bounds.Right.Steps) / 2);
+        var (foot, head) = (_model.Fields[face].Lay(new(middle, bounds.Bottom)), _model.Fields[face].Lay(new(middle, bounds.Top)));
+        var plumb = EdgeLine.Of(foot.X.Steps, foot.Y.Steps, head.X.Steps, head.Y.Steps);
+        var (middles, crossings) = (BondPoints.Middles(_model.Judged), BondPoints.Crossings(_model.Judged, _model.Problem.Joint.Steps));
+        var points = centred.On switch { CentreOn.Tile => middles, CentreOn.Joint => crossings, _ => middles.Concat(crossings) };
+        return new(index, centred.Must, centred.Weight) { Through = Family(plumb, points) };
+    }
+
+    /// <summary>The moves that bring one of some points of the bond to a line.</summary>
+    private PointsOnLine Family(EdgeLine line, IEnumerable<(double X, double Y)> points)
+    {
+        const int Most = 40;
+        var (a, b) = (_model.Domain.A, _model.Domain.B);
+        // As many repeats as the line is long, and a few.
+        var step = Math.Sqrt(Math.Min(((double)b.X * b.X) + ((double)b.Y * b.Y), ((double)a.X * a.X) + ((double)a.Y * a.Y)));
+        return PointsOnLine.Of(
+            -line.AlongY, line.AlongX, -line.Inwards(0, 0), points, a, b, (int)Math.Min(Most, (line.Length / step) + 3));
+    }
+
+    private MirrorPair? Mirror(int face)
+    {
+        var finished = _model.Fields[face].Field.Face;
+        bool IsSide(int edge, bool rises) => edge < finished.OuterEdges && EdgeClasses.Of(finished.Edges[edge]) == EdgeClass.Side
+            && finished.Edges[edge].To.Y > finished.Edges[edge].From.Y == rises;
+        var (left, right) = (LinesOf(face, edge => IsSide(edge, rises: false)), LinesOf(face, edge => IsSide(edge, rises: true)));
+        return left.Length == 0 || right.Length == 0 ? null : new(left, right, Deepest(left));
+    }
+
+    private int[] Named(int face, string name)
+    {
+        var edges = CheckMaker.Edges(_model.Fields[face].Field.Face, name);
+        return LinesOf(face, edge => edges.Contains(edge));
+    }
+
+    private int[] LinesOf(int face, Func<int, bool> edge) =>
+        [.. Enumerable.Range(0, _lines.Count).Where(i => _lines[i].Face == face && _lines[i].Edge >= 0 && edge(_lines[i].Edge))];
+
+    private double Deepest(int[] lines) => lines.Length == 0 ? 0 : lines.Max(line => _lines[line].GreatestDepth);
+
+    /// <summary>How far a line is out over its length from the nearest direction of a tile's side; zero where it is not meant to follow one.</summary>
+    private double OutOf(EdgeLine line)
+    {
+        const double Rake = 1 / 8.0;
+        var least = double.MaxValue;
+        foreach (var tile in _model.Judged.Motif)
+        {
+            var shape = new TileShape(tile);
+            for (var k = 0; k < shape.Sides; k++)
+            {
+                var (x, y) = shape.Outwards(k);
+                least = Math.Min(least, Math.Abs((x * line.AlongX) + (y * line.AlongY)));
+            }
+        }
+
+        return least <= Rake ? least * line.Length : 0;
+    }
+
+    private int? Find(string face)
+    {
+        var faces = _model.Problem.Run.Faces;
+        for (var i = 0; i < faces.Count; i++)
+        {
+            if (string.Equals(faces[i].Name, face, StringComparison.Ordinal)) return i;
+        }
+
+        return null;
+    }
+}

@@ -1,0 +1,96 @@
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.Engine.Patterns;
+
+/// <summary>The lines to snap before a pattern's first tile, and the rods that are marked from them.</summary>
+internal sealed class PatternLines(PatternModel model, PatternPlaces places)
+{
+    /// <summary>The level and the plumb line through the first tile's mark on a face.</summary>
+    public Sequence<SnapLine> Crossing(PatternPlacing placing, int face)
+    {
+        var at = places.OnFace(placing, face);
+        var name = model.Fields[face].Field.Face.Name;
+        var mark = places.IsCorner ? "the lower left corner of the first tile" : "the middle of the first tile";
+        return
+        [
+            new(Axis.Level, name, at.Y, $"Where this line and the plumb line cross stands {mark}."),
+            new(Axis.Plumb, name, at.X, $"Where this line and the level line cross stands {mark}."),
+        ];
+    }
+
+    /// <summary>Rods along level and plumb, where the pattern comes round again that way within a few repeats.</summary>
+    public Sequence<Rod> Rods(PatternPlacing placing, int face)
+    {
+        var (field, at) = (model.Fields[face].Field.Face, places.OnFace(placing, face));
+        var bounds = field.Field.Outer.Bounds;
+        var rods = new List<Rod>();
+        const string Same = "; each mark is the same corner of another tile like the first";
+        const string Middle = "; each mark is the middle of another tile like the first";
+        var words = places.IsCorner ? Same : Middle;
+        if (Step(Point.FromSteps(0, 1), bounds.Height) is { } up) rods.Add(new(Axis.Plumb, field.Name, "the level line" + words, at.Y, Marks(at.Y, up, bounds.Bottom, bounds.Top)));
+        if (Step(Point.FromSteps(1, 0), bounds.Width) is { } along) rods.Add(new(Axis.Level, field.Name, "the plumb line" + words, at.X, Marks(at.X, along, bounds.Left, bounds.Right)));
+        return rods.ToSequence();
+
+        double? Step(Point way, Length over)
+        {
+            // A long step, so that turning it back loses nothing.
+            const int Far = 1 << 24;
+            var laid = model.Heading.Back(Point.FromSteps(way.X.Steps * Far, way.Y.Steps * Far));
+            return places.StepAlong((double)laid.X.Steps / Far, (double)laid.Y.Steps / Far, over.Steps);
+        }
+    }
+
+    /// <summary>The lines along the first tile's two sides, where those are neither level nor plumb.</summary>
+    public Sequence<TurnedLine> Turned(PatternPlacing placing, int face)
+    {
+        if (model.Heading.IsSquare) return [];
+        var start = places.Marked(placing, face);
+        var field = model.Fields[face];
+        return
+        [
+            .. Along(field.Field.Face, start, 1, 0, field, "the first tile's long side lies"),
+            .. Along(field.Field.Face, start, 0, 1, field, "the first tile's other side lies"),
+        ];
+    }
+
+    private IEnumerable<TurnedLine> Along(FinishedFace face, Point start, int right, int up, Pieces.TurnedField field, string words)
+    {
+        var (from, to) = Reach(field, start, right, up);
+        if (from >= 0 || to <= 0) yield break;
+        Point At(double steps) => field.OnFace(Point.FromSteps(start.X.Steps + (long)(right * steps), start.Y.Steps + (long)(up * steps)));
+        var marks = places.StepAlong(right, up, to - from) is { } step
+            ? Marks(Length.Zero, step, Length.FromSteps((long)from), Length.FromSteps((long)to))
+            : [];
+        yield return new(face.Name, At(from), field.OnFace(start), At(to), marks, $"Along this line {words}; it crosses the level and the plumb line where they cross.");
+    }
+
+    /// <summary>How far a line through a place runs in the field either way, before it meets the outline.</summary>
+    private static (double From, double To) Reach(Pieces.TurnedField field, Point start, int right, int up)
+    {
+        var (from, to) = (double.NegativeInfinity, double.PositiveInfinity);
+        foreach (var edge in field.Edges)
+        {
+            var across = (edge.AlongX * up) - (edge.AlongY * right);
+            if (Math.Abs(across) < 1e-9) continue;
+            var (x, y) = (edge.X - start.X.Steps, edge.Y - start.Y.Steps);
+            var at = ((edge.AlongX * y) - (edge.AlongY * x)) / across;
+            var on = ((right * at) - x) * edge.AlongX + (((up * at) - y) * edge.AlongY);
+            if (on < 0 || on > edge.Length) continue;
+            if (at <= 0) from = Math.Max(from, at);
+            else to = Math.Min(to, at);
+        }
+
+        return double.IsInfinity(from) || double.IsInfinity(to) ? (0, 0) : (from, to);
+    }
+
+    private static Sequence<Length> Marks(Length start, double step, Length from, Length to)
+    {
+        var marks = new List<Length>();
+        for (var n = (long)Math.Ceiling((from - start).Steps / step); start.Steps + (n * step) < to.Steps; n++) marks.Add(Grid.Nearest(n * step));
+        return marks.ToSequence();
+    }
+}

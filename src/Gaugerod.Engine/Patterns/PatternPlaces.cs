@@ -1,0 +1,77 @@
+using Gaugerod.Engine.Layouts;
+using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.Engine.Patterns;
+
+/// <summary>From where a pattern lies straight to where it lies on the run and its faces, and back.</summary>
+internal sealed class PatternPlaces(PatternModel model)
+{
+    private readonly OffsetDomain _repeats = new(model.Bond.Lattice);
+
+    /// <summary>The corner that a pattern is said to stand by, in the motif's own place: the first tile's lower left corner, or where it has none, its middle.</summary>
+    public Point Mark { get; } = MarkOf(model);
+
+    /// <summary>Whether the mark is a corner, not a middle.</summary>
+    public bool IsCorner => model.Bond.Motif[0].Shape.Points.Contains(Mark);
+
+    /// <summary>The place on the run, unrolled: of those that lay the same tiles the one whose mark is nearest to the middle of the first face.</summary>
+    public Placing OnRun(PatternPlacing placing)
+    {
+        var onFace = OnFace(placing, 0);
+        var face = model.Fields[0].Field.Face;
+        return onFace with { X = onFace.X + face.Unrolled, Y = onFace.Y + face.Raised };
+    }
+
+    /// <summary>The place on a face: where the mark nearest to the face's middle stands.</summary>
+    public Placing OnFace(PatternPlacing placing, int face)
+    {
+        var at = model.Fields[face].OnFace(Marked(placing, face));
+        return new(at.X, at.Y, model.Problem.Joint) { Turn = model.Problem.Turn };
+    }
+
+    /// <summary>The mark nearest to a face's middle, as the bond lies.</summary>
+    public Point Marked(PatternPlacing placing, int face)
+    {
+        var bounds = model.Fields[face].Field.Face.Field.Outer.Bounds;
+        var middle = model.Fields[face].Lay(Point.FromSteps(
+            (bounds.Left.Steps + bounds.Right.Steps) / 2, (bounds.Bottom.Steps + bounds.Top.Steps) / 2));
+        var (x, y) = _repeats.Near(placing.X, placing.Y, middle.X.Steps - Mark.X.Steps, middle.Y.Steps - Mark.Y.Steps);
+        return Point.FromSteps(x + Mark.X.Steps, y + Mark.Y.Steps);
+    }
+
+    /// <summary>The place of a bond whose mark stands somewhere on the run.</summary>
+    public (long X, long Y) Of(Length onRunX, Length onRunY)
+    {
+        var laid = model.Heading.Back(new(onRunX, onRunY));
+        return (laid.X.Steps - Mark.X.Steps, laid.Y.Steps - Mark.Y.Steps);
+    }
+
+    /// <summary>The shortest step of the lattice along a direction, as the bond lies, told to a hair over a length; null where it has none within a few repeats.</summary>
+    public double? StepAlong(double x, double y, double over)
+    {
+        const int Most = 12;
+        double? least = null;
+        for (var i = 0; i <= Most; i++)
+        {
+            for (var j = -Most; j <= Most; j++)
+            {
+                var (sx, sy) = ((double)((i * _repeats.A.X) + (j * _repeats.B.X)), (double)((i * _repeats.A.Y) + (j * _repeats.B.Y)));
+                var step = Math.Abs((sx * x) + (sy * y));
+                if (step < 1 || Math.Abs((sx * y) - (sy * x)) * over > PointsOnLine.Tolerance * step) continue;
+                if (least is null || step < least) least = step;
+            }
+        }
+
+        return least;
+    }
+
+    private static Point MarkOf(PatternModel model)
+    {
+        var tile = model.Bond.Motif[0];
+        var corner = new Point(tile.Cell.Left, tile.Cell.Bottom);
+        return tile.Shape.Points.Contains(corner)
+            ? corner
+            : Point.FromSteps((tile.Cell.Left.Steps + tile.Cell.Right.Steps) / 2, (tile.Cell.Bottom.Steps + tile.Cell.Top.Steps) / 2);
+    }
+}

@@ -1,0 +1,66 @@
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Patterns;
+
+/// <summary>Says in words why a pattern's place is proposed, and what is proved of it.</summary>
+internal static class PatternProposals
+{
+    /// <summary>The place as a proposal.</summary>
+    /// <param name="model">The run.</param>
+    /// <param name="placing">The place, its tiles counted.</param>
+    /// <param name="best">The best place, for an alternative; null for the best itself.</param>
+    public static Proposal Propose(PatternModel model, PatternPlacing placing, PatternPlacing? best)
+    {
+        var (places, run) = (new PatternPlaces(model), model.Problem.Run);
+        var wants = Outcomes(model, placing);
+        var why = best is null
+            ? Reasons.Why(placing.Score, Narrowest(model), wants, run.Tape)
+            : Reasons.Against(placing.Score, best.Score, wants, run.Order, run.Tape);
+        var score = placing.Score.Cuts > 0 ? placing.Score : placing.Score with { SmallestCut = Length.Min(run.Product.Width, run.Product.Height) };
+        return new(
+            places.OnRun(placing), Enumerable.Range(0, model.Fields.Length).Select(face => places.OnFace(placing, face)).ToSequence(),
+            score, wants, why);
+    }
+
+    /// <summary>How the wants come out.</summary>
+    public static Sequence<WantOutcome> Outcomes(PatternModel model, PatternPlacing placing)
+    {
+        var held = model.Held(placing);
+        return model.Checks.Select((check, i) => (check, held: held[i])).Where(of => of.check.Want >= 0)
+            .Select(of => Reasons.Outcome(model.Problem.Run.Wants[of.check.Want], of.held, model.Problem.Run.Tape)).ToSequence();
+    }
+
+    /// <summary>What is proved.</summary>
+    public static Proof Prove(PatternSearch search, PatternModel model)
+    {
+        var (best, bound, tape) = (search.Best, search.Bound, model.Problem.Run.Tape);
+        if (!new ScoreOrder(model.Problem.Run.Order).SmallestIsProved)
+        {
+            return new(ProofKind.None, best.Score.SmallestCut, model.Examined, "In this order of what counts nothing is proved; this is the best place found.");
+        }
+
+        var most = Length.FromSteps((long)bound);
+        var (gap, leaves) = (Length.FromSteps((long)Math.Max(bound - best.Smallest, 0)), search.IsComplete ? "" : " The search was stopped at its limit of work.");
+        var words = gap < Length.FromSteps((long)PointsOnLine.Tolerance)
+            ? $"No place that meets as many wants has a larger smallest cut.{leaves}"
+            : $"No place that meets as many wants has a smallest cut over {LengthText.Finer(most, tape)}: {LengthText.Finer(gap, tape)} more than this one.{leaves}";
+        return new(ProofKind.Bounded, most, model.Examined, words);
+    }
+
+    /// <summary>The edge, in words, of the narrowest leg in the place scored last.</summary>
+    private static string Narrowest(PatternModel model)
+    {
+        var (least, words) = (double.MaxValue, "a side of the tile");
+        for (var i = 0; i < model.Lines.Length; i++)
+        {
+            if (model.Lines[i].Edge < 0 || model.LeastAtLine[i] >= least) continue;
+            FinishedFace face = model.Problem.Run.Faces[model.Lines[i].Face];
+            (least, words) = (model.LeastAtLine[i], EdgeWords.Of(face.Name, face.Edges[model.Lines[i].Edge].Name));
+        }
+
+        return words;
+    }
+}

@@ -1,0 +1,138 @@
+using Gaugerod.Engine.Pieces;
+
+namespace Gaugerod.Engine.Patterns;
+
+/// <summary>
+/// What the lines of a run do to the tiles, for some ways to move the bond at once. For one way alone the legs are the true
+/// ones; for more, only tiles that every one of the ways has cut there count, and their legs are no less than under any of
+/// the ways.
+/// </summary>
+/// <remarks>
+/// The argument (docs/patterns.md): a tile moved by any of the ways lies in the tile let out on every side by as far as
+/// the ways reach that way, and holds the tile let in as much. Where a line runs through the tile let in, it runs through
+/// it under every way; and the depth of the tile let out is no less than its depth under any.
+/// </remarks>
+internal sealed class Reckoning
+{
+    private readonly FieldLine[] _lines;
+    private readonly TileShape[] _shapes;
+    private readonly double[][] _in;
+    private readonly double[][] _out;
+    private readonly double _sliver;
+    private readonly double[] _slotLeast;
+    private readonly bool[] _slotCut, _slotSliver;
+    private readonly List<int> _cut = [];
+
+    /// <param name="lines">The lines.</param>
+    /// <param name="shapes">The tiles of the motif.</param>
+    /// <param name="slots">How many tiles any line may run through.</param>
+    /// <param name="sliver">A leg narrower than this is a sliver, unless half of its tile or more is left.</param>
+    public Reckoning(FieldLine[] lines, TileShape[] shapes, int slots, double sliver)
+    {
+        (_lines, _shapes, _sliver) = (lines, shapes, sliver);
+        _in = Array.ConvertAll(shapes, shape => new double[shape.Sides]);
+        _out = Array.ConvertAll(shapes, shape => new double[shape.Sides]);
+        (_slotLeast, _slotCut, _slotSliver) = (new double[slots], new bool[slots], new bool[slots]);
+        (Least, LeastShare, Taken) = (new double[lines.Length], new double[lines.Length], new double[lines.Length]);
+    }
+
+    /// <summary>For each line the narrowest leg of a tile cut there; the greatest number where none is.</summary>
+    public double[] Least { get; }
+
+    /// <summary>For each line the narrowest leg as a share of its tile's depth there; the greatest number where none is cut.</summary>
+    public double[] LeastShare { get; }
+
+    /// <summary>For each line the most that is taken off a tile's depth there; zero where none is cut.</summary>
+    public double[] Taken { get; }
+
+    /// <summary>How many tiles are cut at a side.</summary>
+    public int Cuts => _cut.Count;
+
+    /// <summary>How many tiles near lines were looked at in all.</summary>
+    public long Work { get; private set; }
+
+    /// <summary>The narrowest leg at any side; the greatest number when nothing is cut.</summary>
+    public double Smallest
+    {
+        get
+        {
+            var least = double.MaxValue;
+            foreach (var slot in _cut) least = Math.Min(least, _slotLeast[slot]);
+            return least;
+        }
+    }
+
+    /// <summary>How many tiles are left with a sliver.</summary>
+    public int Slivers
+    {
+        get
+        {
+            var count = 0;
+            foreach (var slot in _cut)
+            {
+                if (_slotSliver[slot]) count++;
+            }
+
+            return count;
+        }
+    }
+
+    /// <summary>Reckons.</summary>
+    public void Reckon(in Shifts shifts)
+    {
+        foreach (var slot in _cut) _slotCut[slot] = false;
+        _cut.Clear();
+        for (var tile = 0; tile < _shapes.Length; tile++)
+        {
+            for (var k = 0; k < _shapes[tile].Sides; k++)
+            {
+                var (x, y) = _shapes[tile].Outwards(k);
+                _out[tile][k] = shifts.Reach(x, y);
+                _in[tile][k] = -_out[tile][k];
+            }
+        }
+
+        for (var i = 0; i < _lines.Length; i++) Reckon(i, shifts);
+    }
+
+    private void Reckon(int index, in Shifts shifts)
+    {
+        var line = _lines[index];
+        var edge = line.Line;
+        var moved = (shifts.Y * edge.AlongX) - (shifts.X * edge.AlongY);
+        var reach = shifts.Reach(-edge.AlongY, edge.AlongX);
+        var (over, under) = (-PatternCutter.Hair - reach - moved, PatternCutter.Hair + reach - moved);
+        var (least, share, taken) = (double.MaxValue, double.MaxValue, 0.0);
+        Work += line.Tiles.Length;
+        foreach (ref readonly var near in line.Tiles.AsSpan())
+        {
+            ref readonly var span = ref line.Spans[near.Tile];
+            if (span.Least + near.Inwards >= over || span.Most + near.Inwards <= under) continue;
+            var shape = _shapes[near.Tile];
+            var (x, y) = (near.X + shifts.X, near.Y + shifts.Y);
+            var sure = shape.Through(edge, x, y, _in[near.Tile]);
+            if (sure.To - sure.From <= PatternCutter.Hair) continue;
+            var @out = _out[near.Tile];
+            var leg = shape.Leg(edge, x, y, shifts.IsOne ? sure : shape.Through(edge, x, y, @out), @out);
+            var depth = span.Most - span.Least;
+            least = Math.Min(least, leg);
+            share = Math.Min(share, leg / depth);
+            taken = Math.Max(taken, depth - leg);
+            if (line.Edge >= 0) Cut(near.Slot, leg, leg < Math.Min(_sliver, depth / 2));
+        }
+
+        (Least[index], LeastShare[index], Taken[index]) = (least, share, taken);
+    }
+
+    private void Cut(int slot, double leg, bool isSliver)
+    {
+        if (_slotCut[slot])
+        {
+            (_slotLeast[slot], _slotSliver[slot]) = (Math.Min(_slotLeast[slot], leg), _slotSliver[slot] | isSliver);
+            return;
+        }
+
+        (_slotCut[slot], _slotLeast[slot], _slotSliver[slot]) = (true, leg, isSliver);
+        _cut.Add(slot);
+    }
+}

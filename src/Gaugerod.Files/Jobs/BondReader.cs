@@ -1,0 +1,95 @@
+using Gaugerod.Engine.Bonds;
+using Gaugerod.Files.Json;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Files.Jobs;
+
+/// <summary>Reads the bond a run asks for. Whether the tiles make it is not judged here.</summary>
+internal sealed class BondReader(Values values, KnownNames names)
+{
+    private const int MostAbreast = 4;
+    private const int MostChips = 64;
+    private const int MostLengths = 8;
+
+    /// <summary>The kinds of bonds, as the file calls them.</summary>
+    public static IEnumerable<string> Kinds => BondForms.All.Select(form => form.Name);
+
+    public BondRequest? Read(Entry? entry)
+    {
+        if (entry is Entry.Text { Value: var said })
+        {
+            var meant = Near.Of(said, Kinds) ?? "grid";
+            values.Log.Add(entry, "a group { }", string.Equals(meant, "running", StringComparison.Ordinal) ? "{ \"kind\": \"running\", \"offset\": \"1/2\" }" : $"{{ \"kind\": \"{meant}\" }}");
+            return null;
+        }
+
+        if (entry is null || Fields.Group(entry, values) is not { } group) return null;
+        var kind = group.Members.TryGetValue("kind", out var member) ? member.Value : null;
+        var word = (kind as Entry.Text)?.Value;
+        if (BondForms.All.FirstOrDefault(form => string.Equals(form.Name, word, StringComparison.Ordinal)) is not { } known)
+        {
+            if (kind is null) values.Log.Add(group.At, group.PathTo("kind"), "nothing", Values.OneOf(Kinds));
+            else values.Log.Add(kind, Values.OneOf(Kinds), Values.Quoted(Near.Of(word ?? "", Kinds)));
+            return null;
+        }
+
+        if (Fields.Open(group, known, values) is not { } fields) return null;
+        var (turned, bond) = (values.Degrees(fields["turned"], -360, 360), Of(known, fields));
+        return bond is null ? null : bond with { Turn = turned ?? Angle.Zero };
+    }
+
+    private BondRequest? Of(Form form, Fields fields)
+    {
+        if (form == BondForms.Grid) return new BondRequest.Grid(fields.Word("lay", Words.Lays, Lay.Level));
+        if (form == BondForms.Running) return Running(fields);
+        if (form == BondForms.Herringbone) return new BondRequest.Herringbone(values.Whole(fields["abreast"], 1, MostAbreast) ?? 1);
+        if (form == BondForms.Basketweave) return new BondRequest.Basketweave();
+        if (form == BondForms.Pinwheel) return With(new BondRequest.Pinwheel(), fields["small"]);
+        if (form == BondForms.Windmill) return With(new BondRequest.Windmill(), fields["square"]);
+        if (form == BondForms.Hexagon) return new BondRequest.Hexagon(fields.Word("up", Words.HexagonEnds, true), values.Length(fields["point"], LengthRange.TileSide));
+        if (form == BondForms.Octagon) return With(new BondRequest.Octagon(values.Length(fields["corner"], LengthRange.Cut)), fields["square"]);
+        if (form == BondForms.Chevron) return Chevron(fields);
+        if (form == BondForms.Modular) return With(new BondRequest.Modular(), fields, 3, 3);
+        return form == BondForms.Planks ? Planks(fields) : Mosaic(fields);
+    }
+
+    private BondRequest? Running(Fields fields)
+    {
+        var (lay, step) = (fields.Word("lay", Words.Lays, Lay.Level), fields.Word("step", Words.Steps, Stepping.OneWay));
+        return values.Part(fields["offset"], "{ \"kind\": \"grid\" } for joints one above the other") is { } part
+            ? new BondRequest.Running(lay, part.Numerator, part.Denominator, step)
+            : null;
+    }
+
+    private BondRequest? Chevron(Fields fields)
+    {
+        if (values.Degrees(fields["slope"], 1, 89) is not { } slope) return null;
+        var chevron = new BondRequest.Chevron(slope);
+        return fields["down"] is { } down ? With(chevron, down) : chevron;
+    }
+
+    private BondRequest? Planks(Fields fields)
+    {
+        var (stagger, start) = (values.Length(fields["stagger"], LengthRange.TileSide), values.Name(fields["start"]));
+        return stagger is { } least && start is not null ? With(new BondRequest.Planks(least, start), fields, 0, MostLengths) : null;
+    }
+
+    private BondRequest.Mosaic? Mosaic(Fields fields) =>
+        values.Whole(fields["across"], 1, MostChips) is { } across && values.Whole(fields["high"], 1, MostChips) is { } high ? new(across, high) : null;
+
+    private BondRequest? With(BondRequest bond, Entry? product) =>
+        names.Product(product, values) is { } name ? bond with { With = [name] } : null;
+
+    private BondRequest? With(BondRequest bond, Fields fields, int least, int most)
+    {
+        var with = fields.Items("with").Select(item => names.Product(item, values)).ToList();
+        if (with.Count < least || with.Count > most)
+        {
+            if (fields["with"] is { } entry) values.Log.Add(entry, least == most ? $"{Values.Number(least)} products' names" : $"at most {Values.Number(most)} products' names");
+            return null;
+        }
+
+        return with.Contains(null) ? null : bond with { With = with.OfType<string>().ToSequence() };
+    }
+}
