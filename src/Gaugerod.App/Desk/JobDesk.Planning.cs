@@ -61,7 +61,7 @@ internal sealed partial class JobDesk
         if (round != _round) return;
         if (await Breath.ThroughAsync(TextRead.Steps(Text), () => round == _round) is not { } read) return;
         var before = Faults;
-        Faults = read.Faults;
+        (Faults, AsFar) = (read.Faults, read.AsFar);
         if (read.Job is not { } ready)
         {
             Progress = "";

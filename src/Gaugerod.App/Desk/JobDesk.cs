@@ -49,6 +49,9 @@ internal sealed partial class JobDesk
     /// <summary>The job as last read without a fault; null before that.</summary>
     public Job? Job { get; private set; }
 
+    /// <summary>As much of the job as it stands as can be read, checked or not.</summary>
+    public Job? AsFar { get; private set; }
+
     /// <summary>What cannot be used, each with its place in the job.</summary>
     public Sequence<FileFault> Faults { get; private set; } = [];
 

@@ -13,6 +13,7 @@ internal static class Samples
     public static string Title(string name) => name switch
     {
         "guest-shower" => "Guest shower, feet and inches",
+        "galley-splash" => "Galley splash, herringbone, millimetres",
         "cloakroom" => "Cloakroom wall, millimetres",
         _ => "Plain wall, by hand",
     };

@@ -11,6 +11,9 @@ namespace Gaugerod.App.Desk;
 /// <param name="Job">The job, checked; null when something of it cannot be used.</param>
 internal sealed record TextRead(Sequence<FileFault> Faults, CheckedJob? Job)
 {
+    /// <summary>As much of the job as could be read, for a look at it.</summary>
+    public Job? AsFar { get; private init; }
+
     /// <summary>Reads and checks a text, a little at a time: nothing until the last.</summary>
     public static IEnumerable<TextRead?> Steps(string text)
     {
@@ -18,7 +21,7 @@ internal sealed record TextRead(Sequence<FileFault> Faults, CheckedJob? Job)
         yield return null;
         if (reading is not JobReading.Understood read)
         {
-            yield return new(reading is JobReading.Refused refused ? refused.Faults : [], null);
+            yield return reading is JobReading.Refused refused ? new(refused.Faults, null) { AsFar = refused.AsFar } : new([], null);
             yield break;
         }
 
@@ -30,6 +33,6 @@ internal sealed record TextRead(Sequence<FileFault> Faults, CheckedJob? Job)
         }
 
         var faults = seen!.Faults.Select(read.Locate).ToSequence();
-        yield return new(faults, faults.Count == 0 ? seen : null);
+        yield return new(faults, faults.Count == 0 ? seen : null) { AsFar = read.Job };
     }
 }

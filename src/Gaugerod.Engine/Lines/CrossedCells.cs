@@ -52,8 +52,8 @@ internal sealed class CrossedCells
                 var column = _touched[i];
                 var left = start + ((_firstColumn + column) * _courses.Period);
                 var kind = _cells[column].Kind(new(left, bottom, left + _courses.Length, bottom + _courses.Depth, _frame.Lay), _edges, _ring, _mark);
-                if (_frame.Lay == Lay.Level) cells.Add(kind, left, bottom);
-                else cells.Add(kind, bottom, left);
+                if (_frame.Lay == Lay.Level) cells.Add(kind, left, bottom, 0);
+                else cells.Add(kind, bottom, left, 0);
                 _cells[column] = default;
             }
 

@@ -4,7 +4,7 @@ namespace Gaugerod.Engine.Lines;
 
 /// <summary>
 /// The cut tiles of a face by kind, where each would lie whole. Filled anew at every frame of a tiling that slides, so it
-/// keeps its room and is read as plain numbers. All tiles of a face are of one size.
+/// keeps its room and is read as plain numbers. Each tile is its first corner and which of the bond's outlines it has.
 /// </summary>
 public sealed class CutCells
 {
@@ -17,19 +17,20 @@ public sealed class CutCells
         for (var kind = 0; kind < _corners.Length; kind++) _corners[kind] = [];
     }
 
-    /// <summary>The lower left corners of the tiles of a kind, x and y in turn, in steps of a length on the face.</summary>
+    /// <summary>The tiles of a kind, three numbers each: x and y of the first corner, in steps of a length on the face, and the place of its outline in the slide's.</summary>
     /// <param name="kind">The kind; of whole tiles there are none.</param>
     public ReadOnlySpan<long> Of(PieceKind kind) => _corners[(int)kind].AsSpan(0, _used[(int)kind]);
 
     internal void Clear() => Array.Clear(_used);
 
-    internal void Add(PieceKind kind, long left, long bottom)
+    internal void Add(PieceKind kind, long x, long y, int outline)
     {
         ref var used = ref _used[(int)kind];
         ref var corners = ref _corners[(int)kind];
-        if (used + 2 > corners.Length) Array.Resize(ref corners, Math.Max(64, corners.Length * 2));
-        corners[used] = left;
-        corners[used + 1] = bottom;
-        used += 2;
+        if (used + 3 > corners.Length) Array.Resize(ref corners, Math.Max(96, corners.Length * 2));
+        corners[used] = x;
+        corners[used + 1] = y;
+        corners[used + 2] = outline;
+        used += 3;
     }
 }

@@ -19,6 +19,9 @@ internal sealed class PatternModel
     // What the smallest cut is where nothing is cut: no leg is longer.
     private readonly double _deepest;
 
+    // Where the place scored last lies, within one step of the lattice each way.
+    private long _right, _up;
+
     public PatternModel(PatternProblem problem)
     {
         Problem = problem;
@@ -61,9 +64,8 @@ internal sealed class PatternModel
     public PatternPlacing At(long x, long y)
     {
         Examined++;
-        var (right, up) = Domain.Within(x, y);
-        var shifts = Shifts.Only(right, up);
-        var (score, smallest) = Score(shifts);
+        (_right, _up) = Domain.Within(x, y);
+        var (score, smallest) = Score(Shifts.Only(_right, _up));
         var tape = Problem.Run.Tape;
         var shown = score with { SmallestCut = tape.Down(score.SmallestCut), Mirror = tape.Nearest(score.Mirror) };
         return new(x, y, shown, smallest);
@@ -77,12 +79,15 @@ internal sealed class PatternModel
     public bool[] Held(PatternPlacing placing)
     {
         _ = At(placing.X, placing.Y);
-        var (right, up) = Domain.Within(placing.X, placing.Y);
-        return [.. _checks.Select(check => !check.IsMissed(_reckoning, Shifts.Only(right, up)))];
+        return [.. _checks.Select(check => !check.IsMissed(_reckoning, Shifts.Only(_right, _up)))];
     }
 
     /// <summary>The narrowest leg at each line, for the place scored last; the greatest number where nothing is cut.</summary>
     public ReadOnlySpan<double> LeastAtLine => _reckoning.Least;
+
+    /// <summary>The tiles of a face that a side cuts, for the place scored last, each once.</summary>
+    public IEnumerable<(int Tile, long X, long Y)> CutTiles(int face) => _reckoning.CutTiles
+        .Where(cut => cut.Face == face).Select(cut => (cut.Tile, (long)cut.X + _right, (long)cut.Y + _up));
 
     /// <summary>Whether a place leaves any leg under half of its tile's depth there.</summary>
     public bool HasUnderHalf(PatternPlacing placing)

@@ -21,6 +21,7 @@ internal sealed class Reckoning
     private readonly double _sliver;
     private readonly double[] _slotLeast;
     private readonly bool[] _slotCut, _slotSliver;
+    private readonly (int Face, int Tile, double X, double Y)[] _where;
     private readonly List<int> _cut = [];
 
     /// <param name="lines">The lines.</param>
@@ -33,6 +34,12 @@ internal sealed class Reckoning
         _in = Array.ConvertAll(shapes, shape => new double[shape.Sides]);
         _out = Array.ConvertAll(shapes, shape => new double[shape.Sides]);
         (_slotLeast, _slotCut, _slotSliver) = (new double[slots], new bool[slots], new bool[slots]);
+        _where = new (int Face, int Tile, double X, double Y)[slots];
+        foreach (var line in lines)
+        {
+            foreach (ref readonly var near in line.Tiles.AsSpan()) _where[near.Slot] = (line.Face, near.Tile, near.X, near.Y);
+        }
+
         (Least, LeastShare, Taken) = (new double[lines.Length], new double[lines.Length], new double[lines.Length]);
     }
 
@@ -47,6 +54,9 @@ internal sealed class Reckoning
 
     /// <summary>How many tiles are cut at a side.</summary>
     public int Cuts => _cut.Count;
+
+    /// <summary>The tiles that are cut at a side: their face, their place in the motif and where they lie before the bond is moved.</summary>
+    public IEnumerable<(int Face, int Tile, double X, double Y)> CutTiles => _cut.Select(slot => _where[slot]);
 
     /// <summary>How many tiles near lines were looked at in all.</summary>
     public long Work { get; private set; }

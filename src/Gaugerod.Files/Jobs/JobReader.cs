@@ -27,7 +27,7 @@ public static class JobReader
         var job = Fields.Open(group, Forms.Job, new Values(log, unit)) is { } fields ? Job(fields, root) : null;
 
         // What was read in doubt may well be why the rest does not fit.
-        return log.Any || job is null ? new JobReading.Refused([.. log.Faults, .. log.Doubts]) : new JobReading.Understood(job with { Remarks = [.. log.Doubts.Select(Remark), .. log.PassedOver.Select(Remark)] }, root, log);
+        return log.Any || job is null ? new JobReading.Refused([.. log.Faults, .. log.Doubts]) { AsFar = job } : new JobReading.Understood(job with { Remarks = [.. log.Doubts.Select(Remark), .. log.PassedOver.Select(Remark)] }, root, log);
     }
 
     private static Finding Remark(FileFault doubt) => new(

@@ -43,5 +43,9 @@ public abstract record JobReading
 
     /// <summary>It was refused; nothing was guessed.</summary>
     /// <param name="Faults">All that was found, in the file's order; at least one, at most 100.</param>
-    public sealed record Refused(Sequence<FileFault> Faults) : JobReading;
+    public sealed record Refused(Sequence<FileFault> Faults) : JobReading
+    {
+        /// <summary>As much of the job as could be read, for a look at it; what was refused is missing. Null where nothing could be.</summary>
+        public Job? AsFar { get; init; }
+    }
 }

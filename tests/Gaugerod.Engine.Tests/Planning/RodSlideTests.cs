@@ -72,7 +72,7 @@ public sealed class RodSlideTests
         var job = Wall(bond);
         var plan = OneWall.Plan(job);
         var slide = RodSlide.Of(job, plan);
-        var drawn = slide.Lattice(plan.Best.Faces, 0).ToHashSet();
+        var drawn = slide.Lattice(plan.Best.Faces, 0).Select(ring => ring.Bounds).ToHashSet();
         foreach (var (right, up) in new[] { (0, 0), (5, 0), (-5, 0), (0, 700), (2345, -1999), (-61, 61) })
         {
             var place = slide.Moved(slide.Moved(plan.Best.Faces, Axis.Level, Mm(right), 0), Axis.Plumb, Mm(up), 0);
@@ -143,12 +143,12 @@ public sealed class RodSlideTests
     {
         var cells = new CutCells();
         slide.Cut(place, 0, cells);
-        var (width, height) = slide.Tile;
+        var (width, height) = (slide.Tiles[0].Bounds.Width, slide.Tiles[0].Bounds.Height);
         var all = new List<(PieceKind, Box)>();
         foreach (var kind in Enum.GetValues<PieceKind>())
         {
             var corners = cells.Of(kind);
-            for (var i = 0; i < corners.Length; i += 2)
+            for (var i = 0; i < corners.Length; i += 3)
             {
                 var (left, bottom) = (Length.FromSteps(corners[i]), Length.FromSteps(corners[i + 1]));
                 all.Add((kind, new(left, bottom, left + width, bottom + height)));

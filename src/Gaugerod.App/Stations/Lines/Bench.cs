@@ -13,10 +13,10 @@ internal sealed class Bench
 {
     private Sequence<Placing> _grabbed;
 
-    private Bench(Plan plan, int run, int face, RodSlide slide, RunDrawn drawn)
+    private Bench(Plan plan, int index, int face, RodSlide slide, RunDrawn drawn, RunPlan run)
     {
-        (Job, Index, Face) = (plan.Job, run, face);
-        (Run, Slide, Drawn) = (plan.Runs[run], slide, drawn);
+        (Job, Index, Face) = (plan.Job, index, face);
+        (Run, Slide, Drawn) = (run, slide, drawn);
         Level = new(Slide, Axis.Level, Tape);
         Plumb = new(Slide, Axis.Plumb, Tape);
         Place = _grabbed = Run.Best.Faces;
@@ -30,7 +30,16 @@ internal sealed class Bench
         var slide = RodSlide.Of(plan.Job, plan.Runs[run]);
         await Task.Delay(1);
         var drawn = await RunDrawn.MakeAsync(plan.Runs[run], slide);
-        return new(plan, run, face, slide, drawn);
+        return new(plan, run, face, slide, drawn, plan.Runs[run]);
+    }
+
+    /// <summary>Lays the run on the bench with its bond turned another way about where it stands.</summary>
+    public async Task<Bench> TurnedAsync(Plan plan, Angle turn)
+    {
+        var (slide, run) = RodSlide.Turned(Job, Run, Place, turn);
+        await Task.Delay(1);
+        var drawn = await RunDrawn.MakeAsync(run, slide);
+        return new(plan, Index, Face, slide, drawn, run) { IsTurning = true };
     }
 
     public Job Job { get; }
@@ -62,7 +71,10 @@ internal sealed class Bench
     public SlideFigures Before { get; set; }
 
     /// <summary>Whether the rods stand where the plan has them.</summary>
-    public bool IsPlanned => Place.Equals(Run.Best.Faces);
+    public bool IsPlanned => !IsTurning && Place.Equals(Run.Best.Faces);
+
+    /// <summary>Whether it shows the bond turned another way than in the plan, while a person turns it.</summary>
+    public bool IsTurning { get; private init; }
 
     /// <summary>Whether a person chose the plan's place.</summary>
     public bool IsHeld => Run.Request.Place is not null;
@@ -115,6 +127,7 @@ internal sealed class Bench
         var at = LengthText.Nearest(Length.FromSteps(Gaugerod.Plane.Shapes.Grid.Mod(curve.Stand(Place, Face).Steps, Slide.Pitch(rod).Steps)), Tape);
         var cut = Now.Score.Cuts == 0 ? "no tile is cut" : $"smallest cut {LengthText.Down(Now.Score.SmallestCut, Tape)}";
         var from = Slide.Faces[Slide.Restart ? Face : 0].Name;
+        if (!Run.Request.Bond.IsStraight) return rod == Axis.Level ? $"the pattern stands {at} from the left of {from}; {cut}" : $"the pattern stands {at} up on {from}; {cut}";
         return rod == Axis.Level ? $"a tile's side {at} from the left of {from}; {cut}" : $"a course begins {at} up on {Slide.Faces[0].Name}; {cut}";
     }
 

@@ -56,7 +56,7 @@ internal sealed record FaceDrawn(
             plan.Face.Openings.Where(opening => opening.Ring.Points.Count == 4)
                 .Aggregate(ink(), (path, opening) => path.Line(opening.Ring.Points[0], opening.Ring.Points[2]).Line(opening.Ring.Points[1], opening.Ring.Points[3])).ToString(),
             [.. stands.Concat(plan.Face.Openings).Select(one => Named(one, ink()))],
-            ink().Boxes(slide.Lattice(run.Best.Faces, face)).ToString(),
+            ink().Rings(slide.Lattice(run.Best.Faces, face)).ToString(),
             [.. plan.Pieces.GroupBy(piece => piece.Kind).OrderBy(kind => kind.Key)
                 .Select(kind => new KindDrawn(PieceWords.Of(kind.Key), ink().Rings(kind.SelectMany(Rings)).ToString()))],
             Snapped(run, finished, ink()),

@@ -59,12 +59,6 @@ internal sealed class Ink(Length left, Length top)
         return this;
     }
 
-    public Ink Boxes(IEnumerable<Box> boxes)
-    {
-        foreach (var box in boxes) Box(box);
-        return this;
-    }
-
     public Ink Rings(IEnumerable<Ring> rings)
     {
         foreach (var ring in rings) Ring(ring);

@@ -37,7 +37,7 @@ internal sealed class RunDrawn
         (Across, Up) = (right - left, top - bottom);
         _corners = [.. faces.Select(face => (left - face.Unrolled, top - face.Raised))];
         _inks = [.. _corners.Select(corner => (Func<Ink>)(() => new Ink(corner.Left, corner.Top)))];
-        _cellInk = new(slide.Tile.Width, slide.Tile.Height);
+        _cellInk = new(slide.Tiles);
         _faces = new FaceDrawn[faces.Count];
         Folds = string.Concat(faces.Skip(1).Select(face => $"M{Ink.Units(face.Unrolled - left).ToString(CultureInfo.InvariantCulture)} 0v{Ink.Units(Up).ToString(CultureInfo.InvariantCulture)}"));
         LevelMarks = Marks(Axis.Level, at => Ink.Units(at - left), Across, level: true);
@@ -116,7 +116,7 @@ internal sealed class RunDrawn
         var same = _shown[face] == place[face];
         _shown[face] = place[face];
         if (!same) _slide.Cut(place, face, _cells);
-        foreach (var kind in CutKinds) frame.Add(same ? null : _cellInk.Path(_cells.Of(kind), _corners[face].Left, _corners[face].Top - _slide.Tile.Height));
+        foreach (var kind in CutKinds) frame.Add(same ? null : _cellInk.Path(_cells.Of(kind), _corners[face].Left, _corners[face].Top));
     }
 
     private static string Moved(long right, long down) => string.Create(CultureInfo.InvariantCulture, $"translate({right} {down})");

@@ -9,7 +9,6 @@ namespace Gaugerod.App.Stations.Measure;
 /// <summary>The runs: which faces are tiled as one, with which tile, bond and joint.</summary>
 public sealed partial class RunsPart : ComponentBase
 {
-    private static readonly Dictionary<string, string> s_bonds = new(StringComparer.Ordinal) { ["grid"] = "grid: joints in line", ["running"] = "running: courses moved" };
     private static readonly Dictionary<string, string> s_corners = new(StringComparer.Ordinal) { ["wrap"] = "wraps round", ["restart"] = "begins anew on each" };
 
     private static readonly string[] s_groups = ["bond", "joint", "limits", "place"];
@@ -40,8 +39,6 @@ public sealed partial class RunsPart : ComponentBase
             return [.. JobLists.List(Desk.Root, "faces").Select(JobLists.Name).Where(name => name.Length > 0 && !taken.Contains(name))];
         }
     }
-
-    private bool Running => FieldId.Text(Desk, At + ".bond.kind") is "running";
 
     private bool Flexes => JobPath.Get(Desk.Root, At + ".joint") is JsonObject;
 
@@ -112,14 +109,6 @@ public sealed partial class RunsPart : ComponentBase
     {
         if (FieldId.Text(Desk, At + ".through") is var through && string.Equals(through, Faces[at], StringComparison.Ordinal)) JobPath.Set(root, At + ".through", null);
         if (JobPath.Get(root, At + ".faces") is JsonArray faces) faces.RemoveAt(at);
-    });
-
-    private void TakeBond(string? kind) => Desk.Change($"bond of {Name}", root =>
-    {
-        JobPath.Set(root, At + ".bond.kind", JsonValue.Create(kind ?? "grid"));
-        var running = kind is "running";
-        if (!running) JobPath.Set(root, At + ".bond.step", null);
-        JobPath.Set(root, At + ".bond.offset", running ? JsonValue.Create("1/2") : null);
     });
 
     private void Flex(bool on) => Desk.Change($"joint of {Name}", root =>
