@@ -79,7 +79,12 @@ internal sealed class PatternCutter
         var least = double.MaxValue;
         foreach (var (edge, chord) in _crossing)
         {
-            if (!_field.Field.IsDrilled(_field.Tags[edge])) least = Math.Min(least, shape.Leg(_field.Edges[edge], tile.X, tile.Y, chord, exact));
+            if (_field.Field.IsDrilled(_field.Tags[edge])) continue;
+            least = Math.Min(least, shape.Leg(_field.Edges[edge], tile.X, tile.Y, chord, exact));
+            foreach (var (other, facing) in _crossing)
+            {
+                if (!_field.Field.IsDrilled(_field.Tags[other])) least = Math.Min(least, FacingCuts.Gap(_field.Edges[edge], chord, _field.Edges[other], facing) ?? least);
+            }
         }
 
         return least == double.MaxValue ? long.MaxValue : (long)least;
