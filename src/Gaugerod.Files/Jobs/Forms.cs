@@ -112,7 +112,7 @@ internal static class Forms
     public static readonly IReadOnlyList<Form> All =
     [
         Job, Product, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
-        RectangleOpening, OutlineOpening, Hole, .. Zones, Run, .. BondForms.All, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, EqualWant, FullCourseWant,
+        RectangleOpening, OutlineOpening, Hole, .. Zones, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, EqualWant, FullCourseWant,
     ];
 
     /// <summary>The names of every group's fields: one that stands in another group than its own was meant to be there.</summary>
