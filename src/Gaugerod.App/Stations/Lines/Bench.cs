@@ -42,6 +42,13 @@ internal sealed class Bench
         return new(plan, Index, Face, slide, drawn, run) { IsTurning = true };
     }
 
+    /// <summary>The tiles of each face with the bond turned as in a place, drawn.</summary>
+    public IReadOnlyList<string> Lattices(Sequence<Placing> place)
+    {
+        var (slide, run) = RodSlide.Turned(Job, Run, place, place[0].Turn);
+        return [.. Enumerable.Range(0, slide.Faces.Count).Select(face => Drawn.Outline(face, slide.Lattice(run.Best.Faces, face)))];
+    }
+
     public Job Job { get; }
 
     public int Index { get; }

@@ -177,6 +177,12 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     private async Task TakeAsync(Proposal? proposal, bool best)
     {
         if (_bench is not { } bench) return;
+        if (proposal is not null && proposal.Placing.Turn != bench.Run.Best.Placing.Turn)
+        {
+            Turned(proposal.Placing.Turn);
+            return;
+        }
+
         bench.Grab();
         if (proposal is not null && proposal.Placing.Joint == bench.Run.Best.Placing.Joint) bench.Stand(proposal.Faces);
         await ShowAsync();
