@@ -73,6 +73,8 @@ internal static class Forms
         new("name", "a name such as \"window\"", true), new("outline", "a list of corners [[x, y], ...]", true),
         HeightsFrom, new("edge", "an edge { }"), new("edges", "a list with one edge for each side"));
 
+    public static readonly Form Arc = new("arc", new("to", "a corner [x, y]", true), new("through", "a point [x, y] on the arc", true));
+
     public static readonly Form Hole = new(
         "hole",
         new("name", "a name such as \"valve\"", true), new("x", ALength, true), new("y", ALength, true), new("diameter", ALength, true), HeightsFrom, new("clearance", ASmallLength));
@@ -98,7 +100,7 @@ internal static class Forms
     public static readonly IReadOnlyList<Form> All =
     [
         Job, Product, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
-        RectangleOpening, OutlineOpening, Hole, Run, .. BondForms.All, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, EqualWant, FullCourseWant,
+        RectangleOpening, OutlineOpening, Arc, Hole, Run, .. BondForms.All, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, EqualWant, FullCourseWant,
     ];
 
     /// <summary>The names of every group's fields: one that stands in another group than its own was meant to be there.</summary>

@@ -45,7 +45,7 @@ internal sealed class KnownNames(IReadOnlyList<string?> products, IReadOnlyList<
                     .Concat(read.Fixtures.SelectMany(f => new[] { f.Name, f.Name + ".left", f.Name + ".right" })),
             _ => throw new ArgumentException("A face is given by its outline or by readings.", nameof(face)),
         };
-        return own.Concat(face.Openings.SelectMany(o => o.Edges.Select(e => $"{o.Name}.{e.Name}")));
+        return own.Concat(face.Openings.SelectMany(o => o.Edges.Select(e => $"{o.Name}.{e.Name}"))).Distinct(StringComparer.Ordinal);
     }
 
     private Face? FaceNamed(string name) => faces.FirstOrDefault(f => string.Equals(f.Name, name, StringComparison.Ordinal))?.Face;
