@@ -56,4 +56,8 @@ public sealed record Opening(string Name, Ring Ring, Sequence<Edge> Edges);
 /// <param name="Name">Its name.</param>
 /// <param name="Centre">Its middle on the face.</param>
 /// <param name="Diameter">The hole to be drilled, clearance included; more than zero.</param>
-public sealed record Hole(string Name, Point Centre, Length Diameter);
+public sealed record Hole(string Name, Point Centre, Length Diameter)
+{
+    /// <summary>How much tile must stand between the hole and a side of the tile it is drilled in; null where nothing is asked.</summary>
+    public Length? EdgeClear { get; init; }
+}

@@ -9,7 +9,7 @@ internal static class JobUnits
     private static readonly HashSet<string> s_lengths = new(StringComparer.Ordinal)
     {
         "edgeJoint", "width", "height", "thickness", "bondCoat", "variation", "warpage", "kerf", "foot", "middle", "top", "left", "right", "levelLine",
-        "from", "to", "heightLeft", "heightRight", "bottom", "x", "y", "diameter", "clearance", "joint", "trim", "cover", "least", "wanted", "most",
+        "from", "to", "heightLeft", "heightRight", "bottom", "x", "y", "diameter", "clearance", "edgeClear", "joint", "trim", "cover", "least", "wanted", "most",
         "smallest", "sliver", "size",
     };
 
