@@ -88,8 +88,9 @@ internal static class FaceReader
         var under = heights.Under(fields);
         var diameter = fields.Length("diameter", LengthRange.Bore);
         var clearance = fields.Length("clearance", LengthRange.Layer, Length.Zero);
+        var edgeClear = fields.Length("edgeClear", LengthRange.Layer);
         return name is null || x is not { } right || y is not { } up || under is not { } line || diameter is not { } across
             ? null
-            : new Hole(name, new Point(right, up + line), across + (clearance * 2));
+            : new Hole(name, new Point(right, up + line), across + (clearance * 2)) { EdgeClear = edgeClear };
     }
 }

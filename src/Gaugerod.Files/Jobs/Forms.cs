@@ -77,7 +77,7 @@ internal static class Forms
 
     public static readonly Form Hole = new(
         "hole",
-        new("name", "a name such as \"valve\"", true), new("x", ALength, true), new("y", ALength, true), new("diameter", ALength, true), HeightsFrom, new("clearance", ASmallLength));
+        new("name", "a name such as \"valve\"", true), new("x", ALength, true), new("y", ALength, true), new("diameter", ALength, true), HeightsFrom, new("clearance", ASmallLength), new("edgeClear", "a length such as \"1/2\""));
 
     public static readonly Form Run = new(
         "run",
@@ -94,13 +94,14 @@ internal static class Forms
     public static readonly Form JointWant = new("jointWant", Want(new("face", "a face's name", true), new("height", ALength), HeightsFrom, new("edge", "an edge's name")));
     public static readonly Form AtLeastWant = new("atLeastWant", Want(new("face", "a face's name", true), new("edge", "an edge's name", true), new("size", ALength), new("part", "a part such as \"1/2\"")));
     public static readonly Form CentredWant = new("centredWant", Want(new("face", "a face's name", true), new("opening", "an opening's name"), new("on", "\"tile\", \"joint\" or \"either\"")));
+    public static readonly Form HoleWant = new("holeWant", Want(new("face", "a face's name", true), new("hole", "a hole's name", true), new("on", "\"tile\", \"joint\" or \"either\"")));
     public static readonly Form EqualWant = new("equalWant", Want(new("face", "a face's name", true), new("edge", "an edge's name", true), new("and", "a group such as { \"face\": \"east\", \"edge\": \"right\" }", true)));
     public static readonly Form FullCourseWant = new("fullCourseWant", Want(new("face", "a face's name", true), new("edge", "an edge's name", true)));
 
     public static readonly IReadOnlyList<Form> All =
     [
         Job, Product, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
-        RectangleOpening, OutlineOpening, Arc, Hole, Run, .. BondForms.All, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, EqualWant, FullCourseWant,
+        RectangleOpening, OutlineOpening, Arc, Hole, Run, .. BondForms.All, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, HoleWant, EqualWant, FullCourseWant,
     ];
 
     /// <summary>The names of every group's fields: one that stands in another group than its own was meant to be there.</summary>

@@ -34,6 +34,14 @@ internal sealed class KnownNames(IReadOnlyList<string?> products, IReadOnlyList<
             : values.Name(entry);
     }
 
+    public string? Hole(string? face, Entry? entry, Values values)
+    {
+        if (face is null || entry is null) return null;
+        return FaceNamed(face) is { } known
+            ? Known(entry, values, $"a hole of {face}", known.Holes.Select(hole => hole.Name))
+            : values.Name(entry);
+    }
+
     /// <summary>The names of a face's edges, as the engine gives them.</summary>
     public static IEnumerable<string> EdgesOf(Face face)
     {
