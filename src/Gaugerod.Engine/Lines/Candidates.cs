@@ -134,10 +134,10 @@ internal sealed class Candidates
         var repeat = axis == CheckAxis.Along ? _model.Courses.Period : _model.Courses.Rise;
         long[] offsets = axis == CheckAxis.Along ? _model.Offsets : [0];
         var lines = new List<long>();
-        foreach (var check in _model.Checks.OfType<Check.Stands>())
+        foreach (var check in _model.Checks)
         {
-            if (check.Axis != axis || check.Face < first || check.Face >= end) continue;
-            foreach (var target in check.Targets)
+            if (check.Face < first || check.Face >= end) continue;
+            foreach (var target in check.TargetsOn(axis))
             {
                 foreach (var offset in offsets) lines.Add(Grid.Mod(target - offset + shift(_model.Frames[check.Face]), repeat));
             }

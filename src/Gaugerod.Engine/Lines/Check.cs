@@ -23,11 +23,16 @@ internal abstract record Check(int Want, int Face, bool Must, int Weight)
     /// <summary>A hundredth of a millimetre: nearer than anyone can set a tile.</summary>
     public const long Tolerance = 32;
 
+    /// <summary>Where a tile may begin that way, on the face, so that it may be held; nothing where it does not hang on that.</summary>
+    public virtual IEnumerable<long> TargetsOn(CheckAxis axis) => [];
+
     /// <summary>A tile's side, or a middle, stands on a place: the place less the target is a whole number of repeats.</summary>
     /// <param name="Axis">Which way.</param>
     /// <param name="Targets">Where a tile may begin so that the want is held, on the face.</param>
     public sealed record Stands(int Want, int Face, bool Must, int Weight, CheckAxis Axis, long[] Targets) : Check(Want, Face, Must, Weight)
     {
+        public override IEnumerable<long> TargetsOn(CheckAxis axis) => axis == Axis ? Targets : [];
+
         /// <summary>Whether it is held when a tile begins at a place.</summary>
         /// <param name="start">Where a tile of course 0 begins, along or across.</param>
         /// <param name="repeat">The bond's repeat that way.</param>

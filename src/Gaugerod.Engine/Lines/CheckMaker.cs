@@ -62,6 +62,8 @@ internal static class CheckMaker
 
             case Want.Centred centred when Find(frames, centred.Face) is { } f:
                 return Centre(centred, index, f, frames[f], courses, joint.Steps);
+            case Want.HoleOn hole when Find(frames, hole.Face) is { } f:
+                return PointCheck.Of(hole, index, f, frames[f], courses, joint.Steps);
             case Want.EqualCuts equal when Find(frames, equal.One.Face) is { } f && Find(frames, equal.Other.Face) is { } g:
             {
                 var (one, other) = (Edges(frames[f].Face, equal.One.Edge), Edges(frames[g].Face, equal.Other.Edge));

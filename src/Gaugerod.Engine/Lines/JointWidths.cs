@@ -30,9 +30,8 @@ internal static class JointWidths
     }
 
     private static List<long> Lines(RunModel model) =>
-        [.. model.Checks.OfType<Check.Stands>()
-            .Where(check => check.Axis == CheckAxis.Across)
-            .SelectMany(check => check.Targets.Select(target => target + model.Frames[check.Face].RunAcross))];
+        [.. model.Checks
+            .SelectMany(check => check.TargetsOn(CheckAxis.Across).Select(target => target + model.Frames[check.Face].RunAcross))];
 
     /// <summary>The widths at which so many tiles and as many joints just reach from one line to the other.</summary>
     private static void Between(long near, long far, long depth, long least, long most, SortedSet<long> widths)

@@ -170,6 +170,7 @@ internal sealed class RunBounds
             {
                 Check.Stands { Axis: CheckAxis.Across } => _model.IsHeld(check, u, v),
                 Check.Stands => !checkAlong || _model.IsHeld(check, u, v),
+                PointCheck point => checkAlong ? _model.IsHeld(check, u, v) : point.MayHold(v[check.Face], _model.Courses),
                 // Only a limit on all edges can be judged from the smallest legs.
                 Check.AtLeast all when check.Want < 0 => _side[check.Face].Leg >= all.SideSize && _level[check.Face].Leg >= all.LevelSize,
                 _ => true,

@@ -92,6 +92,7 @@ internal sealed class RunModel
         Check.Stands stands => stands.Axis == CheckAxis.Across
             ? stands.IsHeld(v[check.Face], Courses.Rise, [0])
             : stands.IsHeld(u[check.Face], Courses.Period, Offsets),
+        PointCheck point => point.IsHeld(u[check.Face], v[check.Face], Courses),
         Check.AtLeast least => Least(check.Face, least),
         Check.Equal equal => Math.Abs(
             Narrowest(equal.Face, equal.Edges, equal.Whole) - Narrowest(equal.OtherFace, equal.OtherEdges, equal.OtherWhole)) <= equal.Mark,

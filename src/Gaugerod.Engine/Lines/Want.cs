@@ -47,6 +47,14 @@ public abstract record Want(bool Must, int Weight)
     /// <param name="Weight">How much a wish counts.</param>
     public sealed record Centred(string Face, string? Opening, CentreOn On, bool Must, int Weight) : Want(Must, Weight);
 
+    /// <summary>A crossing of joints, or the middle of a tile, stands on the middle of a round hole: a drain, a pipe.</summary>
+    /// <param name="Face">The face.</param>
+    /// <param name="Hole">The hole's name.</param>
+    /// <param name="On">What stands there.</param>
+    /// <param name="Must">Whether it is a must.</param>
+    /// <param name="Weight">How much a wish counts.</param>
+    public sealed record HoleOn(string Face, string Hole, CentreOn On, bool Must, int Weight) : Want(Must, Weight);
+
     /// <summary>The cuts at two edges are equal, to a mark of the tape.</summary>
     public sealed record EqualCuts(EdgeRef One, EdgeRef Other, bool Must, int Weight) : Want(Must, Weight);
 

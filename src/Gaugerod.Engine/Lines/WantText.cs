@@ -14,6 +14,7 @@ internal static class WantText
         Want.AtLeast { Size: { } size } least => $"at least {LengthText.Nearest(size, tape)} along {Name(least.Edge)}",
         Want.AtLeast { PartOfTile: { } part } least => $"at least {Part(part)} a tile along {Name(least.Edge)}",
         Want.Centred centred => $"{On(centred.On)} on the middle of {(centred.Opening is { } opening ? $"the {opening} on {centred.Face}" : centred.Face)}",
+        Want.HoleOn hole => $"{Crossing(hole.On)} on the middle of {(hole.Hole.StartsWith("the ", StringComparison.Ordinal) ? "" : "the ")}{hole.Hole} on {hole.Face}",
         Want.EqualCuts equal => $"equal cuts at {Name(equal.One)} and {Name(equal.Other)}",
         _ => throw new ArgumentOutOfRangeException(nameof(want), want, "No words for this want."),
     };
@@ -25,6 +26,13 @@ internal static class WantText
         CentreOn.Tile => "a tile",
         CentreOn.Joint => "a joint",
         _ => "a tile or a joint",
+    };
+
+    private static string Crossing(CentreOn on) => on switch
+    {
+        CentreOn.Tile => "the middle of a tile",
+        CentreOn.Joint => "a crossing of joints",
+        _ => "a crossing of joints or the middle of a tile",
     };
 
     private static string Part((int Numerator, int Denominator) part) => part == (1, 2)

@@ -56,6 +56,12 @@ internal abstract record PatternCheck(int Want, bool Must, int Weight)
         public override bool IsMissed(Reckoning reckoning, in Shifts shifts) => !Through!.MayHold(shifts);
     }
 
+    /// <summary>One of some points of the bond stands on a place.</summary>
+    public sealed record StandsOn(int Want, bool Must, int Weight, PointsOnPoint Points) : PatternCheck(Want, Must, Weight)
+    {
+        public override bool IsMissed(Reckoning reckoning, in Shifts shifts) => !Points.MayHold(shifts);
+    }
+
     /// <summary>The narrowest leg at some lines, or the whole where none is cut.</summary>
     public static double Narrowest(Reckoning reckoning, int[] lines, double whole)
     {

@@ -74,6 +74,8 @@ internal sealed class PatternChecks
                 return new PatternCheck.AtLeast(index, want.Must, want.Weight, Named(f, least.Edge.Edge), size.Steps);
             case Want.Centred centred when Find(centred.Face) is { } f:
                 return Centred(centred, index, f);
+            case Want.HoleOn hole when Find(hole.Face) is { } f:
+                return OnHole(hole, index, f);
             case Want.EqualCuts equal when Find(equal.One.Face) is { } f && Find(equal.Other.Face) is { } g:
             {
                 var (one, other) = (Named(f, equal.One.Edge), Named(g, equal.Other.Edge));
@@ -111,9 +113,20 @@ internal sealed class PatternChecks
         var middle = Length.FromSteps((bounds.Left.Steps + bounds.Right.Steps) / 2);
         var (foot, head) = (_model.Fields[face].Lay(new(middle, bounds.Bottom)), _model.Fields[face].Lay(new(middle, bounds.Top)));
         var plumb = EdgeLine.Of(foot.X.Steps, foot.Y.Steps, head.X.Steps, head.Y.Steps);
+        return new(index, centred.Must, centred.Weight) { Through = Family(plumb, Points(centred.On)) };
+    }
+
+    private PatternCheck.StandsOn OnHole(Want.HoleOn want, int index, int face)
+    {
+        var field = _model.Fields[face];
+        var middle = field.Lay(field.Field.Face.Holes.First(hole => string.Equals(hole.Name, want.Hole, StringComparison.Ordinal)).Centre);
+        return new(index, want.Must, want.Weight, PointsOnPoint.Of(middle.X.Steps, middle.Y.Steps, Points(want.On), _model.Domain));
+    }
+
+    private IEnumerable<(double X, double Y)> Points(CentreOn on)
+    {
         var (middles, crossings) = (BondPoints.Middles(_model.Judged), BondPoints.Crossings(_model.Judged, _model.Problem.Joint.Steps));
-        var points = centred.On switch { CentreOn.Tile => middles, CentreOn.Joint => crossings, _ => middles.Concat(crossings) };
-        return new(index, centred.Must, centred.Weight) { Through = Family(plumb, points) };
+        return on switch { CentreOn.Tile => middles, CentreOn.Joint => crossings, _ => middles.Concat(crossings) };
     }
 
     /// <summary>The moves that bring one of some points of the bond to a line.</summary>

@@ -6,6 +6,7 @@ namespace Gaugerod.Engine.Patterns;
 internal static class PatternStarts
 {
     private const int MostStretches = 48;
+    private const int MostPlaces = 400;
 
     /// <summary>A tile's middle, or a crossing of joints, on the middle of every face and opening.</summary>
     public static IEnumerable<(double X, double Y)> Of(PatternModel model)
@@ -31,6 +32,11 @@ internal static class PatternStarts
             {
                 if (model.Domain.On(family.SquareX, family.SquareY, off) is { } stretch) yield return stretch;
             }
+        }
+
+        foreach (var check in model.Checks.OfType<PatternCheck.StandsOn>())
+        {
+            foreach (var (x, y) in check.Points.Moves.Take(MostPlaces)) yield return Shifts.Only(x, y);
         }
 
         for (var i = 0; i < families.Count; i++)

@@ -53,12 +53,13 @@ internal sealed class CourseSlide : RodSlide
         Put(place);
         var along = IsAlong(rod);
         var (pitch, found) = (along ? _model.Courses.Period : _model.Courses.Rise, new SortedSet<long>());
-        foreach (var check in _model.Checks.OfType<Check.Stands>())
+        foreach (var check in _model.Checks)
         {
-            if (check.Axis == CheckAxis.Along != along || (Restart && rod == Axis.Level && check.Face != face)) continue;
+            var targets = check.TargetsOn(along ? CheckAxis.Along : CheckAxis.Across).ToList();
+            if (targets.Count == 0 || (Restart && rod == Axis.Level && check.Face != face)) continue;
             foreach (var offset in along ? _model.Offsets : [0])
             {
-                foreach (var target in check.Targets) found.Add(Grid.Mod(target - offset - (along ? _u : _v)[check.Face], pitch));
+                foreach (var target in targets) found.Add(Grid.Mod(target - offset - (along ? _u : _v)[check.Face], pitch));
             }
         }
 

@@ -69,6 +69,11 @@ internal sealed class PatternSlide : RodSlide
             }
         }
 
+        foreach (var (atX, atY) in _model.Checks.OfType<PatternCheck.StandsOn>().SelectMany(check => check.Points.Moves))
+        {
+            found.Add(Grid.Mod(Grid.Nearest(((atX - right) * x) + ((atY - up) * y)).Steps, repeat));
+        }
+
         return found.Select(Length.FromSteps).ToSequence();
     }
 

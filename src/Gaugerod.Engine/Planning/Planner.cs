@@ -56,6 +56,7 @@ public static class Planner
                 {
                     runs.Add(plan with { Origin = i, IsStrip = ready.Runs[i].Strips.Count > 0 });
                     findings.AddRange(RunRules.Findings(Facts(job, plan, sofar.HasUnderHalf)));
+                    findings.AddRange(plan.Faces.SelectMany(face => HoleRules.Findings(face.Face.Name, face.Face.Holes, face.Pieces, job.Tape)));
                     findings.AddRange(plan.Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name)));
                 }
 

@@ -25,6 +25,7 @@ internal static class WantFaults
         Want.FullCourse full => Edge(full.Edge, path, finished),
         Want.AtLeast least => Edge(least.Edge, path, finished).Concat(Size(least, path, JobRuns.ProductOf(job, run), job.Tape)),
         Want.Centred centred => Face(centred.Face, path, finished).Concat(Opening(centred, path, finished)),
+        Want.HoleOn hole => Face(hole.Face, path, finished).Concat(Hole(hole, path, finished)),
         Want.EqualCuts equal => Edge(equal.One, path, finished).Concat(Edge(equal.Other, path + ".and", finished)).Concat(OneOffset(equal, path, run)),
         _ => [],
     };
@@ -77,6 +78,17 @@ internal static class WantFaults
         yield return new(path + ".opening", Quoted(opening), face.Openings.Count == 0
             ? $"no opening: {face.Name} has none"
             : $"an opening of {face.Name}: " + List(face.Openings.Select(o => o.Name)));
+    }
+
+    private static IEnumerable<Fault> Hole(Want.HoleOn want, string path, FinishedRun finished)
+    {
+        if (Find(want.Face, finished) is not { } face) yield break;
+        var holes = face.Holes.Where(hole => HoleChecks.Of(hole, face.Field) != OnTile.Nowhere).Select(hole => hole.Name).ToList();
+        if (holes.Contains(want.Hole, StringComparer.Ordinal)) yield break;
+        var known = face.Holes.Any(hole => string.Equals(hole.Name, want.Hole, StringComparison.Ordinal));
+        yield return new(
+            path + ".hole", known ? $"{Quoted(want.Hole)}, which lies where no tile is" : Quoted(want.Hole),
+            holes.Count == 0 ? $"no hole: {face.Name} has none in its tile" : $"a hole in the tile of {face.Name}: " + List(holes));
     }
 
     private static IEnumerable<Fault> OneOffset(Want.EqualCuts equal, string path, RunRequest run)

@@ -32,7 +32,8 @@ internal static class EdgeChecks
         switch (face.Shape)
         {
             case FaceShape.Outline outline:
-                for (var i = 0; i < outline.Edges.Count; i++) yield return (outline.Edges[i], outline.Edges[i].Name, $"{path}.{Numbered("edges", i)}");
+                var own = EdgeSpans.Once(outline.Edges);
+                for (var i = 0; i < own.Count; i++) yield return (own[i], own[i].Name, $"{path}.{Numbered("edges", i)}");
                 break;
             case FaceShape.Read read:
                 yield return (read.Foot, read.Foot.Name, $"{path}.edges.foot");
@@ -51,7 +52,7 @@ internal static class EdgeChecks
 
         for (var i = 0; i < face.Openings.Count; i++)
         {
-            foreach (var edge in face.Openings[i].Edges)
+            foreach (var edge in EdgeSpans.Once(face.Openings[i].Edges))
             {
                 yield return (edge, $"{face.Openings[i].Name}.{edge.Name}", $"{path}.{Numbered("openings", i)}.edges.{edge.Name}");
             }

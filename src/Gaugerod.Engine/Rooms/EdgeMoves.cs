@@ -1,5 +1,4 @@
 using Gaugerod.Plane;
-using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Rooms;
@@ -10,109 +9,85 @@ namespace Gaugerod.Engine.Rooms;
 /// </summary>
 internal static class EdgeMoves
 {
-    /// <summary>Roots are taken this much finer than a step, so that their own rounding does not show.</summary>
-    private const int Finer = 1024;
-
-    /// <summary>Neighbours that bend less than one in this, and take differently, meet in a jog: their moved lines cross far off.</summary>
-    private const int GentleBend = 4;
-
-    private readonly record struct Meeting(Point End, Point Start);
-
     /// <summary>The moved sides in order, without those that came to nothing; null, with remarks, when the sides take too much.</summary>
     public static Sequence<MovedSide>? Move(DrawnRing drawn, bool tileInside, Func<int, Take> takes, Remarks remarks)
     {
-        var (points, sides, inward) = Run(drawn, tileInside, takes);
-        var n = points.Length;
-        var meetings = new Meeting[n];
-        for (var i = 0; i < n; i++)
+        var lines = Lines(drawn, tileInside, takes);
+        var n = lines.Count;
+        if (lines.Where((line, i) => IsUsedUp(line, lines[(i + 1) % n])).Select(line => line.Side).FirstOrDefault() is { } gone)
         {
-            var before = (i + n - 1) % n;
-            meetings[i] = Meet(points[before], points[i], points[(i + 1) % n], inward[before], inward[i]);
+            NothingOfArc(drawn, gone, remarks);
+            return null;
         }
 
+        var meetings = lines.Select((line, i) => MovedLine.Meet(lines[(i + n - 1) % n], line)).ToList();
+        if (!Swallow(drawn, lines, meetings, remarks)) return null;
+        n = lines.Count;
         var moved = new List<MovedSide>();
         for (var i = 0; i < n; i++)
         {
-            var (here, next, after) = (meetings[i], meetings[(i + 1) % n], (i + 1) % n);
-            if (Segments.Dot(here.Start, next.End, points[i], points[after]) < 0)
-            {
-                TooMuch(drawn, [sides[(i + n - 1) % n], sides[i], sides[after]], remarks);
-                return null;
-            }
-
-            if (here.Start != next.End) moved.Add(new(here.Start, next.End, sides[i]));
+            var (here, next) = (meetings[i]!.Value, meetings[(i + 1) % n]!.Value);
+            if (here.Start != next.End) moved.Add(new(here.Start, next.End, lines[i].Side));
 
             // The jog is the side of whatever stands out further.
-            if (next.End != next.Start) moved.Add(new(next.End, next.Start, inward[i] > inward[after] ? sides[i] : sides[after]));
+            if (next.End != next.Start) moved.Add(new(next.End, next.Start, (lines[i].Takes > lines[(i + 1) % n].Takes ? lines[i] : lines[(i + 1) % n]).Side));
         }
 
         return Checked(drawn, tileInside, Joined(moved), remarks);
     }
 
-    private static (Point[] Points, Side[] Sides, Length[] Inward) Run(DrawnRing drawn, bool tileInside, Func<int, Take> takes)
+    private static List<MovedLine> Lines(DrawnRing drawn, bool tileInside, Func<int, Take> takes)
     {
-        var n = drawn.Sides.Count;
-        var order = Enumerable.Range(0, n);
-        var inward = order.Select(i => takes(i).Inward).ToArray();
-        if (tileInside) return ([.. drawn.Ring.Points], [.. drawn.Sides], inward);
+        var (points, n) = (drawn.Ring.Points, drawn.Sides.Count);
+        var lines = Enumerable.Range(0, n)
+            .Select(i => new MovedLine(points[i], points[(i + 1) % n], takes(i).Inward, drawn.Sides[i], EdgeSpans.IsChord(drawn, i)));
 
         // Round a hole the tile is to the left when it is run clockwise: the last side first, from its far end.
-        return ([drawn.Ring.Points[0], .. drawn.Ring.Points.Skip(1).Reverse()], [.. drawn.Sides.Reverse()], [.. inward.Reverse()]);
+        return tileInside ? [.. lines] : [.. lines.Reverse().Select(line => line with { From = line.To, To = line.From })];
     }
 
-    private static Meeting Meet(Point before, Point corner, Point after, Length takesBefore, Length takesAfter)
+    /// <summary>Whether two chords are of an arc about a middle in the tile, and take as much as its radius.</summary>
+    private static bool IsUsedUp(MovedLine one, MovedLine next) =>
+        one.IsChord && one.Side.Edge == next.Side.Edge && Segments.Turn(one.From, one.To, next.To) > 0
+        && Arc.Of(one.From, one.To, next.To) is { } arc && arc.Radius <= one.Takes.Steps;
+
+    /// <summary>
+    /// Leaves out the chords of arcs that come out backwards: what the next side takes swallows the end of an arc that meets it
+    /// square. False, with remarks, where another side comes out so, or a whole arc.
+    /// </summary>
+    private static bool Swallow(DrawnRing drawn, List<MovedLine> lines, List<MovedCorner?> meetings, Remarks remarks)
     {
-        var cross = Segments.Cross(before, corner, corner, after);
-        var dot = Segments.Dot(before, corner, corner, after);
-        if (cross == 0 && takesBefore == takesAfter)
+        for (var (i, forward) = (0, 0); forward < lines.Count; i = (i + 1) % lines.Count)
         {
-            var straight = Shift(corner, before, corner, takesBefore);
-            return new(straight, straight);
+            var n = lines.Count;
+            var (line, next) = (lines[i], (i + 1) % n);
+            if (meetings[i] is { } here && meetings[next] is { } there && Segments.Dot(here.Start, there.End, line.From, line.To) >= 0)
+            {
+                forward++;
+                continue;
+            }
+
+            var (before, after) = (lines[(i + n - 1) % n], lines[next]);
+            if (!line.IsChord || n <= 3)
+            {
+                TooMuch(drawn, [before.Side, line.Side, after.Side], remarks);
+                return false;
+            }
+
+            if (before.Side.Edge != line.Side.Edge && after.Side.Edge != line.Side.Edge)
+            {
+                NothingOfArc(drawn, line.Side, remarks);
+                return false;
+            }
+
+            // The two beside it are looked at again with it gone.
+            lines.RemoveAt(i);
+            meetings.RemoveAt(i);
+            meetings[i % lines.Count] = MovedLine.Meet(before, after);
+            (i, forward) = ((i + lines.Count - 2) % lines.Count, 0);
         }
 
-        if (takesBefore != takesAfter && dot > 0 && Int128.Abs(cross) * GentleBend < dot)
-        {
-            return new(Shift(corner, before, corner, takesBefore), Shift(corner, corner, after, takesAfter));
-        }
-
-        // Two lines, each told by its distance from the corner: solved by Cramer's rule.
-        var (one, other) = (Reach(before, corner, takesBefore), Reach(corner, after, takesAfter));
-        var (dx1, dy1) = ((corner.X - before.X).Steps, (corner.Y - before.Y).Steps);
-        var (dx2, dy2) = ((after.X - corner.X).Steps, (after.Y - corner.Y).Steps);
-        var point = corner.Moved(
-            Grid.Nearest((one * dx2) - (other * dx1), cross * Finer),
-            Grid.Nearest((one * dy2) - (other * dy1), cross * Finer));
-        return new(point, point);
-    }
-
-    /// <summary>A point moved to the left of the way from <paramref name="a"/> to <paramref name="b"/>.</summary>
-    private static Point Shift(Point point, Point a, Point b, Length by)
-    {
-        var reach = Reach(a, b, by);
-        var length = Segments.Dot(a, b, a, b) * Finer;
-        return point.Moved(Grid.Nearest(-reach * (b.Y - a.Y).Steps, length), Grid.Nearest(reach * (b.X - a.X).Steps, length));
-    }
-
-    /// <summary>A distance times the length of the way from <paramref name="a"/> to <paramref name="b"/>, in parts of <see cref="Finer"/>.</summary>
-    private static Int128 Reach(Point a, Point b, Length distance)
-    {
-        var (dx, dy) = (Int128.Abs((b.X - a.X).Steps), Int128.Abs((b.Y - a.Y).Steps));
-        if (dx == 0 || dy == 0) return distance.Steps * (dx + dy) * Finer;
-        var scaled = (Int128)distance.Steps * Finer;
-        var root = Root((UInt128)(scaled * scaled) * (UInt128)((dx * dx) + (dy * dy)));
-        return distance.IsNegative ? -root : root;
-    }
-
-    private static Int128 Root(UInt128 square)
-    {
-        if (square == 0) return 0;
-        var root = (UInt128)Math.Sqrt((double)square) + 1;
-        while (true)
-        {
-            var better = (root + (square / root)) >> 1;
-            if (better >= root && root * root <= square) return (Int128)root;
-            root = better < root ? better : root - 1;
-        }
+        return true;
     }
 
     /// <summary>Sides that run straight on from a side of the same name become one.</summary>
@@ -158,6 +133,10 @@ internal static class EdgeMoves
         TooMuch(drawn, drawn.Sides, remarks);
         return null;
     }
+
+    private static void NothingOfArc(DrawnRing drawn, Side side, Remarks remarks) => remarks.Refuse(
+        drawn.Path, $"'{side.Name}', an arc whose radius is smaller than what its edge takes", "an arc of which something is left when its joint, cover and trim are taken off",
+        "a smaller joint or trim there, or a plain corner in its place");
 
     private static void TooMuch(DrawnRing drawn, IEnumerable<Side> sides, Remarks remarks)
     {

@@ -25,7 +25,7 @@ public abstract record FaceShape
 
     /// <summary>By its corners.</summary>
     /// <param name="Ring">The corners, counter-clockwise as seen from the room.</param>
-    /// <param name="Edges">One for each side, the first from the first corner to the second.</param>
+    /// <param name="Edges">One for each side, the first from the first corner to the second. The chords of an arc, one after another, have the same edge.</param>
     /// <param name="LevelLine">How high above the lowest left corner's level (y = 0) the run's level line crosses this face. Default zero.</param>
     public sealed record Outline(Ring Ring, Sequence<Edge> Edges, Length LevelLine) : FaceShape;
 
@@ -53,11 +53,15 @@ public sealed record Fixture(string Name, bool AtHead, Length From, Length? To, 
 /// <summary>A hole in a face with edges of its own.</summary>
 /// <param name="Name">Its name; its edges on the face are <c>name.edge</c>.</param>
 /// <param name="Ring">Its corners on the face, counter-clockwise.</param>
-/// <param name="Edges">One for each side, in the ring's order; a rectangle's are <c>bottom</c>, <c>right</c>, <c>top</c>, <c>left</c>.</param>
+/// <param name="Edges">One for each side, in the ring's order, the chords of an arc with the same; a rectangle's are <c>bottom</c>, <c>right</c>, <c>top</c>, <c>left</c>.</param>
 public sealed record Opening(string Name, Ring Ring, Sequence<Edge> Edges);
 
 /// <summary>A round penetration: a pipe, a valve, a drain.</summary>
 /// <param name="Name">Its name.</param>
 /// <param name="Centre">Its middle on the face.</param>
 /// <param name="Diameter">The hole to be drilled, clearance included; more than zero.</param>
-public sealed record Hole(string Name, Point Centre, Length Diameter);
+public sealed record Hole(string Name, Point Centre, Length Diameter)
+{
+    /// <summary>How much tile must stand between the hole and a side of the tile it is drilled in; null where nothing is asked.</summary>
+    public Length? EdgeClear { get; init; }
+}

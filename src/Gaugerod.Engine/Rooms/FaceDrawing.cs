@@ -36,7 +36,8 @@ internal static class FaceDrawing
 
     private static DrawnRing? Draw(string name, string path, FaceShape.Outline given, Remarks remarks)
     {
-        var sides = given.Edges.Select((edge, i) => new Side(edge, edge.Name, Hand.Neither, $"{path}.{Path("edges", i)}")).ToSequence();
+        var edges = EdgeSpans.Of(given.Edges);
+        var sides = given.Edges.Select((edge, i) => new Side(edge, edge.Name, Hand.Neither, $"{path}.{Path("edges", edges[i])}")).ToSequence();
         var ring = RingDrawing.Draw(name, path, given.Ring, sides, remarks);
         return ring is null ? null : Hands.Of(ring);
     }

@@ -8,11 +8,11 @@ internal static class Hands
 {
     /// <summary>
     /// A corner or a free edge that stands steeper than it lies looks to a neighbour when nothing of the face stands
-    /// between them, level out from its middle.
+    /// between them, level out from its middle. An arc looks to none: walls meet along a straight line.
     /// </summary>
     public static DrawnRing Of(DrawnRing drawn)
     {
-        var sides = drawn.Sides.Select((side, i) => side with { Hand = Of(drawn.Ring, side, i) });
+        var sides = drawn.Sides.Select((side, i) => side with { Hand = EdgeSpans.IsChord(drawn, i) ? Hand.Neither : Of(drawn.Ring, side, i) });
         return drawn with { Sides = sides.ToSequence() };
     }
 

@@ -27,18 +27,19 @@ internal static class RingDrawing
             return null;
         }
 
+        var corners = EdgeSpans.CornersOf([.. sides.Select(side => side.Edge)]);
         for (var i = 0; i < count; i++)
         {
             var p = ring.Points[i];
             if (p.X.Abs() <= Largest && p.Y.Abs() <= Largest) continue;
-            remarks.Refuse(Corner(path, i), $"{remarks.Say(p.X)}, {remarks.Say(p.Y)}", $"a corner within {remarks.Say(Largest)} of the origin");
+            remarks.Refuse(Corner(path, corners[i]), $"{remarks.Say(p.X)}, {remarks.Say(p.Y)}", $"a corner within {remarks.Say(Largest)} of the origin");
             return null;
         }
 
         if (RingChecks.FirstCrossing(ring) is var (first, second))
         {
             remarks.Refuse(
-                Corner(path, second), $"a side from here that crosses or touches side '{sides[first].Name}'",
+                Corner(path, corners[second]), $"a side from here that crosses or touches side '{sides[first].Name}'",
                 "an outline that crosses itself nowhere", "give the corners in order around the outline, each once");
             return null;
         }

@@ -44,6 +44,10 @@ internal sealed class Remarks(Tape tape)
     public void Refuse(string path, string found, string expected, string? nearest = null) =>
         Faults.Add(new(path, found, expected, nearest));
 
-    public void Find(FindingLevel level, string rule, string where, string text) =>
-        Findings.Add(new(level, rule, where, text, "", "", NoSource));
+    /// <summary>Says it once: every chord of an arc would say the same.</summary>
+    public void Find(FindingLevel level, string rule, string where, string text)
+    {
+        var finding = new Finding(level, rule, where, text, "", "", NoSource);
+        if (!Findings.Contains(finding)) Findings.Add(finding);
+    }
 }

@@ -45,11 +45,11 @@ internal static class FaceReader
 
     private static (FaceShape? Shape, HeightBase Heights) Outline(Fields fields, Uniques parts)
     {
-        var (ring, corners) = RingReader.Read(fields["outline"], fields.Values);
-        var edges = EdgeListReader.Read(fields, corners, Forms.FaceEdge, new Edge("", EdgeKind.Free), parts);
+        var drawn = RingReader.Read(fields["outline"], fields.Values);
+        var edges = EdgeListReader.Read(fields, drawn.Corners, Forms.FaceEdge, new Edge("", EdgeKind.Free), parts);
         var levelLine = fields.Length("levelLine", LengthRange.Position);
         var heights = new HeightBase(levelLine, fields["levelLine"] is null);
-        return (ring is null || edges is null || fields["edges"] is null ? null : new FaceShape.Outline(ring, edges, levelLine ?? Length.Zero), heights);
+        return (drawn.Ring is null || edges is null || fields["edges"] is null ? null : new FaceShape.Outline(drawn.Ring, drawn.Each(edges), levelLine ?? Length.Zero), heights);
     }
 
     private static (FaceShape? Shape, HeightBase Heights) Readings(Fields fields, Uniques parts)
@@ -95,8 +95,9 @@ internal static class FaceReader
         var under = heights.Under(fields);
         var diameter = fields.Length("diameter", LengthRange.Bore);
         var clearance = fields.Length("clearance", LengthRange.Layer, Length.Zero);
+        var edgeClear = fields.Length("edgeClear", LengthRange.Layer);
         return name is null || x is not { } right || y is not { } up || under is not { } line || diameter is not { } across
             ? null
-            : new Hole(name, new Point(right, up + line), across + (clearance * 2));
+            : new Hole(name, new Point(right, up + line), across + (clearance * 2)) { EdgeClear = edgeClear };
     }
 }

@@ -73,9 +73,11 @@ internal static class Forms
         new("name", "a name such as \"window\"", true), new("outline", "a list of corners [[x, y], ...]", true),
         HeightsFrom, new("edge", "an edge { }"), new("edges", "a list with one edge for each side"));
 
+    public static readonly Form Arc = new("arc", new("to", "a corner [x, y]", true), new("through", "a point [x, y] on the arc", true));
+
     public static readonly Form Hole = new(
         "hole",
-        new("name", "a name such as \"valve\"", true), new("x", ALength, true), new("y", ALength, true), new("diameter", ALength, true), HeightsFrom, new("clearance", ASmallLength));
+        new("name", "a name such as \"valve\"", true), new("x", ALength, true), new("y", ALength, true), new("diameter", ALength, true), HeightsFrom, new("clearance", ASmallLength), new("edgeClear", "a length such as \"1/2\""));
 
     public static readonly Form BandZone = new(
         "band", new("kind", "\"band\"", true), new("name", "a name such as \"upper\"", true), new("from", ALength, true), new("to", ALength), HeightsFrom, new("joint", ASmallLength));
@@ -106,13 +108,15 @@ internal static class Forms
     public static readonly Form JointWant = new("jointWant", Want(new("face", "a face's name", true), new("height", ALength), HeightsFrom, new("edge", "an edge's name")));
     public static readonly Form AtLeastWant = new("atLeastWant", Want(new("face", "a face's name", true), new("edge", "an edge's name", true), new("size", ALength), new("part", "a part such as \"1/2\"")));
     public static readonly Form CentredWant = new("centredWant", Want(new("face", "a face's name", true), new("opening", "an opening's name"), new("on", "\"tile\", \"joint\" or \"either\"")));
+    public static readonly Form HoleWant = new("holeWant", Want(new("face", "a face's name", true), new("hole", "a hole's name", true), new("on", "\"tile\", \"joint\" or \"either\"")));
     public static readonly Form EqualWant = new("equalWant", Want(new("face", "a face's name", true), new("edge", "an edge's name", true), new("and", "a group such as { \"face\": \"east\", \"edge\": \"right\" }", true)));
     public static readonly Form FullCourseWant = new("fullCourseWant", Want(new("face", "a face's name", true), new("edge", "an edge's name", true)));
 
     public static readonly IReadOnlyList<Form> All =
     [
         Job, Product, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
-        RectangleOpening, OutlineOpening, Hole, .. Zones, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, EqualWant, FullCourseWant,
+        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, HoleWant,
+        EqualWant, FullCourseWant,
     ];
 
     /// <summary>The names of every group's fields: one that stands in another group than its own was meant to be there.</summary>

@@ -39,6 +39,14 @@ internal sealed class KnownNames(IReadOnlyList<string?> products, IReadOnlyList<
             : values.Name(entry);
     }
 
+    public string? Hole(string? face, Entry? entry, Values values)
+    {
+        if (face is null || entry is null) return null;
+        return FaceNamed(face) is { } known
+            ? Known(entry, values, $"a hole of {face}", known.Holes.Select(hole => hole.Name))
+            : values.Name(entry);
+    }
+
     /// <summary>The names of a face's edges, as the engine gives them.</summary>
     public static IEnumerable<string> EdgesOf(Face face)
     {
@@ -50,7 +58,7 @@ internal sealed class KnownNames(IReadOnlyList<string?> products, IReadOnlyList<
                     .Concat(read.Fixtures.SelectMany(f => new[] { f.Name, f.Name + ".left", f.Name + ".right" })),
             _ => throw new ArgumentException("A face is given by its outline or by readings.", nameof(face)),
         };
-        return own.Concat(face.Openings.SelectMany(o => o.Edges.Select(e => $"{o.Name}.{e.Name}")));
+        return own.Concat(face.Openings.SelectMany(o => o.Edges.Select(e => $"{o.Name}.{e.Name}"))).Distinct(StringComparer.Ordinal);
     }
 
     private Face? FaceNamed(string name) => faces.FirstOrDefault(f => string.Equals(f.Name, name, StringComparison.Ordinal))?.Face;

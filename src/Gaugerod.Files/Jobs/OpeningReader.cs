@@ -35,11 +35,11 @@ internal static class OpeningReader
 
     private static Opening? Outlined(Fields fields, Edge usual, string? name, Length? under)
     {
-        var (ring, corners) = RingReader.Read(fields["outline"], fields.Values);
-        var edges = EdgeListReader.Read(fields, corners, Forms.OpeningEdge, usual, new Uniques("the opening's edges", parts: true));
-        return ring is null || edges is null || name is null || under is not { } line
+        var drawn = RingReader.Read(fields["outline"], fields.Values);
+        var edges = EdgeListReader.Read(fields, drawn.Corners, Forms.OpeningEdge, usual, new Uniques("the opening's edges", parts: true));
+        return drawn.Ring is not { } ring || edges is null || name is null || under is not { } line
             ? null
-            : new Opening(name, new(ring.Points.Select(p => p.Moved(Length.Zero, line)).ToSequence()), edges);
+            : new Opening(name, new(ring.Points.Select(p => p.Moved(Length.Zero, line)).ToSequence()), drawn.Each(edges));
     }
 
     private static Opening? Rectangle(Fields fields, Edge usual, string? name, Length? under)

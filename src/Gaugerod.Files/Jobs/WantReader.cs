@@ -10,7 +10,7 @@ internal sealed class WantReader(Values values, KnownNames names, IReadOnlyList<
 
     private static readonly (string Want, Form Form)[] Known =
     [
-        ("joint", Forms.JointWant), ("at least", Forms.AtLeastWant), ("centred", Forms.CentredWant), ("equal", Forms.EqualWant), ("full course", Forms.FullCourseWant),
+        ("joint", Forms.JointWant), ("at least", Forms.AtLeastWant), ("centred", Forms.CentredWant), ("hole", Forms.HoleWant), ("equal", Forms.EqualWant), ("full course", Forms.FullCourseWant),
     ];
 
     public static IEnumerable<string> Wants => Known.Select(k => k.Want);
@@ -38,6 +38,7 @@ internal sealed class WantReader(Values values, KnownNames names, IReadOnlyList<
             "joint" => Joint(fields, face, must, weight),
             "at least" => AtLeast(fields, face, must, weight),
             "centred" => Centred(fields, face, must, weight),
+            "hole" => Hole(fields, face, must, weight),
             "equal" => Equal(fields, face, must, weight),
             _ => names.Edge(face, fields["edge"], values) is { } edge ? new Want.FullCourse(edge, must, weight) : null,
         };
@@ -65,6 +66,13 @@ internal sealed class WantReader(Values values, KnownNames names, IReadOnlyList<
         var opening = names.Opening(face, fields["opening"], values);
         var on = fields.Word("on", Words.Centres, CentreOn.Either);
         return face is null ? null : new Want.Centred(face, opening, on, must, weight);
+    }
+
+    private Want.HoleOn? Hole(Fields fields, string? face, bool must, int weight)
+    {
+        var hole = names.Hole(face, fields["hole"], values);
+        var on = fields.Word("on", Words.Centres, CentreOn.Either);
+        return face is null || hole is null ? null : new Want.HoleOn(face, hole, on, must, weight);
     }
 
     private Want.EqualCuts? Equal(Fields fields, string? face, bool must, int weight)

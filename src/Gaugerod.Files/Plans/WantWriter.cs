@@ -32,6 +32,11 @@ internal static class WantWriter
                 if (centred.Opening is { } opening) json.WriteString("opening", opening);
                 json.WriteString("on", Words.Centres.Say(centred.On));
                 break;
+            case Want.HoleOn hole:
+                Kind("hole", hole.Face);
+                json.WriteString("hole", hole.Hole);
+                json.WriteString("on", Words.Centres.Say(hole.On));
+                break;
             case Want.EqualCuts equal:
                 Kind("equal", equal.One.Face);
                 json.WriteString("edge", equal.One.Edge);

@@ -70,8 +70,8 @@ public readonly record struct Heading
         return (Series(x, 0), Series(x, 1));
     }
 
-    /// <summary>The sum of x^n/n! over every second n from the first on, signs in turn, the smallest terms first. Eleven are plenty below one.</summary>
-    private static double Series(double x, int first)
+    /// <summary>The cosine (from 0) or the sine (from 1) of an angle in radians, below one: the sum of x^n/n! over every second n, signs in turn, the smallest terms first. Eleven are plenty.</summary>
+    internal static double Series(double x, int first)
     {
         const int Terms = 11;
         Span<double> terms = stackalloc double[Terms];

@@ -12,11 +12,11 @@ internal static class CutWords
     public static string Of(PieceOnFace of, Figures figures)
     {
         var piece = of.Piece;
-        var nips = Nip.Of(piece, figures);
+        var (nips, rounds) = (Nip.Of(piece, figures), RoundCut.Of(piece));
         List<string> words =
         [
-            .. piece.Cuts.Where(c => Shows(c, figures) && !nips.Any(n => n.Says(c))).Select(c => Cut(c, piece, figures)),
-            .. nips.Select(n => n.Words), .. of.Holes.Select(h => Hole(h, piece, figures)),
+            .. piece.Cuts.Where(c => Shows(c, figures) && !nips.Any(n => n.Says(c)) && !rounds.Any(r => r.Holds(c))).Select(c => Cut(c, piece, figures)),
+            .. nips.Where(n => !rounds.SelectMany(r => r.Cuts).Any(n.Says)).Select(n => n.Words), .. rounds.Select(r => Round(r, figures)), .. of.Holes.Select(h => Hole(h, piece, figures)),
         ];
         if (CutBothWays(piece, TileSide.Left, TileSide.Right)) words.Add($"piece {figures.Cut(piece.Upright.Bounds.Width)} wide");
         if (CutBothWays(piece, TileSide.Bottom, TileSide.Top)) words.Add($"piece {figures.Cut(piece.Upright.Bounds.Height)} high");
@@ -43,6 +43,13 @@ internal static class CutWords
             ? figures.Cut(cut.Least)
             : $"{figures.Cut(cut.First)} at {(upright ? "foot" : "left")}, {figures.Cut(cut.Last)} at {(upright ? "top" : "right")}";
         return $"{Side(cut.Away)} {size}{Part(cut, reach, upright, figures)}";
+    }
+
+    /// <summary>A round: its radius, and three places on it, from the tile's left side and its foot.</summary>
+    private static string Round(RoundCut round, Figures figures)
+    {
+        var places = round.Marked.Select(at => $"{figures.Near(at.X)} right {figures.Near(at.Y)} up");
+        return $"round{(round.Radius is { } radius ? $", radius {figures.Near(radius)}" : "")}, through {string.Join("; ", places)}";
     }
 
     public static string Side(TileSide side) => side switch

@@ -105,16 +105,29 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
     private void Fixtures()
     {
         var box = plan.Face.Outline.Bounds;
-        foreach (var edge in plan.Face.Edges.Where(e => e.Kind == EdgeKind.Fixture && OnOuter(e)))
+        foreach (var edges in Chains(plan.Face.Edges.Where(e => e.Kind == EdgeKind.Fixture && OnOuter(e))))
         {
-            var right = edge.To.X - edge.From.X;
-            var rest = right > Length.Zero ? box.Bottom : box.Top;
-            var tall = Length.Max((edge.From.Y - rest).Abs(), (edge.To.Y - rest).Abs());
-            if (right == Length.Zero || map.Across(tall) < 1) continue;
-            pen.Area(map.Ring(new([edge.From, edge.To, new(edge.To.X, rest), new(edge.From.X, rest)])), Fill.Fixture, Stroke.FixtureEdge, edge.Name);
-            var frame = Frame.Around(map.Ring(new([edge.From, edge.To, new(edge.To.X, rest), new(edge.From.X, rest)])));
-            Name(frame, edge.Name);
+            var (from, to, name) = (edges[0].From, edges[^1].To, edges[0].Name);
+            var rest = to.X > from.X ? box.Bottom : box.Top;
+            var tall = edges.Max(edge => Length.Max((edge.From.Y - rest).Abs(), (edge.To.Y - rest).Abs()));
+            if (to.X == from.X || map.Across(tall) < 1) continue;
+            var ring = map.Ring(new([from, .. edges.Select(edge => edge.To), new(to.X, rest), new(from.X, rest)]));
+            pen.Area(ring, Fill.Fixture, Stroke.FixtureEdge, name);
+            Name(Frame.Around(ring), name);
         }
+    }
+
+    /// <summary>Edges of one name that run on from one another: the chords of an arc are one thing.</summary>
+    private static List<List<FieldEdge>> Chains(IEnumerable<FieldEdge> edges)
+    {
+        var chains = new List<List<FieldEdge>>();
+        foreach (var edge in edges)
+        {
+            if (chains.Count > 0 && chains[^1][^1] is var last && last.To == edge.From && string.Equals(last.Name, edge.Name, StringComparison.Ordinal)) chains[^1].Add(edge);
+            else chains.Add([edge]);
+        }
+
+        return chains;
     }
 
     /// <summary>The trim along a free edge or an outside corner: a band as wide as the trim, up against the bare wall's edge.</summary>

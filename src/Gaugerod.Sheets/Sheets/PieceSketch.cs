@@ -35,7 +35,9 @@ internal sealed class PieceSketch
         var (sketch, piece) = (new PieceSketch(pen, of, room, figures), of.Piece);
         pen.Area(sketch.Ring(piece.Tile), Fill.None, Stroke.Ghost);
         pen.Area(new[] { piece.Upright }.Concat(piece.UprightInner).Select(sketch.Ring), FacePicture.FillOf(piece.Kind), Stroke.CutEdge, piece.Id);
-        foreach (var cut in piece.Cuts) sketch.Cut(cut);
+        var rounds = RoundCut.Of(piece);
+        foreach (var cut in piece.Cuts.Where(cut => !rounds.Any(round => round.Holds(cut)))) sketch.Cut(cut);
+        foreach (var at in rounds.SelectMany(round => round.Marked)) sketch.Place(at);
         foreach (var hole in of.Holes.Where(of.Within)) sketch.Hole(hole);
     }
 
@@ -50,9 +52,10 @@ internal sealed class PieceSketch
     /// <summary>How many rows of dimensions each side of the tile needs.</summary>
     private static (int Below, int Above, int Left, int Right) Needs(PieceOnFace of, Figures figures)
     {
-        var (piece, holes) = (of.Piece, of.Holes.Count(of.Within));
-        var (below, above, left, right) = (holes, 0, holes, 0);
-        foreach (var cut in piece.Cuts)
+        var (piece, rounds) = (of.Piece, RoundCut.Of(of.Piece));
+        var places = of.Holes.Count(of.Within) + (3 * rounds.Count);
+        var (below, above, left, right) = (places, 0, places, 0);
+        foreach (var cut in piece.Cuts.Where(cut => !rounds.Any(round => round.Holds(cut))))
         {
             var (near, far) = Where(cut, figures);
             var level = cut.Away is TileSide.Left or TileSide.Right;
@@ -132,13 +135,20 @@ internal sealed class PieceSketch
         Measures.Upright(_pen, x, _tile.Bottom - to, _tile.Bottom - from, runs, Measures.Spill.After, 7.5);
     }
 
-    private void Hole(Hole hole)
+    private void Hole(Hole hole) => Place(_piece.InCell(hole.Centre));
+
+    /// <summary>Where a place lies, from the tile's left side and from its foot; nothing where it lies on them.</summary>
+    private void Place(Point place)
     {
-        var (middle, up) = (_piece.InCell(hole.Centre).X, _piece.InCell(hole.Centre).Y);
-        var at = At(middle, up);
-        Measures.Level(_pen, _tile.X, at.X, _tile.Bottom + (++_below * Row) - 0.4, _figures.Near(middle), size: 7.5);
-        Measures.Upright(_pen, _tile.X - (++_left * Row) + 1.8, at.Y, _tile.Bottom, _figures.Near(up), size: 7.5);
-        _pen.Line(at.X, at.Y, at.X, _tile.Bottom, Stroke.Ghost);
+        var at = At(place.X, place.Y);
+        if (place.X != Length.Zero)
+        {
+            Measures.Level(_pen, _tile.X, at.X, _tile.Bottom + (++_below * Row) - 0.4, _figures.Near(place.X), size: 7.5);
+            _pen.Line(at.X, at.Y, at.X, _tile.Bottom, Stroke.Ghost);
+        }
+
+        if (place.Y == Length.Zero) return;
+        Measures.Upright(_pen, _tile.X - (++_left * Row) + 1.8, at.Y, _tile.Bottom, _figures.Near(place.Y), size: 7.5);
         _pen.Line(at.X, at.Y, _tile.X, at.Y, Stroke.Ghost);
     }
 }

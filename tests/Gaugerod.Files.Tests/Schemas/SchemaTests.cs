@@ -70,6 +70,7 @@ public class SchemaTests
         Same("running", "step", Words.Steps.All);
         Same("run", "corners", Words.CornerWays.All);
         Same("centredWant", "on", Words.Centres.All);
+        Same("holeWant", "on", Words.Centres.All);
         var order = schema.RootElement.GetProperty("$defs").GetProperty("run").GetProperty("properties").GetProperty("order").GetProperty("items").GetProperty("enum");
         Assert.Equal(Words.Criteria.All, order.EnumerateArray().Select(w => w.GetString()));
 

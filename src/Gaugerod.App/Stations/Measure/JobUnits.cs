@@ -9,7 +9,7 @@ internal static class JobUnits
     private static readonly HashSet<string> s_lengths = new(StringComparer.Ordinal)
     {
         "edgeJoint", "width", "height", "thickness", "bondCoat", "variation", "warpage", "kerf", "foot", "middle", "top", "left", "right", "levelLine",
-        "from", "to", "heightLeft", "heightRight", "bottom", "x", "y", "diameter", "clearance", "joint", "trim", "cover", "least", "wanted", "most",
+        "from", "to", "heightLeft", "heightRight", "bottom", "x", "y", "diameter", "clearance", "edgeClear", "joint", "trim", "cover", "least", "wanted", "most",
         "smallest", "sliver", "size",
     };
 
@@ -37,7 +37,9 @@ internal static class JobUnits
 
     private static void Corners(JsonArray outline, LengthUnit old, LengthUnit now)
     {
-        foreach (var corner in outline.OfType<JsonArray>())
+        // An arc's corner is a group of two places.
+        var places = outline.OfType<JsonObject>().SelectMany(arc => arc.Select(field => field.Value)).Concat(outline);
+        foreach (var corner in places.OfType<JsonArray>())
         {
             for (var i = 0; i < corner.Count; i++)
             {
