@@ -11,6 +11,9 @@ internal static class JobRuns
     public static Product ProductOf(Job job, RunRequest run) =>
         job.Products.First(product => string.Equals(product.Name, run.Product, StringComparison.Ordinal));
 
+    /// <summary>Whether a run is reckoned course by course: its bond is straight and no face of it is folded.</summary>
+    public static bool IsStraight(RunRequest run, Sequence<FinishedFace> faces) => run.Bond.IsStraight && faces.All(face => face.Plane is null);
+
     /// <summary>The products of the run's bond: its own, then those the bond names.</summary>
     public static Sequence<Product> ProductsOf(Job job, RunRequest run) => run.Bond.With
         .Select(name => job.Products.First(product => string.Equals(product.Name, name, StringComparison.Ordinal)))
@@ -39,7 +42,7 @@ internal static class JobRuns
             if (sofar is null) yield return null;
         }
 
-        yield return faces.All(face => face.Face.Zones.Count == 0) ? finished : RunZones.Of(job, run, path, faces, finished!);
+        yield return faces.All(face => face.Face.Zones.Count == 0 && face.Face.Falls is null) ? finished : RunZones.Of(job, run, path, faces, finished!);
     }
 
     /// <summary>The face with a name, or the one that has a zone with it.</summary>

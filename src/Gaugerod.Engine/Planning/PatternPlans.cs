@@ -55,13 +55,15 @@ internal static class PatternPlans
         var faces = Enumerable.Range(0, model.Fields.Length).ToList();
         // What comes after knows the turn that was found, not those it was chosen among.
         var laid = request with { Bond = request.Bond with { Turn = model.Problem.Turn, Free = null } };
+        var snapped = faces.Where(face => lines.IsSnappedOn(best, face)).ToList();
         yield return new(
             laid, proposal, found.Proof, alternatives.ToSequence(),
-            faces.SelectMany(face => lines.Crossing(best, face)).ToSequence(), faces.SelectMany(face => lines.Rods(best, face)).ToSequence(),
+            snapped.SelectMany(face => lines.Crossing(best, face)).ToSequence(), snapped.SelectMany(face => lines.Rods(best, face)).ToSequence(),
             faces.Select(face => new FacePlan(tiles.Drilled(face), proposal.Faces[face], pieces[face])).ToSequence())
         {
+            IsPattern = true,
             Finished = model.Problem.Run.Faces,
-            Turned = faces.SelectMany(face => lines.Turned(best, face)).ToSequence(),
+            Turned = snapped.SelectMany(face => lines.Turned(best, face)).ToSequence(),
         };
     }
 

@@ -30,6 +30,9 @@ public sealed record RunPlan(
     /// <summary>The place in the job of the run it comes of: several come of a border.</summary>
     public int Origin { get; init; }
 
+    /// <summary>Whether it was laid out as a pattern, by the place of a first tile, and not course by course.</summary>
+    public bool IsPattern { get; init; }
+
     /// <summary>Whether it is one strip of a border, laid by itself.</summary>
     public bool IsStrip { get; init; }
 

@@ -49,7 +49,7 @@ public static class Planner
             findings.AddRange(ready.Runs[i].Findings);
             PlanStep? step = null;
             foreach (var sofar in RunZones.LaidAlone(job.Runs[i], ready.Runs[i]).SelectMany(run =>
-                run.Request.Bond.IsStraight ? RunPlans.Steps(job, run.Request, run.Faces, letters) : PatternPlans.Steps(job, run.Request, run.Faces, letters)))
+                JobRuns.IsStraight(run.Request, run.Faces) ? RunPlans.Steps(job, run.Request, run.Faces, letters) : PatternPlans.Steps(job, run.Request, run.Faces, letters)))
             {
                 if (step is null || !string.Equals(step.Text, sofar.Text, StringComparison.Ordinal)) step = new(sofar.Text, null);
                 if (sofar.Plan is { } plan)

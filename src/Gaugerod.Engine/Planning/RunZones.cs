@@ -27,7 +27,9 @@ internal static class RunZones
             var cut = ZoneCutter.Cut(finished.Faces[k], face.Face.Zones, at, job.EdgeJoint, remarks);
             var own = cut.Where(part => string.Equals(part.Zone, name, StringComparison.Ordinal)).ToList();
             if (own.Count == 0 && remarks.Faults.Count == before) remarks.Refuse($"{path}.faces", $"\"{name}\", of which its zones leave nothing", "a face or a zone with something to tile");
-            parts.AddRange(own);
+            parts.AddRange(face.Face.Falls is { } falls
+                ? own.SelectMany(part => FoldCutter.Cut(part.Face, falls, run.Joint.Wanted, at, remarks).Select(plane => part with { Face = plane }))
+                : own);
         }
 
         var strips = parts.Any(part => part.IsStrip);

@@ -14,6 +14,9 @@ public sealed record Face(string Name, FaceShape Shape, Sequence<Opening> Openin
 {
     /// <summary>Parts of it with fields of their own, in the order in which they are taken from it. Default none.</summary>
     public Sequence<Zone> Zones { get; init; } = [];
+
+    /// <summary>Where it bends; null, the default, for a flat face.</summary>
+    public Falls? Falls { get; init; }
 }
 
 /// <summary>How a face is given.</summary>

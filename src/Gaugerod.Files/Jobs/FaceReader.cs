@@ -38,8 +38,9 @@ internal static class FaceReader
         var holes = fields.Items("holes").Select(n => Hole(n, values, parts, heights)).ToList();
         var zones = fields.Items("zones").Select(n => ZoneReader.Read(n, values, faceNames, heights)).ToList();
         var zoneNames = zones.ConvertAll(zone => zone?.Name);
-        if (name is null || shape is null || openings.Contains(null) || holes.Contains(null) || zones.Contains(null)) return new(name, null) { Zones = zoneNames };
-        var face = new Face(name, shape, openings.OfType<Opening>().ToSequence(), holes.OfType<Hole>().ToSequence()) { Zones = zones.OfType<Zone>().ToSequence() };
+        var (falls, understood) = FallsReader.Read(fields["falls"], values, holes);
+        if (!understood || name is null || shape is null || openings.Contains(null) || holes.Contains(null) || zones.Contains(null)) return new(name, null) { Zones = zoneNames };
+        var face = new Face(name, shape, openings.OfType<Opening>().ToSequence(), holes.OfType<Hole>().ToSequence()) { Zones = zones.OfType<Zone>().ToSequence(), Falls = falls };
         return new(name, face) { Zones = zoneNames };
     }
 

@@ -34,12 +34,12 @@ internal static class Forms
     public static readonly Form OutlineFace = new(
         "outlineFace",
         new("name", AName, true), new("outline", "a list of corners [[x, y], ...]", true), new("edges", "a list with one edge for each side", true),
-        new("levelLine", ALength), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"));
+        new("levelLine", ALength), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"));
 
     public static readonly Form ReadFace = new(
         "readFace",
         new("name", AName, true), new("readings", "a group { } with width and height", true),
-        new("edges", "a group { } with foot, right, head or left"), new("fixtures", "a list [ ]"), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"));
+        new("edges", "a group { } with foot, right, head or left"), new("fixtures", "a list [ ]"), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"));
 
     public static readonly Form Readings = new(
         "readings",
@@ -90,6 +90,8 @@ internal static class Forms
     public static readonly Form BorderZone = new(
         "border", new("kind", "\"border\"", true), new("name", "a name such as \"frame\"", true), new("width", ALength, true), new("corners", "\"mitred\" or \"butt\""), new("joint", ASmallLength));
 
+    public static readonly Form Falls = new("falls", new("to", "a hole's name"), new("lines", "a list of lines [[[x, y], [x, y]], ...]"));
+
     /// <summary>The zones, by their kind.</summary>
     public static readonly IReadOnlyList<Form> Zones = [BandZone, RugZone, BorderZone];
 
@@ -115,7 +117,7 @@ internal static class Forms
     public static readonly IReadOnlyList<Form> All =
     [
         Job, Product, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
-        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, HoleWant,
+        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, HoleWant,
         EqualWant, FullCourseWant,
     ];
 

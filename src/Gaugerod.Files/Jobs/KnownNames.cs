@@ -39,6 +39,9 @@ internal sealed class KnownNames(IReadOnlyList<string?> products, IReadOnlyList<
             : values.Name(entry);
     }
 
+    /// <summary>A hole among those read of a face.</summary>
+    public static string? Hole(IReadOnlyList<Hole?> holes, Entry? entry, Values values) => Known(entry, values, "a hole of this face", holes.Select(hole => hole?.Name));
+
     public string? Hole(string? face, Entry? entry, Values values)
     {
         if (face is null || entry is null) return null;
