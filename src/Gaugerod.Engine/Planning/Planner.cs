@@ -40,9 +40,23 @@ public static class Planner
 
     private static IEnumerable<PlanStep> RunByRun(CheckedJob ready)
     {
+        var findings = new List<Finding>();
+        if (ready.Job.Faces.Any(Movables.Any))
+        {
+            foreach (var settled in Movables.Settle(ready))
+            {
+                if (settled is { } done)
+                {
+                    ready = done.Job;
+                    findings.AddRange(done.Findings);
+                }
+
+                yield return new("moving what may be moved to the joints", null);
+            }
+        }
+
         var job = ready.Job;
         var runs = new List<RunPlan>();
-        var findings = new List<Finding>();
         var letters = new FaceLetters();
         for (var i = 0; i < job.Runs.Count; i++)
         {

@@ -51,13 +51,21 @@ public abstract record FaceShape
 /// <param name="HeightRight">The same at its right end.</param>
 /// <param name="Edge">The level edge the tile meets.</param>
 /// <param name="Side">Its upright edges.</param>
-public sealed record Fixture(string Name, bool AtHead, Length From, Length? To, Length HeightLeft, Length HeightRight, Edge Edge, Edge Side);
+public sealed record Fixture(string Name, bool AtHead, Length From, Length? To, Length HeightLeft, Length HeightRight, Edge Edge, Edge Side)
+{
+    /// <summary>What its height at the left may be, so that its edge meets a joint; null when it is settled.</summary>
+    public Span? Range { get; init; }
+}
 
 /// <summary>A hole in a face with edges of its own.</summary>
 /// <param name="Name">Its name; its edges on the face are <c>name.edge</c>.</param>
 /// <param name="Ring">Its corners on the face, counter-clockwise.</param>
 /// <param name="Edges">One for each side, in the ring's order, the chords of an arc with the same; a rectangle's are <c>bottom</c>, <c>right</c>, <c>top</c>, <c>left</c>.</param>
-public sealed record Opening(string Name, Ring Ring, Sequence<Edge> Edges);
+public sealed record Opening(string Name, Ring Ring, Sequence<Edge> Edges)
+{
+    /// <summary>How it may be moved and resized, of a rectangle; null when it is settled.</summary>
+    public OpeningRange? Range { get; init; }
+}
 
 /// <summary>A round penetration: a pipe, a valve, a drain.</summary>
 /// <param name="Name">Its name.</param>

@@ -17,7 +17,11 @@ public abstract record Zone(string Name)
     /// <param name="Name">Its name.</param>
     /// <param name="From">The height of its foot above the face's y = 0, in the middle of the joint.</param>
     /// <param name="To">The height of its head; null where it goes all the way up.</param>
-    public sealed record Strip(string Name, Length From, Length? To) : Zone(Name);
+    public sealed record Strip(string Name, Length From, Length? To) : Zone(Name)
+    {
+        /// <summary>What the height of its foot may be, so that it meets a joint below; null when it is settled.</summary>
+        public Span? Range { get; init; }
+    }
 
     /// <summary>A rectangle with tile all round it.</summary>
     /// <param name="Name">Its name.</param>

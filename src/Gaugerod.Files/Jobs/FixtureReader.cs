@@ -21,7 +21,9 @@ internal static class FixtureReader
         var usual = new Edge(name ?? "", EdgeKind.Fixture);
         var edge = EdgeReader.Read(fields["edge"], Forms.Edge, usual, values);
         var side = EdgeReader.Read(fields["side"], Forms.Edge, usual, values);
-        return name is null || left is not { } l || right is not { } r || under is not { } line ? null : new Fixture(name, atHead, from, to, l + line, r + line, edge, side);
+        if (name is null || left is not { } l || right is not { } r || under is not { } line) return null;
+        var (range, understood) = RangeReader.Read(fields["range"], l + line, line, values);
+        return understood ? new Fixture(name, atHead, from, to, l + line, r + line, edge, side) { Range = range } : null;
     }
 
     private static (Length? Left, Length? Right) Heights(Fields fields)

@@ -61,12 +61,12 @@ internal static class Forms
     public static readonly Form Fixture = new(
         "fixture",
         new("name", "a name such as \"bench\"", true), new("at", "\"foot\" or \"head\""), new("from", ALength), new("to", ALength),
-        new("height", ALength), new("heightLeft", ALength), new("heightRight", ALength), HeightsFrom, new("edge", "an edge { }"), new("side", "an edge { }"));
+        new("height", ALength), new("heightLeft", ALength), new("heightRight", ALength), HeightsFrom, new("edge", "an edge { }"), new("side", "an edge { }"), new("range", "two lengths, the least and the most [ , ]"));
 
     public static readonly Form RectangleOpening = new(
         "rectangleOpening",
         new("name", "a name such as \"window\"", true), new("left", ALength, true), new("bottom", ALength, true), new("width", ALength, true), new("height", ALength, true),
-        HeightsFrom, new("edge", "an edge { }"), new("edges", "a group { } with bottom, right, top or left"));
+        HeightsFrom, new("edge", "an edge { }"), new("edges", "a group { } with bottom, right, top or left"), new("range", "a group such as { \"bottom\": [40, 46] }"));
 
     public static readonly Form OutlineOpening = new(
         "outlineOpening",
@@ -80,7 +80,7 @@ internal static class Forms
         new("name", "a name such as \"valve\"", true), new("x", ALength, true), new("y", ALength, true), new("diameter", ALength, true), HeightsFrom, new("clearance", ASmallLength), new("edgeClear", "a length such as \"1/2\""));
 
     public static readonly Form BandZone = new(
-        "band", new("kind", "\"band\"", true), new("name", "a name such as \"upper\"", true), new("from", ALength, true), new("to", ALength), HeightsFrom, new("joint", ASmallLength));
+        "band", new("kind", "\"band\"", true), new("name", "a name such as \"upper\"", true), new("from", ALength, true), new("to", ALength), HeightsFrom, new("range", "two lengths, the least and the most [ , ]"), new("joint", ASmallLength));
 
     public static readonly Form RugZone = new(
         "rug",
@@ -89,6 +89,10 @@ internal static class Forms
 
     public static readonly Form BorderZone = new(
         "border", new("kind", "\"border\"", true), new("name", "a name such as \"frame\"", true), new("width", ALength, true), new("corners", "\"mitred\" or \"butt\""), new("joint", ASmallLength));
+
+    private const string ARange = "two lengths, the least and the most [ , ]";
+
+    public static readonly Form OpeningRange = new("openingRange", new("left", ARange), new("bottom", ARange), new("width", ARange), new("height", ARange));
 
     public static readonly Form Falls = new("falls", new("to", "a hole's name"), new("lines", "a list of lines [[[x, y], [x, y]], ...]"));
 
@@ -117,7 +121,7 @@ internal static class Forms
     public static readonly IReadOnlyList<Form> All =
     [
         Job, Product, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
-        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, HoleWant,
+        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, OpeningRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, HoleWant,
         EqualWant, FullCourseWant,
     ];
 

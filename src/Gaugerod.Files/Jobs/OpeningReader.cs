@@ -49,6 +49,18 @@ internal static class OpeningReader
         var sides = Fields.Open(fields["edges"], Forms.OpeningSides, fields.Values);
         var edges = Sides.Select(side => EdgeReader.Read(sides?[side], Forms.Edge, usual with { Name = side }, fields.Values)).ToSequence();
         if (name is null || left is not { } l || bottom is not { } b || width is not { } w || height is not { } h || under is not { } line) return null;
-        return new Opening(name, Ring.Of(new Box(l, b + line, l + w, b + line + h)), edges);
+        var (range, understood) = Range(fields["range"], new(l, b + line, l + w, b + line + h), line, fields.Values);
+        return understood ? new Opening(name, Ring.Of(new Box(l, b + line, l + w, b + line + h)), edges) { Range = range } : null;
+    }
+
+    private static (OpeningRange? Range, bool Understood) Range(Entry? entry, Box box, Length under, Values values)
+    {
+        if (entry is null) return (null, true);
+        if (Fields.Open(entry, Forms.OpeningRange, values) is not { } fields) return (null, false);
+        var (left, one) = RangeReader.Read(fields["left"], box.Left, Length.Zero, values);
+        var (bottom, two) = RangeReader.Read(fields["bottom"], box.Bottom, under, values);
+        var (width, three) = RangeReader.Read(fields["width"], box.Width, Length.Zero, values);
+        var (height, four) = RangeReader.Read(fields["height"], box.Height, Length.Zero, values);
+        return one && two && three && four ? (new(left, bottom, width, height), true) : (null, false);
     }
 }

@@ -30,7 +30,9 @@ internal static class ZoneReader
     private static Zone? Band(Fields fields, string? name, HeightBase heights)
     {
         var (from, to) = (fields.Length("from", LengthRange.Position), fields.Length("to", LengthRange.Position));
-        return name is not null && from is { } f && heights.Under(fields) is { } under ? new Zone.Strip(name, f + under, to + under) : null;
+        if (name is null || from is not { } f || heights.Under(fields) is not { } under) return null;
+        var (range, understood) = RangeReader.Read(fields["range"], f + under, under, fields.Values);
+        return understood ? new Zone.Strip(name, f + under, to + under) { Range = range } : null;
     }
 
     private static Zone? Rug(Fields fields, string? name, HeightBase heights)
