@@ -8,12 +8,13 @@ internal static class Samples
 {
     private static readonly JsonSerializerOptions s_plain = new() { WriteIndented = true, Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
-    public static IReadOnlyList<string> Names { get; } = ["guest-shower", "cloakroom", "galley-splash", "plain-wall"];
+    public static IReadOnlyList<string> Names { get; } = ["guest-shower", "cloakroom", "galley-splash", "porch-floor", "plain-wall"];
 
     public static string Title(string name) => name switch
     {
         "guest-shower" => "Guest shower, feet and inches",
         "galley-splash" => "Galley splash, herringbone, millimetres",
+        "porch-floor" => "Porch floor, frame and rug, millimetres",
         "cloakroom" => "Cloakroom wall, millimetres",
         _ => "Plain wall, by hand",
     };

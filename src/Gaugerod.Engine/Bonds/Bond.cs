@@ -53,6 +53,12 @@ public sealed record Bond(Lattice Lattice, Sequence<BondTile> Motif, Lay Lay)
     /// <summary>Where each tile of the motif is one sheet of chips: the chips, as a bond of their own. Null where tiles are tiles.</summary>
     public Bond? Chips { get; init; }
 
+    /// <summary>A bond laid upright as one that is laid level: along and across exchanged, and so each outline the other way round.</summary>
+    internal Bond Transposed() => new(
+        new(new(Lattice.First.Across, Lattice.First.Along), new(Lattice.Second.Across, Lattice.Second.Along)),
+        Motif.Select(tile => new BondTile(Ring.Of(new(tile.Cell.Bottom, tile.Cell.Left, tile.Cell.Top, tile.Cell.Right)), tile.Product) { Row = tile.Row }).ToSequence(),
+        Lay.Level) { Rows = Rows };
+
     /// <summary>The bond's courses, when it is a straight one: equal courses of equal tiles with joints in line.</summary>
     internal Courses? Courses => Bonds.Courses.Of(this);
 }

@@ -9,7 +9,9 @@ internal static class BondMaker
     /// <summary>The bond, or why these tiles do not make it.</summary>
     public static BondMaking Make(BondRequest request, BondTiles tiles) => request switch
     {
-        BondRequest.Grid or BondRequest.Running => Straight(request, tiles.Tile, tiles.Joint),
+        BondRequest.Grid or BondRequest.Running => request.IsStraight || request.Lay == Lay.Level
+            ? Straight(request, tiles.Tile, tiles.Joint)
+            : Straight(request, tiles.Tile, tiles.Joint).Transposed(),
         BondRequest.Herringbone herringbone => HerringboneBond.Make(herringbone, tiles),
         BondRequest.Basketweave => BasketweaveBond.Make(tiles),
         BondRequest.Pinwheel => PinwheelBond.Make(tiles),

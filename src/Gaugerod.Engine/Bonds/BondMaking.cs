@@ -38,8 +38,9 @@ internal sealed record BondTiles(Sequence<Product> Products, JointRange Range, L
 
     public static string Say(int count) => count.ToString(CultureInfo.InvariantCulture);
 
-    /// <summary>Whether a joint that comes of the tiles' own sizes is within what is allowed.</summary>
-    public bool Allows(Length joint) => joint > Length.Zero && joint >= Range.Least - Slack && joint <= Range.Most + Slack;
+    /// <summary>Whether a joint that comes of the tiles' own sizes is within what is allowed. Tiles touch only where they may.</summary>
+    public bool Allows(Length joint) =>
+        joint >= Length.Min(Range.Least, Length.FromSteps(1)) && joint >= Range.Least - Slack && joint <= Range.Most + Slack;
 
     /// <summary>Whether a length is what it should be, near enough.</summary>
     public static bool Fits(Length length, Length should) => (length - should).Abs() <= Slack;

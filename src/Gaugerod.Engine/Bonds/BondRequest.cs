@@ -30,11 +30,14 @@ public abstract record BondRequest(Lay Lay)
     /// <summary>How far the whole bond is turned on the faces, counter-clockwise; default not at all.</summary>
     public Angle Turn { get; init; }
 
+    /// <summary>The turns among which the search may choose; null, the default, for <see cref="Turn"/> alone.</summary>
+    public TurnRange? Free { get; init; }
+
     /// <summary>The names of the products it takes beside the run's own, in the order that the bond says.</summary>
     public Sequence<string> With { get; init; } = [];
 
     /// <summary>Whether its courses lie level or upright with joints in line: a grid or a running bond that is not turned.</summary>
-    public bool IsStraight => this is Grid or Running && Turn == Angle.Zero;
+    public bool IsStraight => this is Grid or Running && Turn == Angle.Zero && Free is null;
 
     /// <summary>Joints in line both ways.</summary>
     public sealed record Grid(Lay Lay) : BondRequest(Lay);
@@ -84,6 +87,22 @@ public abstract record BondRequest(Lay Lay)
     /// <param name="Across">How many chips a sheet is wide.</param>
     /// <param name="Up">How many it is high.</param>
     public sealed record Mosaic(int Across, int Up) : BondRequest(Lay.Level);
+}
+
+/// <summary>Turns a bond may have.</summary>
+/// <param name="From">The first.</param>
+/// <param name="To">None beyond this; no less than the first.</param>
+/// <param name="Step">From one to the next; more than nothing.</param>
+public sealed record TurnRange(Angle From, Angle To, Angle Step)
+{
+    /// <summary>At most so many turns are tried.</summary>
+    public const int Most = 181;
+
+    /// <summary>How many turns there are.</summary>
+    public int Count => ((To.Thousandths - From.Thousandths) / Step.Thousandths) + 1;
+
+    /// <summary>The turns.</summary>
+    public IEnumerable<Angle> Turns => Enumerable.Range(0, Count).Select(i => Angle.FromThousandths(From.Thousandths + (i * Step.Thousandths)));
 }
 
 /// <summary>The joint width a run allows.</summary>

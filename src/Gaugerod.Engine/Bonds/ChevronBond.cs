@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
@@ -29,9 +30,11 @@ internal static class ChevronBond
         var heading = Heading.Of(slope);
         var (width, rise) = (Grid.Nearest(tile.Width.Steps * heading.Cos), Grid.Nearest(tile.Width.Steps * heading.Sin));
         var (end, pitch) = (Grid.Nearest(tile.Height.Steps / heading.Cos), Grid.Nearest((tile.Height + joint).Steps / heading.Cos));
-        if (Length.Max(rise + end, width).Steps > ConvexClip.MostSteps / 2)
+        if ((rise + end).Steps > ConvexClip.MostSteps)
         {
-            return new BondRefusal($"planks whose mitred ends are {tiles.Say(end)} long", "ends under 2.5 m", "a slope nearer to 45°");
+            return new BondRefusal(
+                $"planks that stand {tiles.Say(rise + end)} high from the foot of one end to the head of the other", "planks that stand 5 m high at the most",
+                Stands(tile, Angle.FromDegrees(45)) <= ConvexClip.MostSteps ? "45°" : "shorter or narrower planks");
         }
 
         var (right, far) = (width + joint, (width * 2) + joint);
@@ -40,5 +43,11 @@ internal static class ChevronBond
         return new Bond(
             new(new(right * 2, Length.Zero), new(Length.Zero, pitch)),
             [new(new(up.ToSequence())), new(new(down.ToSequence()), tiles.Products.Count > 1 ? 1 : 0)], Lay.Level);
+    }
+
+    private static double Stands(Product tile, Angle slope)
+    {
+        var heading = Heading.Of(slope);
+        return (tile.Width.Steps * heading.Sin) + (tile.Height.Steps / heading.Cos);
     }
 }

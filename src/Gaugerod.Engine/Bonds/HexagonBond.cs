@@ -28,7 +28,7 @@ internal static class HexagonBond
         var p = request.Point ?? regular;
         if (p <= Length.Zero || p * 2 >= h)
         {
-            return new BondRefusal($"points that stand out {tiles.Say(p)}", $"more than nothing and less than half of the tile's {tiles.Say(h)}", tiles.Say(regular));
+            return new BondRefusal($"points that stand out {tiles.Say(p)}", $"more than nothing and less than half of the tile's {tiles.Say(h)}", tiles.Say(Length.Min(regular, Length.FromSteps(h.Steps / 4))));
         }
 
         var half = w.Steps / 2.0;

@@ -18,7 +18,7 @@ internal static class OctagonBond
         var (tile, dot, joint) = (tiles.Tile, tiles.Products[1], tiles.Joint);
         if ((Squares.Refusal(tiles, tile) ?? Squares.Refusal(tiles, dot)) is { } uneven) return uneven;
         var (s, d) = (tile.Width, dot.Width);
-        var corner = request.Corner ?? Grid.Nearest((d.Steps / s_root) + ((s_root - 1) * joint.Steps));
+        var corner = request.Corner ?? Corner(d, joint);
         if (corner <= Length.Zero || corner * 2 >= s)
         {
             var (found, nearest) = request.Corner is null
@@ -30,10 +30,12 @@ internal static class OctagonBond
         var around = Grid.Nearest(((joint.Steps + corner.Steps) / s_root) - (d.Steps / 2.0));
         if (!tiles.Allows(around))
         {
+            // Where the joints alone fill what the corners leave, no square fits.
             var fits = Grid.Nearest(s_root * (corner.Steps - ((s_root - 1) * joint.Steps)));
             return new BondRefusal(
                 $"a square of {tiles.Say(d)}, which leaves a joint of {tiles.Say(around)} to the octagons",
-                "a square that leaves a joint that is allowed", $"a square of {tiles.Say(fits)}");
+                "a square that leaves a joint that is allowed",
+                fits > Length.Zero ? $"a square of {tiles.Say(fits)}" : $"corners that take {tiles.Say(Corner(d, joint))} off each side");
         }
 
         // Where four octagons meet; the square's points stand half its diagonal from there.
@@ -48,4 +50,7 @@ internal static class OctagonBond
             new(new(step, Length.Zero), new(Length.Zero, step)),
             [new(new(octagon.ToSequence())), new(new(square.ToSequence()), 1)], Lay.Level);
     }
+
+    /// <summary>The corner that leaves a square the same joint that the octagons have.</summary>
+    private static Length Corner(Length square, Length joint) => Grid.Nearest((square.Steps / s_root) + ((s_root - 1) * joint.Steps));
 }

@@ -11,7 +11,11 @@ namespace Gaugerod.Engine.Bonds;
 internal static class PlankBond
 {
     public const int Rows = 12;
-    private const int Tries = 400;
+
+    // How often a whole repeat is begun anew, how many orders of planks a course tries, and in how many steps a stagger that will do is looked for.
+    private const int Repeats = 8;
+    private const int Orders = 60;
+    private const int Parts = 24;
 
     public static BondMaking Make(BondRequest.Planks request, BondTiles tiles)
     {
@@ -22,36 +26,42 @@ internal static class PlankBond
         }
 
         var lengths = products.Select(plank => (plank.Width + joint).Steps).ToArray();
-        var chance = new Chance(request.Start);
-        var rows = new List<PlankRow>();
-        while (rows.Count < Rows)
-        {
-            if (Next(rows, lengths, request.Stagger.Steps, chance) is not { } row) return Refusal(request, tiles, lengths);
-            rows.Add(row);
-        }
-
+        if (Laid(lengths, request.Stagger.Steps, request.Start) is not { } rows) return Refusal(request, tiles, lengths);
         var (period, rise) = (Length.FromSteps(lengths.Sum()), height + joint);
         var motif = rows.SelectMany((row, i) => row.Planks.Select(plank =>
             BondTile.At(Length.FromSteps(plank.At - rows[0].Planks[0].At), rise * i, products[plank.Product].Width, height, plank.Product) with { Row = i }));
         return new Bond(new(new(period, Length.Zero), new(Length.Zero, rise * Rows)), motif.ToSequence(), Lay.Level) { Rows = Rows };
     }
 
-    /// <summary>A course that keeps the stagger from the one below it and, being the last, from the first; null when none was met with.</summary>
+    /// <summary>The courses of a repeat; null when none were met with. The last course must suit the one below it and the first, so a repeat that began badly is begun anew.</summary>
+    private static List<PlankRow>? Laid(long[] lengths, long stagger, string start)
+    {
+        var chance = new Chance(start);
+        for (var i = 0; i < Repeats; i++)
+        {
+            var rows = new List<PlankRow>();
+            while (rows.Count < Rows && Next(rows, lengths, stagger, chance) is { } row) rows.Add(row);
+            if (rows.Count == Rows) return rows;
+            // A second course that suits no first will not come of another first.
+            if (rows.Count < 2) return null;
+        }
+
+        return null;
+    }
+
+    /// <summary>A course that keeps the stagger from the one below it and, being the last, from the first; null when there is none in many orders of the planks.</summary>
     private static PlankRow? Next(List<PlankRow> rows, long[] lengths, long stagger, Chance chance)
     {
+        var last = rows.Count == Rows - 1;
+        PlankRow[] beside = rows.Count == 0 ? [] : last ? [rows[^1], rows[0]] : [rows[^1]];
+        PlankRow[] beyond = rows.Count < 2 ? [] : last ? [rows[^2], rows[1]] : rows.Count == Rows - 2 ? [rows[^2], rows[0]] : [rows[^2]];
         PlankRow? kept = null;
-        var best = -1L;
-        for (var i = 0; i < Tries; i++)
+        for (var i = 0; i < Orders; i++)
         {
-            var row = PlankRow.ByChance(lengths, chance);
-            var near = rows.Count == 0 ? long.MaxValue : row.Clearance(rows[^1]);
-            if (rows.Count == Rows - 1) near = Math.Min(near, row.Clearance(rows[0]));
-            if (near < stagger) continue;
-            var clear = rows.Count < 2 ? 0 : row.Clearance(rows[^2]);
-            if (rows.Count == Rows - 1) clear = Math.Min(clear, row.Clearance(rows[1]));
-            // Half the stagger from the course two below is plenty; else the best of many.
-            if (clear > best) (kept, best) = (row, clear);
-            if (rows.Count < 2 || clear * 2 >= stagger) break;
+            var row = PlankRow.InChanceOrder(lengths, chance);
+            // Half the stagger from the courses two away is plenty; where it cannot be had, what keeps the stagger will do.
+            if (row.Anywhere([.. beside.Select(other => (other, stagger)), .. beyond.Select(other => (other, stagger / 2))], chance) is { } best) return best;
+            kept ??= row.Anywhere([.. beside.Select(other => (other, stagger))], chance);
         }
 
         return kept;
@@ -59,10 +69,12 @@ internal static class PlankBond
 
     private static BondRefusal Refusal(BondRequest.Planks request, BondTiles tiles, long[] lengths)
     {
-        // With one end every so often, half of that is the most there can be; chance meets with a third of it at once.
-        var most = lengths.Sum() / (lengths.Length * 2);
+        // An end over the middle of the longest plank is as far from its ends as one can be.
+        var most = Math.Min(request.Stagger.Steps, lengths.Max() / 2);
+        var nearest = Enumerable.Range(1, Parts).Select(part => tiles.Tape.Down(Length.FromSteps(most * (Parts - part) / Parts)))
+            .FirstOrDefault(stagger => Laid(lengths, stagger.Steps, request.Start) is not null);
         return new(
             $"a stagger of {tiles.Say(request.Stagger)} with planks of {string.Join(", ", tiles.Products.Select(plank => tiles.Say(plank.Width)))}",
-            "a stagger that courses in chance order can keep", $"{tiles.Say(tiles.Tape.Down(Length.FromSteps(most * 2 / 3)))} or less");
+            "a stagger that courses in chance order can keep", tiles.Say(nearest));
     }
 }

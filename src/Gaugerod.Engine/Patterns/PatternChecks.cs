@@ -91,7 +91,7 @@ internal sealed class PatternChecks
 
     private PatternCheck.Clear AtHeight(Want.JointAtHeight at, int index, int face)
     {
-        var bounds = _model.Fields[face].Field.Face.Field.Outer.Bounds;
+        var bounds = _model.Fields[face].Field.Face.Plane?.Bounds ?? _model.Fields[face].Field.Face.Field.Outer.Bounds;
         var (from, to) = (_model.Fields[face].Lay(new(bounds.Left, at.Height)), _model.Fields[face].Lay(new(bounds.Right, at.Height)));
         var line = AddLine(face, -1, EdgeLine.Of(from.X.Steps, from.Y.Steps, to.X.Steps, to.Y.Steps));
         return new(index, at.Must, at.Weight, [line], [0]) { Through = Family(_lines[line].Line, BondPoints.Crossings(_model.Judged, _model.Problem.Joint.Steps)) };
@@ -111,7 +111,7 @@ internal sealed class PatternChecks
         var finished = _model.Fields[face].Field.Face;
         var bounds = centred.Opening is { } name
             ? finished.Openings.First(opening => string.Equals(opening.Name, name, StringComparison.Ordinal)).Ring.Bounds
-            : finished.Field.Outer.Bounds;
+            : finished.Plane?.Bounds ?? finished.Field.Outer.Bounds;
         var middle = Length.FromSteps((bounds.Left.Steps + bounds.Right.Steps) / 2);
         var (foot, head) = (_model.Fields[face].Lay(new(middle, bounds.Bottom)), _model.Fields[face].Lay(new(middle, bounds.Top)));
         var plumb = EdgeLine.Of(foot.X.Steps, foot.Y.Steps, head.X.Steps, head.Y.Steps);
@@ -151,10 +151,16 @@ internal sealed class PatternChecks
         return left.Length == 0 || right.Length == 0 ? null : new(left, right, Deepest(left));
     }
 
+    /// <summary>The lines of the edges with a name; of a folded face those of all its planes.</summary>
     private int[] Named(int face, string name)
     {
-        var edges = CheckMaker.Edges(_model.Fields[face].Field.Face, name);
-        return LinesOf(face, edge => edges.Contains(edge));
+        var of = _model.Fields[face].Field.Face;
+        var same = Enumerable.Range(0, _model.Fields.Length).Where(i => i == face || (of.Plane is { } plane && _model.Fields[i].Field.Face.IsCalled(plane.Face)));
+        return [.. same.SelectMany(i =>
+        {
+            var edges = CheckMaker.Edges(_model.Fields[i].Field.Face, name);
+            return LinesOf(i, edge => edges.Contains(edge));
+        })];
     }
 
     private int[] LinesOf(int face, Func<int, bool> edge) =>
@@ -185,7 +191,7 @@ internal sealed class PatternChecks
         var faces = _model.Problem.Run.Faces;
         for (var i = 0; i < faces.Count; i++)
         {
-            if (string.Equals(faces[i].Name, face, StringComparison.Ordinal)) return i;
+            if (faces[i].IsCalled(face)) return i;
         }
 
         return null;

@@ -3,49 +3,62 @@ using Gaugerod.Plane;
 
 namespace Gaugerod.Engine.Patterns;
 
-/// <summary>Finds the place of a pattern, a little work at a time, with its proof and other places beside it.</summary>
+/// <summary>Finds the place of a pattern, at every turn it may have, a little work at a time, with its proof and other places beside it.</summary>
 internal static class PatternFinder
 {
     private const int MostAlternatives = 4;
     private const double Apart = 0.12;
 
     /// <summary>What is found so far, better or not, or nothing yet, whenever a little work is done; at the last all.</summary>
+    /// <param name="problem">What is asked, at the first turn.</param>
     public static IEnumerable<PatternFound?> Find(PatternProblem problem)
     {
-        var model = new PatternModel(problem);
-        var search = new PatternSearch(model);
+        var order = new ScoreOrder(problem.Run.Order);
+        var turns = problem.Run.Bond.Free?.Turns.ToList() ?? [problem.Turn];
+        var searches = new List<PatternSearch>();
         PatternFound? found = null;
-        foreach (var _ in search.Improve())
+        foreach (var turn in turns)
         {
-            if (found is null || !ReferenceEquals(found.Best, search.Best)) found = new(model, search.Best, new(ProofKind.None, default, model.Examined, "Still looking."), []);
             yield return found;
+            var search = new PatternSearch(new(problem with { Turn = turn, Turns = turns.Count }), searches.LastOrDefault());
+            foreach (var _ in search.Improve())
+            {
+                if (found is null || (!ReferenceEquals(found.Best, search.Best) && order.Compare(search.Best.Score, found.Best.Score) < 0))
+                {
+                    found = new(search.Model, search.Best, new(ProofKind.None, default, search.Model.Examined, "Still looking."), []);
+                }
+
+                yield return found;
+            }
+
+            searches.Add(search);
         }
 
-        var tiles = new PatternTiles(model);
-        var best = tiles.Counted(search.Best);
+        var (model, best) = (found!.Model, new PatternTiles(found.Model).Counted(found.Best));
         yield return found;
-        var alternatives = new List<PatternPlacing>();
-        foreach (var other in Others(search, model))
+        var alternatives = new List<TurnedPlace>();
+        foreach (var other in Others(searches, found, order))
         {
-            alternatives.Add(tiles.Counted(other));
+            alternatives.Add(other with { Place = new PatternTiles(other.Model).Counted(other.Place) });
             yield return found;
         }
 
-        var proof = PatternProposals.Prove(search, model);
-        yield return new(model, best, proof, alternatives.ToSequence());
+        yield return new(model, best, PatternProposals.Prove(searches, found.Best), alternatives.ToSequence());
     }
 
     /// <summary>The next best places that are not near one another.</summary>
-    private static IEnumerable<PatternPlacing> Others(PatternSearch search, PatternModel model)
+    private static IEnumerable<TurnedPlace> Others(List<PatternSearch> searches, PatternFound found, ScoreOrder order)
     {
-        var order = new ScoreOrder(model.Problem.Run.Order);
-        var taken = new List<PatternPlacing> { search.Best };
-        foreach (var place in search.Seen.OrderBy(place => place.Score, Comparer<Score>.Create((one, other) => order.Compare(one, other))).ThenBy(place => place.X).ThenBy(place => place.Y))
+        var taken = new List<TurnedPlace> { new(found.Model, found.Best) };
+        var all = searches.SelectMany(search => search.Seen.Select(place => new TurnedPlace(search.Model, place)))
+            .OrderBy(other => other.Place.Score, Comparer<Score>.Create((one, other) => order.Compare(one, other)))
+            .ThenBy(other => other.Model.Problem.Turn.Thousandths).ThenBy(other => other.Place.X).ThenBy(other => other.Place.Y);
+        foreach (var (model, place) in all)
         {
             if (taken.Count > MostAlternatives) yield break;
-            if (taken.Any(other => model.Domain.Distance(place.X - other.X, place.Y - other.Y) < Apart)) continue;
-            taken.Add(place);
-            yield return place;
+            if (taken.Any(other => other.Model == model && model.Domain.Distance(place.X - other.Place.X, place.Y - other.Place.Y) < Apart)) continue;
+            taken.Add(new(model, place));
+            yield return taken[^1];
         }
     }
 }

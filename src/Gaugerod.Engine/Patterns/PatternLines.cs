@@ -9,6 +9,14 @@ namespace Gaugerod.Engine.Patterns;
 /// <summary>The lines to snap before a pattern's first tile, and the rods that are marked from them.</summary>
 internal sealed class PatternLines(PatternModel model, PatternPlaces places)
 {
+    /// <summary>Whether lines are snapped on a face: of the planes of a folded face only on that at the left end of the level line, from where they are measured.</summary>
+    public bool IsSnappedOn(PatternPlacing placing, int face)
+    {
+        if (model.Fields[face].Field.Face.Plane is not { } plane) return true;
+        var beside = new Point(plane.Bounds.Left, places.OnFace(placing, face).Y);
+        return RingChecks.Locate(model.Fields[face].Field.Face.Field.Outer, beside.Moved(Length.FromMillimetres(1), Length.Zero)) == Whereabouts.Inside;
+    }
+
     /// <summary>The level and the plumb line through the first tile's mark on a face.</summary>
     public Sequence<SnapLine> Crossing(PatternPlacing placing, int face)
     {

@@ -33,7 +33,8 @@ internal sealed class PatternPlaces(PatternModel model)
     /// <summary>The mark nearest to a face's middle, as the bond lies.</summary>
     public Point Marked(PatternPlacing placing, int face)
     {
-        var bounds = model.Fields[face].Field.Face.Field.Outer.Bounds;
+        var of = model.Fields[face].Field.Face;
+        var bounds = of.Plane?.Bounds ?? of.Field.Outer.Bounds;
         var middle = model.Fields[face].Lay(Point.FromSteps(
             (bounds.Left.Steps + bounds.Right.Steps) / 2, (bounds.Bottom.Steps + bounds.Top.Steps) / 2));
         var (x, y) = _repeats.Near(placing.X, placing.Y, middle.X.Steps - Mark.X.Steps, middle.Y.Steps - Mark.Y.Steps);

@@ -12,6 +12,9 @@ namespace Gaugerod.Engine.Patterns;
 /// <param name="Turn">How far the bond is turned on the faces.</param>
 internal sealed record PatternProblem(RunProblem Run, Sequence<Product> Products, Angle Turn)
 {
+    /// <summary>How many turns the search tries; default 1.</summary>
+    public int Turns { get; init; } = 1;
+
     /// <summary>The joint: a pattern is laid with the one wanted, since no joint of a pattern runs through to be brought to a line.</summary>
     public Length Joint => Run.Joint.Wanted;
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
@@ -34,20 +35,24 @@ internal static class PatternProposals
     }
 
     /// <summary>What is proved.</summary>
-    public static Proof Prove(PatternSearch search, PatternModel model)
+    /// <param name="searches">The searches, one for each turn.</param>
+    /// <param name="best">The best place of all.</param>
+    public static Proof Prove(IReadOnlyList<PatternSearch> searches, PatternPlacing best)
     {
-        var (best, bound, tape) = (search.Best, search.Bound, model.Problem.Run.Tape);
-        if (!new ScoreOrder(model.Problem.Run.Order).SmallestIsProved)
+        var problem = searches[0].Model.Problem.Run;
+        var (bound, tape, examined) = (searches.Max(search => search.Bound(best)), problem.Tape, searches.Sum(search => search.Model.Examined));
+        if (!new ScoreOrder(problem.Order).SmallestIsProved)
         {
-            return new(ProofKind.None, best.Score.SmallestCut, model.Examined, "In this order of what counts nothing is proved; this is the best place found.");
+            return new(ProofKind.None, best.Score.SmallestCut, examined, "In this order of what counts nothing is proved; this is the best place found.");
         }
 
         var most = Length.FromSteps((long)bound);
-        var (gap, leaves) = (Length.FromSteps((long)Math.Max(bound - best.Smallest, 0)), search.IsComplete ? "" : " The search was stopped at its limit of work.");
+        var (gap, leaves) = (Length.FromSteps((long)Math.Max(bound - best.Smallest, 0)), searches.All(search => search.IsComplete) ? "" : " The search was stopped at its limit of work.");
+        if (searches.Count > 1) leaves = $" {searches.Count.ToString(CultureInfo.InvariantCulture)} turns were searched; between them nothing is known.{leaves}";
         var words = gap < Length.FromSteps((long)PointsOnLine.Tolerance)
             ? $"No place that meets as many wants has a larger smallest cut.{leaves}"
             : $"No place that meets as many wants has a smallest cut over {LengthText.Finer(most, tape)}: {LengthText.Finer(gap, tape)} more than this one.{leaves}";
-        return new(ProofKind.Bounded, most, model.Examined, words);
+        return new(ProofKind.Bounded, most, examined, words);
     }
 
     /// <summary>The edge, in words, of the narrowest leg in the place scored last.</summary>

@@ -10,7 +10,10 @@ namespace Gaugerod.Engine.Patterns;
 /// <param name="Best">The best place so far.</param>
 /// <param name="Proof">What is proved of it; nothing until the search is done.</param>
 /// <param name="Alternatives">Other places; none until the search is done.</param>
-internal sealed record PatternFound(PatternModel Model, PatternPlacing Best, Proof Proof, Sequence<PatternPlacing> Alternatives);
+internal sealed record PatternFound(PatternModel Model, PatternPlacing Best, Proof Proof, Sequence<TurnedPlace> Alternatives);
+
+/// <summary>A place of a bond at the turn of a model.</summary>
+internal sealed record TurnedPlace(PatternModel Model, PatternPlacing Place);
 
 /// <summary>
 /// Searches the places of a pattern by branch and bound: all places at first, and those that bring points of the bond to
@@ -33,13 +36,18 @@ internal sealed class PatternSearch
     private readonly List<(Score Promise, double Smallest)> _left = [];
     // The best reached in what comes up to the smallest cut, to the step and not to the tape's mark: what promises must beat.
     private Score _reached;
+    private bool _isReached;
+    private readonly long _most;
     private PatternPlacing? _best;
     private bool _isSpent;
     private long _parts, _entered;
 
-    public PatternSearch(PatternModel model)
+    /// <param name="model">The run with its bond at one turn.</param>
+    /// <param name="before">The best place found at another turn, which promises must beat too; null for none.</param>
+    public PatternSearch(PatternModel model, PatternSearch? before)
     {
         _model = model;
+        (_reached, _isReached, _most) = (before?._reached ?? default, before is not null, MostWork / Math.Max(1, model.Problem.Turns));
         _order = new(model.Problem.Run.Order);
         _gap = Gap(model.Problem.Run.Tape).Steps;
         _open = new(Comparer<(Score Promise, long Place)>.Create(_order.ByPromise));
@@ -48,13 +56,16 @@ internal sealed class PatternSearch
     /// <summary>What nobody would move a bond for: 1/32 in, or 1 mm; never more than the tape's mark.</summary>
     public static Length Gap(Tape tape) => Length.Min(tape.Mark, tape.Unit == LengthUnit.Inch ? Length.FromInches(0, 1, 32) : Length.FromMillimetres(1));
 
+    public PatternModel Model => _model;
+
     public PatternPlacing Best => _best!;
 
     /// <summary>The places scored, each once, in the order met.</summary>
     public IReadOnlyList<PatternPlacing> Seen => _seen;
 
-    /// <summary>The largest smallest cut that a place not looked at may have while doing as well in what counts before it.</summary>
-    public double Bound => _left.Where(part => _order.NoWorseBeforeSmallest(part.Promise, Best.Score)).Select(part => part.Smallest).Append(Best.Smallest).Max();
+    /// <summary>The largest smallest cut that a place not looked at may have while doing as well as a place in what counts before it.</summary>
+    public double Bound(PatternPlacing best) =>
+        _left.Where(part => _order.NoWorseBeforeSmallest(part.Promise, best.Score)).Select(part => part.Smallest).Append(best.Smallest).Max();
 
     /// <summary>Whether the search ended for want of nothing, not of time.</summary>
     public bool IsComplete => !_isSpent;
@@ -77,7 +88,7 @@ internal sealed class PatternSearch
 
         while (_open.TryDequeue(out var part, out var promise))
         {
-            if (!Beats(promise.Promise) || _model.Work > MostWork)
+            if (!Beats(promise.Promise) || _model.Work > _most)
             {
                 // The best promise left: all others promise no more.
                 _isSpent = Beats(promise.Promise);
@@ -116,6 +127,6 @@ internal sealed class PatternSearch
         _seen.Add(place);
         if (_best is null || _order.Compare(place.Score, _best.Score) < 0) _best = place;
         var exact = _order.UpToSmallest(place.Score with { SmallestCut = Length.FromSteps((long)place.Smallest) });
-        if (_seen.Count == 1 || _order.Compare(exact, _reached) < 0) _reached = exact;
+        if (!_isReached || _order.Compare(exact, _reached) < 0) (_reached, _isReached) = (exact, true);
     }
 }

@@ -19,6 +19,7 @@ internal sealed class Reckoning
     private readonly double[][] _in;
     private readonly double[][] _out;
     private readonly double _sliver;
+    private readonly FacingPair[] _pairs;
     private readonly double[] _slotLeast;
     private readonly bool[] _slotCut, _slotSliver;
     private readonly (int Face, int Tile, double X, double Y)[] _where;
@@ -31,6 +32,7 @@ internal sealed class Reckoning
     public Reckoning(FieldLine[] lines, TileShape[] shapes, int slots, double sliver)
     {
         (_lines, _shapes, _sliver) = (lines, shapes, sliver);
+        _pairs = FacingPair.Among(lines);
         _in = Array.ConvertAll(shapes, shape => new double[shape.Sides]);
         _out = Array.ConvertAll(shapes, shape => new double[shape.Sides]);
         (_slotLeast, _slotCut, _slotSliver) = (new double[slots], new bool[slots], new bool[slots]);
@@ -103,6 +105,39 @@ internal sealed class Reckoning
         }
 
         for (var i = 0; i < _lines.Length; i++) Reckon(i, shifts);
+        foreach (var pair in _pairs) Narrow(pair, shifts);
+    }
+
+    /// <summary>Legs that a facing cut in the same tile makes narrower.</summary>
+    private void Narrow(FacingPair pair, in Shifts shifts)
+    {
+        var (one, other) = (_lines[pair.One], _lines[pair.Other]);
+        foreach (var (nearOne, nearOther) in pair.Tiles)
+        {
+            if (Sure(one, nearOne, shifts) is not { } chord || Sure(other, nearOther, shifts) is not { } facing) continue;
+            // Of many ways only this is known: the strip is nowhere wider than the sides stand apart.
+            if ((shifts.IsOne ? FacingCuts.Gap(one.Line, chord, other.Line, facing) : pair.Widest) is not { } gap) continue;
+            Record(pair.One, nearOne, gap);
+            Record(pair.Other, nearOther, gap);
+        }
+    }
+
+    private Chord? Sure(FieldLine line, in NearTile near, in Shifts shifts)
+    {
+        var moved = (shifts.Y * line.Line.AlongX) - (shifts.X * line.Line.AlongY);
+        var reach = shifts.Reach(-line.Line.AlongY, line.Line.AlongX);
+        ref readonly var span = ref line.Spans[near.Tile];
+        if (span.Least + near.Inwards + moved + reach >= -PatternCutter.Hair || span.Most + near.Inwards + moved - reach <= PatternCutter.Hair) return null;
+        var sure = _shapes[near.Tile].Through(line.Line, near.X + shifts.X, near.Y + shifts.Y, _in[near.Tile]);
+        return sure.To - sure.From > PatternCutter.Hair ? sure : null;
+    }
+
+    private void Record(int index, in NearTile near, double leg)
+    {
+        var depth = _lines[index].Depth(near.Tile);
+        Least[index] = Math.Min(Least[index], leg);
+        LeastShare[index] = Math.Min(LeastShare[index], leg / depth);
+        Cut(near.Slot, leg, leg < Math.Min(_sliver, depth / 2));
     }
 
     private void Reckon(int index, in Shifts shifts)

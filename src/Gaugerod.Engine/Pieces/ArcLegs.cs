@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Pieces;
 
@@ -20,13 +21,18 @@ internal static class ArcLegs
         for (var from = 0; from < chords.Length;)
         {
             var to = from;
-            while (to + 1 < chords.Length && edges[to].To == edges[to + 1].From && string.Equals(edges[to].Name, edges[to + 1].Name, StringComparison.Ordinal)) to++;
+            while (to + 1 < chords.Length && GoesOn(edges[to], edges[to + 1])) to++;
             if (to - from + 1 >= Fewest) Array.Fill(chords, true, from, to - from + 1);
             from = to + 1;
         }
 
         return chords;
     }
+
+    /// <summary>Whether a side runs on from one of the same name and bends by no more than an eighth of a turn: a jog is no arc.</summary>
+    private static bool GoesOn(FieldEdge one, FieldEdge next) =>
+        one.To == next.From && string.Equals(one.Name, next.Name, StringComparison.Ordinal)
+        && Int128.Abs(Segments.Cross(one.From, one.To, next.From, next.To)) <= Segments.Dot(one.From, one.To, next.From, next.To);
 
     /// <summary>Into the tile, square to the side of it that a chord follows; null where it follows none.</summary>
     public static (double X, double Y)? Square(in EdgeLine chord, TileShape shape)

@@ -85,6 +85,10 @@ internal sealed class PatternCutter
             var line = _field.Edges[edge];
             if (!_chords[_field.Tags[edge]]) least = Math.Min(least, shape.Leg(line, tile.X, tile.Y, chord, exact));
             else if (ArcLegs.Square(line, shape) is { } square) least = Math.Min(least, ArcLegs.Left(line, chord, shape, square, tile.X, tile.Y));
+            foreach (var (other, facing) in _crossing)
+            {
+                if (!_field.Field.IsDrilled(_field.Tags[other])) least = Math.Min(least, FacingCuts.Gap(line, chord, _field.Edges[other], facing) ?? least);
+            }
         }
 
         return least == double.MaxValue ? long.MaxValue : (long)least;
@@ -151,13 +155,28 @@ internal sealed class PatternCutter
     private static Sequence<Piece> Numbered(List<Piece> pieces, string letter)
     {
         var (cut, whole) = (0, pieces.Count(piece => piece.Kind != PieceKind.Full));
-        return pieces.GroupBy(piece => piece.Course)
-            .SelectMany(course => course.OrderBy(piece => piece.Column).ThenBy(piece => piece.Outline.Bounds.Left).Select((piece, i) => piece with { Column = i + 1 }))
-            .OrderByDescending(piece => piece.Laid.Bounds.Bottom.Steps / Hair).ThenBy(piece => piece.Laid.Bounds.Left)
-            .ThenByDescending(piece => piece.Outline.Bounds.Bottom).ThenBy(piece => piece.Outline.Bounds.Left)
+        var placed = pieces.GroupBy(piece => piece.Course)
+            .SelectMany(course => course.OrderBy(piece => piece.Column).ThenBy(piece => piece.Outline.Bounds.Left).Select((piece, i) => piece with { Column = i + 1 }));
+        return Lines(placed).SelectMany(line => line
+                .OrderBy(piece => piece.Laid.Bounds.Left).ThenByDescending(piece => piece.Outline.Bounds.Bottom).ThenBy(piece => piece.Outline.Bounds.Left))
             .Select(piece => piece with
             {
                 Id = letter + (piece.Kind == PieceKind.Full ? ++whole : ++cut).ToString(CultureInfo.InvariantCulture),
             }).ToSequence();
+    }
+
+    /// <summary>The lines in which one reads the face, from the top: tiles whose feet differ by no more than rounding stand on one.</summary>
+    private static List<List<Piece>> Lines(IEnumerable<Piece> pieces)
+    {
+        var lines = new List<List<Piece>>();
+        var foot = long.MaxValue;
+        foreach (var (piece, at) in pieces.Select(piece => (piece, At: piece.Laid.Bounds.Bottom.Steps)).OrderByDescending(pair => pair.At))
+        {
+            if (lines.Count == 0 || foot - at > Hair) lines.Add([]);
+            lines[^1].Add(piece);
+            foot = at;
+        }
+
+        return lines;
     }
 }

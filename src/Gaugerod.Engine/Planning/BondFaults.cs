@@ -24,6 +24,11 @@ internal static class BondFaults
                 "\"wrap\": one pattern goes round the corners", "a run of its own for each face that is to start anew"));
         }
 
+        if (run.Bond.Free is not null && run.Place is not null)
+        {
+            faults.Add(new(path + ".place", "a place for a bond that may be turned in several ways", "a place and one turn", "\"turned\": " + run.Bond.Free.From.Degrees.ToString(CultureInfo.InvariantCulture)));
+        }
+
         return made.Bond;
     }
 }

@@ -33,13 +33,13 @@ public sealed record BondSample(Sequence<SampleTile> Tiles, Box Window)
         var wide = Math.Max(side * 5, Reach(bond.Lattice.First, bond.Lattice.Second) * 3 / 2);
         var (right, up) = (Length.FromSteps(wide / 2), Length.FromSteps(wide * 2 / 7));
         var window = new Box(-right, -up, right, up);
-        if (request.Bond.Lay == Lay.Upright) window = new(window.Bottom, window.Left, window.Top, window.Right);
+        if (bond.Lay == Lay.Upright) window = new(window.Bottom, window.Left, window.Top, window.Right);
         var heading = Heading.Of(request.Bond.Turn);
         var laid = Box.Around(window.Corners().Select(heading.Back));
         var tiles = PatternLayout.Tiles(bond, 0, 0, laid).Select(tile => new SampleTile(
             new(bond.Motif[tile.Tile].Shape.Points.Select(p => heading.Turn(p.Moved(Length.FromSteps(tile.X), Length.FromSteps(tile.Y)))).ToSequence()),
             bond.Motif[tile.Tile].Product));
-        return request.Bond.Lay == Lay.Upright
+        return bond.Lay == Lay.Upright
             ? new(tiles.Select(tile => tile with { Outline = new(tile.Outline.Points.Select(p => p.Transposed()).ToSequence()) }).ToSequence(), new(window.Bottom, window.Left, window.Top, window.Right))
             : new(tiles.ToSequence(), window);
     }

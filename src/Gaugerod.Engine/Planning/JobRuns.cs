@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
@@ -9,6 +10,9 @@ internal static class JobRuns
 {
     public static Product ProductOf(Job job, RunRequest run) =>
         job.Products.First(product => string.Equals(product.Name, run.Product, StringComparison.Ordinal));
+
+    /// <summary>Whether a run is reckoned course by course: its bond is straight and no face of it is folded.</summary>
+    public static bool IsStraight(RunRequest run, Sequence<FinishedFace> faces) => run.Bond.IsStraight && faces.All(face => face.Plane is null);
 
     /// <summary>The products of the run's bond: its own, then those the bond names.</summary>
     public static Sequence<Product> ProductsOf(Job job, RunRequest run) => run.Bond.With
@@ -22,12 +26,31 @@ internal static class JobRuns
     public static IEnumerable<FinishedRun?> FaceByFace(Job job, int index)
     {
         var run = job.Runs[index];
-        var faces = run.Faces
-            .Select(name => Enumerable.Range(0, job.Faces.Count).First(i => string.Equals(job.Faces[i].Name, name, StringComparison.Ordinal)))
-            .Select(i => new NumberedFace(i, job.Faces[i]))
-            .ToSequence();
-        var path = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"runs[{index}]");
-        return RoomBuilder.FaceByFace(new(path, faces, ProductOf(job, run).BuildUp, run.Through, job.EdgeJoint, job.Tape));
+        var path = string.Create(CultureInfo.InvariantCulture, $"runs[{index}]");
+        var faces = run.Faces.Select(name => FaceOf(job, name)).ToSequence();
+        if (faces.Distinct().Count() < faces.Count)
+        {
+            var twice = faces.GroupBy(face => face).First(group => group.Count() > 1).Key.Face.Name;
+            yield return new([], [], [new(path + ".faces", $"two zones of \"{twice}\"", "one zone of each face in a run", "a run of its own for each")]);
+            yield break;
+        }
+
+        FinishedRun? finished = null;
+        foreach (var sofar in RoomBuilder.FaceByFace(new(path, faces, ProductOf(job, run).BuildUp, run.Through is { } through ? FaceOf(job, through).Face.Name : null, job.EdgeJoint, job.Tape)))
+        {
+            finished = sofar;
+            if (sofar is null) yield return null;
+        }
+
+        yield return faces.All(face => face.Face.Zones.Count == 0 && face.Face.Falls is null) ? finished : RunZones.Of(job, run, path, faces, finished!);
+    }
+
+    /// <summary>The face with a name, or the one that has a zone with it.</summary>
+    private static NumberedFace FaceOf(Job job, string name)
+    {
+        var index = Enumerable.Range(0, job.Faces.Count).First(i =>
+            string.Equals(job.Faces[i].Name, name, StringComparison.Ordinal) || job.Faces[i].Zones.Any(zone => string.Equals(zone.Name, name, StringComparison.Ordinal)));
+        return new(index, job.Faces[index]);
     }
 
     public static RunProblem Problem(Job job, RunRequest run, Sequence<FinishedFace> faces) => new(

@@ -39,7 +39,7 @@ internal static class PatternPlans
         var alternatives = new List<Proposal>();
         foreach (var other in found.Alternatives)
         {
-            alternatives.Add(PatternProposals.Propose(model, other, best));
+            alternatives.Add(PatternProposals.Propose(other.Model, other.Place, best));
             yield return null;
         }
 
@@ -53,13 +53,17 @@ internal static class PatternPlans
 
         var lines = new PatternLines(model, new(model));
         var faces = Enumerable.Range(0, model.Fields.Length).ToList();
+        // What comes after knows the turn that was found, not those it was chosen among.
+        var laid = request with { Bond = request.Bond with { Turn = model.Problem.Turn, Free = null } };
+        var snapped = faces.Where(face => lines.IsSnappedOn(best, face)).ToList();
         yield return new(
-            request, proposal, found.Proof, alternatives.ToSequence(),
-            faces.SelectMany(face => lines.Crossing(best, face)).ToSequence(), faces.SelectMany(face => lines.Rods(best, face)).ToSequence(),
+            laid, proposal, found.Proof, alternatives.ToSequence(),
+            snapped.SelectMany(face => lines.Crossing(best, face)).ToSequence(), snapped.SelectMany(face => lines.Rods(best, face)).ToSequence(),
             faces.Select(face => new FacePlan(tiles.Drilled(face), proposal.Faces[face], pieces[face])).ToSequence())
         {
+            IsPattern = true,
             Finished = model.Problem.Run.Faces,
-            Turned = faces.SelectMany(face => lines.Turned(best, face)).ToSequence(),
+            Turned = snapped.SelectMany(face => lines.Turned(best, face)).ToSequence(),
         };
     }
 
@@ -70,6 +74,6 @@ internal static class PatternPlans
         var (x, y) = new PatternPlaces(model).Of(place.X[0], place.Y);
         var placing = new PatternTiles(model).Counted(model.At(x, y));
         var proof = found.Proof with { Kind = ProofKind.None, Words = ByHand.Words(placing.Score, found.Best.Score, model.Problem.Run) };
-        return found with { Best = placing, Proof = proof, Alternatives = found.Alternatives.Prepend(found.Best).ToSequence() };
+        return found with { Best = placing, Proof = proof, Alternatives = found.Alternatives.Prepend(new(model, found.Best)).ToSequence() };
     }
 }

@@ -48,13 +48,13 @@ public static class Planner
         {
             findings.AddRange(ready.Runs[i].Findings);
             PlanStep? step = null;
-            var faces = ready.Runs[i].Faces;
-            foreach (var sofar in job.Runs[i].Bond.IsStraight ? RunPlans.Steps(job, job.Runs[i], faces, letters) : PatternPlans.Steps(job, job.Runs[i], faces, letters))
+            foreach (var sofar in RunZones.LaidAlone(job.Runs[i], ready.Runs[i]).SelectMany(run =>
+                JobRuns.IsStraight(run.Request, run.Faces) ? RunPlans.Steps(job, run.Request, run.Faces, letters) : PatternPlans.Steps(job, run.Request, run.Faces, letters)))
             {
                 if (step is null || !string.Equals(step.Text, sofar.Text, StringComparison.Ordinal)) step = new(sofar.Text, null);
                 if (sofar.Plan is { } plan)
                 {
-                    runs.Add(plan);
+                    runs.Add(plan with { Origin = i, IsStrip = ready.Runs[i].Strips.Count > 0 });
                     findings.AddRange(RunRules.Findings(Facts(job, plan, sofar.HasUnderHalf)));
                     findings.AddRange(plan.Faces.SelectMany(face => HoleRules.Findings(face.Face.Name, face.Face.Holes, face.Pieces, job.Tape)));
                     findings.AddRange(plan.Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name)));
@@ -65,7 +65,7 @@ public static class Planner
         }
 
         var tiled = job.Runs.SelectMany(run => run.Faces).ToHashSet(StringComparer.Ordinal);
-        findings.AddRange(job.Faces.Where(face => !tiled.Contains(face.Name)).Select(face => BareFaces.InNoRun(face.Name)));
+        findings.AddRange(job.Faces.SelectMany(face => face.Zones.Select(zone => zone.Name).Prepend(face.Name)).Where(name => !tiled.Contains(name)).Select(BareFaces.InNoRun));
 
         var cutting = new List<ProductCutting>();
         foreach (var product in job.Products)

@@ -25,7 +25,7 @@ public abstract class RodSlide
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(run);
-        return run.Request.Bond.IsStraight ? CourseSlide.Make(job, run) : PatternSlide.Make(job, run);
+        return JobRuns.IsStraight(run.Request, run.Finished) ? CourseSlide.Make(job, run) : PatternSlide.Make(job, run);
     }
 
     /// <summary>Readies a run with its bond turned another way about where it stands, and that run, with no piece on it yet.</summary>

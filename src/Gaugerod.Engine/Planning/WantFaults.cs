@@ -65,7 +65,7 @@ internal static class WantFaults
     private static IEnumerable<Fault> Edge(EdgeRef edge, string path, FinishedRun finished)
     {
         if (Find(edge.Face, finished) is not { } face) return Face(edge.Face, path, finished);
-        var names = face.Edges.Select(e => e.Name).Distinct(StringComparer.Ordinal).ToList();
+        var names = finished.Faces.Where(one => one.IsCalled(edge.Face)).SelectMany(one => one.Edges).Select(e => e.Name).Distinct(StringComparer.Ordinal).ToList();
         if (names.Contains(edge.Edge, StringComparer.Ordinal)) return [];
         var ending = names.Where(name => name.EndsWith("." + edge.Edge, StringComparison.Ordinal) || name.StartsWith(edge.Edge + ".", StringComparison.Ordinal)).ToList();
         return [new(path + ".edge", Quoted(edge.Edge), $"an edge of {face.Name}: " + List(names), ending.Count > 0 ? ending[0] : null)];
@@ -102,7 +102,7 @@ internal static class WantFaults
     }
 
     private static FinishedFace? Find(string name, FinishedRun finished) =>
-        finished.Faces.FirstOrDefault(face => string.Equals(face.Name, name, StringComparison.Ordinal));
+        finished.Faces.FirstOrDefault(face => face.IsCalled(name));
 
     private static string Quoted(string text) => $"\"{text}\"";
 

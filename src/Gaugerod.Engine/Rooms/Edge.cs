@@ -25,6 +25,9 @@ public enum EdgeKind
 
     /// <summary>A doorway's sill.</summary>
     Threshold,
+
+    /// <summary>Another zone of the same face; no job states it.</summary>
+    Zone,
 }
 
 /// <summary>Which wall's tile runs on at an inside corner.</summary>

@@ -10,7 +10,14 @@ namespace Gaugerod.Engine.Rooms;
 /// <param name="Shape">Its outline, or the readings that give it.</param>
 /// <param name="Openings">Windows, niches and the like, wholly inside the face.</param>
 /// <param name="Holes">Round penetrations.</param>
-public sealed record Face(string Name, FaceShape Shape, Sequence<Opening> Openings, Sequence<Hole> Holes);
+public sealed record Face(string Name, FaceShape Shape, Sequence<Opening> Openings, Sequence<Hole> Holes)
+{
+    /// <summary>Parts of it with fields of their own, in the order in which they are taken from it. Default none.</summary>
+    public Sequence<Zone> Zones { get; init; } = [];
+
+    /// <summary>Where it bends; null, the default, for a flat face.</summary>
+    public Falls? Falls { get; init; }
+}
 
 /// <summary>How a face is given.</summary>
 public abstract record FaceShape

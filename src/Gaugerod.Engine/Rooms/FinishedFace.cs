@@ -47,6 +47,12 @@ public sealed record FinishedFace(
         }
     }
 
+    /// <summary>The face that this is one plane of; null for a face that is not folded.</summary>
+    public PlaneOf? Plane { get; init; }
+
+    /// <summary>Whether a name is this face's or that of the face it is a plane of.</summary>
+    internal bool IsCalled(string name) => string.Equals(Name, name, StringComparison.Ordinal) || string.Equals(Plane?.Face, name, StringComparison.Ordinal);
+
     /// <summary>How high above y = 0 the struck level line crosses the face; null when none was struck on the run.</summary>
     public Length? LevelLine { get; init; }
 }

@@ -22,7 +22,11 @@ internal sealed record RunOfFaces(
 /// <param name="Faces">The faces with their fields, in the run's order; none when there are faults.</param>
 /// <param name="Findings">What was assumed, and where readings disagree.</param>
 /// <param name="Faults">What cannot be used.</param>
-internal sealed record FinishedRun(Sequence<FinishedFace> Faces, Sequence<Finding> Findings, Sequence<Fault> Faults);
+internal sealed record FinishedRun(Sequence<FinishedFace> Faces, Sequence<Finding> Findings, Sequence<Fault> Faults)
+{
+    /// <summary>How far each face is turned from level, where they are the strips of a border and each is laid by itself; else none.</summary>
+    public Sequence<Angle> Strips { get; init; } = [];
+}
 
 /// <summary>Gathers what is to be said about a run.</summary>
 internal sealed class Remarks(Tape tape)

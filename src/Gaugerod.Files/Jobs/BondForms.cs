@@ -5,7 +5,10 @@ internal static class BondForms
 {
     private const string AProduct = "a product's name";
 
-    private static readonly Field Turned = new("turned", "a number of degrees such as 45");
+    private static readonly Field Turned = new("turned", "a number of degrees such as 45, or a group with from, to and step");
+
+    public static readonly Form Turns = new(
+        "turns", new("from", "a number of degrees such as 0", true), new("to", "a number of degrees such as 90", true), new("step", "a number of degrees such as 5", true));
 
     public static readonly Form Grid = Of("grid", new Field("lay", "\"level\" or \"upright\""));
 

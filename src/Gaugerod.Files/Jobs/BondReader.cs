@@ -35,8 +35,21 @@ internal sealed class BondReader(Values values, KnownNames names)
         }
 
         if (Fields.Open(group, known, values) is not { } fields) return null;
-        var (turned, bond) = (values.Degrees(fields["turned"], -360, 360), Of(known, fields));
-        return bond is null ? null : bond with { Turn = turned ?? Angle.Zero };
+        var bond = Of(known, fields);
+        if (fields["turned"] is not Entry.Group) return bond is null ? null : bond with { Turn = values.Degrees(fields["turned"], -360, 360) ?? Angle.Zero };
+        return Turns(fields["turned"]) is { } turns && bond is not null ? bond with { Turn = turns.From, Free = turns } : null;
+    }
+
+    private TurnRange? Turns(Entry? entry)
+    {
+        if (Fields.Open(entry, BondForms.Turns, values) is not { } fields) return null;
+        var (from, to, step) = (values.Degrees(fields["from"], -360, 360), values.Degrees(fields["to"], -360, 360), values.Degrees(fields["step"], 0, 360));
+        if (from is not { } first || to is not { } last || step is not { } by) return null;
+        if (last.Thousandths >= first.Thousandths && by.Thousandths > 0 && new TurnRange(first, last, by) is { Count: <= TurnRange.Most } turns) return turns;
+        values.Log.AddSaid(
+            entry!, $"turns from {first} to {last} by {by}", $"turns from the lesser to the greater, at most {Values.Number(TurnRange.Most)} of them",
+            last.Thousandths > first.Thousandths ? $"\"step\": {Values.Number((last.Thousandths - first.Thousandths) / ((TurnRange.Most - 1) * 1000) + 1)}" : null);
+        return null;
     }
 
     private BondRequest? Of(Form form, Fields fields)

@@ -8,7 +8,11 @@ using Gaugerod.Plane.Shapes;
 namespace Gaugerod.Files.Jobs;
 
 /// <summary>A face of the file: its name even when the rest could not be read, so that what refers to it is not blamed.</summary>
-internal sealed record FaceEntry(string? Name, Face? Face);
+internal sealed record FaceEntry(string? Name, Face? Face)
+{
+    /// <summary>The names of its zones, which are called like faces.</summary>
+    public IReadOnlyList<string?> Zones { get; init; } = [];
+}
 
 /// <summary>Reads a face, given by its outline or by readings.</summary>
 internal static class FaceReader
@@ -32,8 +36,12 @@ internal static class FaceReader
         var (shape, heights) = outlined ? Outline(fields, parts) : Readings(fields, parts);
         var openings = fields.Items("openings").Select(n => OpeningReader.Read(n, values, parts, heights)).ToList();
         var holes = fields.Items("holes").Select(n => Hole(n, values, parts, heights)).ToList();
-        if (name is null || shape is null || openings.Contains(null) || holes.Contains(null)) return new(name, null);
-        return new(name, new Face(name, shape, openings.OfType<Opening>().ToSequence(), holes.OfType<Hole>().ToSequence()));
+        var zones = fields.Items("zones").Select(n => ZoneReader.Read(n, values, faceNames, heights)).ToList();
+        var zoneNames = zones.ConvertAll(zone => zone?.Name);
+        var (falls, understood) = FallsReader.Read(fields["falls"], values, holes);
+        if (!understood || name is null || shape is null || openings.Contains(null) || holes.Contains(null) || zones.Contains(null)) return new(name, null) { Zones = zoneNames };
+        var face = new Face(name, shape, openings.OfType<Opening>().ToSequence(), holes.OfType<Hole>().ToSequence()) { Zones = zones.OfType<Zone>().ToSequence(), Falls = falls };
+        return new(name, face) { Zones = zoneNames };
     }
 
     private static (FaceShape? Shape, HeightBase Heights) Outline(Fields fields, Uniques parts)

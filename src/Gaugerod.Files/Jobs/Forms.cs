@@ -34,12 +34,12 @@ internal static class Forms
     public static readonly Form OutlineFace = new(
         "outlineFace",
         new("name", AName, true), new("outline", "a list of corners [[x, y], ...]", true), new("edges", "a list with one edge for each side", true),
-        new("levelLine", ALength), new("openings", "a list [ ]"), new("holes", "a list [ ]"));
+        new("levelLine", ALength), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"));
 
     public static readonly Form ReadFace = new(
         "readFace",
         new("name", AName, true), new("readings", "a group { } with width and height", true),
-        new("edges", "a group { } with foot, right, head or left"), new("fixtures", "a list [ ]"), new("openings", "a list [ ]"), new("holes", "a list [ ]"));
+        new("edges", "a group { } with foot, right, head or left"), new("fixtures", "a list [ ]"), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"));
 
     public static readonly Form Readings = new(
         "readings",
@@ -79,6 +79,22 @@ internal static class Forms
         "hole",
         new("name", "a name such as \"valve\"", true), new("x", ALength, true), new("y", ALength, true), new("diameter", ALength, true), HeightsFrom, new("clearance", ASmallLength), new("edgeClear", "a length such as \"1/2\""));
 
+    public static readonly Form BandZone = new(
+        "band", new("kind", "\"band\"", true), new("name", "a name such as \"upper\"", true), new("from", ALength, true), new("to", ALength), HeightsFrom, new("joint", ASmallLength));
+
+    public static readonly Form RugZone = new(
+        "rug",
+        new("kind", "\"rug\"", true), new("name", "a name such as \"rug\"", true), new("left", ALength, true), new("bottom", ALength, true), new("width", ALength, true), new("height", ALength, true),
+        HeightsFrom, new("joint", ASmallLength));
+
+    public static readonly Form BorderZone = new(
+        "border", new("kind", "\"border\"", true), new("name", "a name such as \"frame\"", true), new("width", ALength, true), new("corners", "\"mitred\" or \"butt\""), new("joint", ASmallLength));
+
+    public static readonly Form Falls = new("falls", new("to", "a hole's name"), new("lines", "a list of lines [[[x, y], [x, y]], ...]"));
+
+    /// <summary>The zones, by their kind.</summary>
+    public static readonly IReadOnlyList<Form> Zones = [BandZone, RugZone, BorderZone];
+
     public static readonly Form Run = new(
         "run",
         new("name", "a name such as \"shower\"", true), new("product", "a product's name", true), new("faces", "a list of faces' names", true),
@@ -101,7 +117,8 @@ internal static class Forms
     public static readonly IReadOnlyList<Form> All =
     [
         Job, Product, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
-        RectangleOpening, OutlineOpening, Arc, Hole, Run, .. BondForms.All, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, HoleWant, EqualWant, FullCourseWant,
+        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, HoleWant,
+        EqualWant, FullCourseWant,
     ];
 
     /// <summary>The names of every group's fields: one that stands in another group than its own was meant to be there.</summary>

@@ -9,10 +9,15 @@ internal sealed class KnownNames(IReadOnlyList<string?> products, IReadOnlyList<
 {
     public string? Product(Entry? entry, Values values) => Known(entry, values, "a product of this job", products);
 
-    public string? Face(Entry? entry, Values values) => Known(entry, values, "a face of this job", faces.Select(f => f.Name));
+    public string? Face(Entry? entry, Values values) => Known(entry, values, "a face of this job", faces.SelectMany(f => f.Zones.Prepend(f.Name)));
 
     /// <summary>A face among those of a run.</summary>
-    public static string? FaceOf(IReadOnlyList<string?> run, Entry? entry, Values values) => Known(entry, values, "a face of this run", run);
+    public static string? FaceOf(IReadOnlyList<string?> run, Entry? entry, Values values)
+    {
+        // A strip of a border is called by the border's name and the side's; which strips there are only the engine knows.
+        var strip = entry is Entry.Text { Value: var said } && run.Any(name => name is not null && said.StartsWith(name + " ", StringComparison.Ordinal));
+        return strip ? values.Name(entry) : Known(entry, values, "a face of this run", run);
+    }
 
     public EdgeRef? Edge(string? face, Entry? entry, Values values)
     {
@@ -33,6 +38,9 @@ internal sealed class KnownNames(IReadOnlyList<string?> products, IReadOnlyList<
             ? Known(entry, values, $"an opening of {face}", known.Openings.Select(o => o.Name))
             : values.Name(entry);
     }
+
+    /// <summary>A hole among those read of a face.</summary>
+    public static string? Hole(IReadOnlyList<Hole?> holes, Entry? entry, Values values) => Known(entry, values, "a hole of this face", holes.Select(hole => hole?.Name));
 
     public string? Hole(string? face, Entry? entry, Values values)
     {

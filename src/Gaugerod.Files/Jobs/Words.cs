@@ -47,6 +47,7 @@ internal static class Words
     public static readonly Words<Lay> Lays = new(("level", Lay.Level), ("upright", Lay.Upright));
     public static readonly Words<Stepping> Steps = new(("one way", Stepping.OneWay), ("back and forth", Stepping.BackAndForth));
     public static readonly Words<bool> HexagonEnds = new(("point", true), ("flat", false));
+    public static readonly Words<bool> BorderCorners = new(("mitred", true), ("butt", false));
     public static readonly Words<Corners> CornerWays = new(("wrap", Corners.Wrap), ("restart", Corners.Restart));
     public static readonly Words<CentreOn> Centres = new(("tile", CentreOn.Tile), ("joint", CentreOn.Joint), ("either", CentreOn.Either));
 

@@ -55,7 +55,7 @@ internal static class FaceWriter
     {
         json.WriteStartObject();
         json.WriteString("name", edge.Name);
-        json.WriteString("kind", Words.EdgeKinds.Say(edge.Kind));
+        json.WriteString("kind", edge.Kind == EdgeKind.Zone ? "zone" : Words.EdgeKinds.Say(edge.Kind));
         json.WritePoint("from", edge.From);
         json.WritePoint("to", edge.To);
         json.WriteEndObject();

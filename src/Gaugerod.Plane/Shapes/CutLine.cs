@@ -44,15 +44,24 @@ internal readonly struct UprightCut(long at) : ICutLine
 }
 
 /// <summary>
-/// A cut from one place to another; what lies to the left of it is kept. Places must lie within 2^24 steps (5 m) of the
-/// origin: then the fractions, of up to 2^52 over 2^51, can be compared without loss.
+/// A cut from one place to another along a side of an outline; what lies to the left of it is kept. Places must lie within
+/// 2^24 steps (5 m) of the origin: then the fractions, of up to 2^73 over 2^49, can be compared without loss.
 /// </summary>
 internal readonly struct SlantedCut : ICutLine
 {
-    private readonly long _x, _y, _run, _rise;
+    private readonly (long X, long Y) _from, _to;
+    private readonly long _run, _rise;
+    private readonly int _before, _after;
 
-    public SlantedCut((long X, long Y) from, (long X, long Y) to) =>
-        (_x, _y, _run, _rise) = (from.X, from.Y, to.X - from.X, to.Y - from.Y);
+    /// <param name="from">Where the outline's side begins.</param>
+    /// <param name="to">Where it ends.</param>
+    /// <param name="before">The tag of the outline's side before it.</param>
+    /// <param name="after">The tag of the side after it.</param>
+    public SlantedCut((long X, long Y) from, (long X, long Y) to, int before, int after)
+    {
+        (_from, _to, _before, _after) = (from, to, before, after);
+        (_run, _rise) = (to.X - from.X, to.Y - from.Y);
+    }
 
     public bool Keeps(in TaggedCorner corner) => Side(corner) > 0;
 
@@ -65,8 +74,21 @@ internal readonly struct SlantedCut : ICutLine
         // The place along the cut is read off on the axis that the cut is nearer to, against the way it goes: so the kept side is to the right of one who looks up.
         var level = Math.Abs(_run) >= Math.Abs(_rise);
         var downwards = (level ? _run : _rise) > 0 ? -1 : 1;
-        return new((level ? x : y) * downwards, whole, (level ? run : rise) * downwards, (Grid.NearestStep(x, whole), Grid.NearestStep(y, whole)), chain, entering);
+        // Two sides of the outline meet in its corner, wherever rounding may have brought the one already cut.
+        var crossed = entering ? outside.Tag : inside.Tag;
+        var at = crossed == _before && Beside(outside, inside, _from) ? _from
+            : crossed == _after && Beside(outside, inside, _to) ? _to
+            : (Grid.NearestStep(x, whole), Grid.NearestStep(y, whole));
+        return new((level ? x : y) * downwards, whole, (level ? run : rise) * downwards, at, chain, entering);
     }
 
-    private long Side(in TaggedCorner corner) => (_run * (corner.Y - _y)) - (_rise * (corner.X - _x));
+    /// <summary>Whether a place lies neither before a side nor beyond it. Where two sides of the outline are almost in line, what is cut a second time by rounding alone ends far from their corner.</summary>
+    private static bool Beside(in TaggedCorner a, in TaggedCorner b, (long X, long Y) place)
+    {
+        var (run, rise) = (b.X - a.X, b.Y - a.Y);
+        var along = (run * (place.X - a.X)) + (rise * (place.Y - a.Y));
+        return along >= 0 && along <= (run * run) + (rise * rise);
+    }
+
+    private long Side(in TaggedCorner corner) => (_run * (corner.Y - _from.Y)) - (_rise * (corner.X - _from.X));
 }

@@ -64,17 +64,25 @@ internal static class HalfPlane
 
     /// <summary>
     /// Along the cut the area lies between each odd crossing from below and the next even one. The lower one enters, the
-    /// upper one leaves; the new side runs down from where a chain leaves to where the next enters.
+    /// upper one leaves; the new side runs down from where a chain leaves to where the next enters. Sides that an earlier
+    /// cut brought to whole steps may cross by a step, and two of them may then enter one after the other: each that
+    /// leaves goes with the nearest that is still open, as brackets do, so that nothing is lost or taken twice.
     /// </summary>
     private static void Join(List<List<TaggedCorner>> chains, List<Crossing> crossings, List<TaggedCorner[]> kept)
     {
         crossings.Sort(Crossing.FromBelow);
         var next = new int[chains.Count];
-        for (var i = 0; i + 1 < crossings.Count; i += 2)
+        var open = new Stack<Crossing>();
+        foreach (var crossing in crossings)
         {
-            var (low, high) = (crossings[i], crossings[i + 1]);
-            if (low.Entering == high.Entering) throw new InvalidOperationException("The rings to be clipped cross or run the wrong way.");
-            var (enters, leaves) = low.Entering ? (low, high) : (high, low);
+            if (!open.TryPeek(out var below) || below.Entering == crossing.Entering)
+            {
+                open.Push(crossing);
+                continue;
+            }
+
+            open.Pop();
+            var (enters, leaves) = crossing.Entering ? (crossing, below) : (below, crossing);
             next[leaves.Chain] = enters.Chain;
         }
 

@@ -17,7 +17,7 @@ internal sealed record FirstTile(string Face, Piece? Piece, string Words)
         var plumb = Nearest(run, face, Axis.Plumb);
         var name = face.Face.Name;
         if (level is null && plumb is null) return new(name, null, "No line is given for this run; set out from the placing on the sheet of proposals.");
-        if (!run.Request.Bond.IsStraight && level is not null && plumb is not null) return OfPattern(run, face, level, plumb, figures);
+        if (run.IsPattern && level is not null && plumb is not null) return OfPattern(run, face, level, plumb, figures);
         var reach = run.Best.Placing.Joint + run.Best.Placing.Joint;
         var piece = face.Pieces
             .OrderBy(p => Away(level, p.Cell.Bottom))

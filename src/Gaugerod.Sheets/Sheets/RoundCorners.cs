@@ -20,7 +20,7 @@ internal static class RoundCorners
     {
         var tiles = cutting.Tiles.SelectMany(t => t.Pieces.Select(p => (p.Id, t.Number))).ToDictionary(p => p.Id, p => p.Number, StringComparer.Ordinal);
         var found = new List<RoundCorner>();
-        foreach (var run in runs.Where(r => r.Request.Bond.IsStraight && r.Request.Corners == Corners.Wrap && string.Equals(r.Request.Product, cutting.Product, StringComparison.Ordinal)))
+        foreach (var run in runs.Where(r => !r.IsPattern && r.Request.Corners == Corners.Wrap && string.Equals(r.Request.Product, cutting.Product, StringComparison.Ordinal)))
         {
             foreach (var (left, right) in run.Faces.Zip(run.Faces.Skip(1)))
             {

@@ -16,7 +16,7 @@ internal static class RunPicture
 
     public static double HeightAt(RunPlan run, int scale) => FaceMap.OnPaper(BoundsOf(run).Height, scale) + Above + Below;
 
-    public static double WidthAt(RunPlan run, int scale) => FaceMap.OnPaper(BoundsOf(run).Width, scale) + (Fold * (run.Faces.Count - 1)) + (2 * Beside);
+    public static double WidthAt(RunPlan run, int scale) => FaceMap.OnPaper(BoundsOf(run).Width, scale) + (Fold * Corners(run).Last()) + (2 * Beside);
 
     /// <summary>Draws it; false when the first tile is too small for its name and was made solid instead.</summary>
     public static bool Draw(Pen pen, RunPlan run, int scale, double x, double y, double width, FirstTile first, Figures figures, bool numbered = false) =>
@@ -26,9 +26,10 @@ internal static class RunPicture
     public static IEnumerable<bool> Steps(Pen pen, RunPlan run, int scale, double x, double y, double width, FirstTile first, Figures figures, bool numbered)
     {
         var bounds = BoundsOf(run);
-        var left = x + ((width - FaceMap.OnPaper(bounds.Width, scale) - (Fold * (run.Faces.Count - 1))) / 2);
+        var left = x + ((width - FaceMap.OnPaper(bounds.Width, scale) - (Fold * Corners(run).Last())) / 2);
+        var corners = Corners(run);
         var map = new FaceMap(scale, new(left - FaceMap.OnPaper(bounds.Left, scale), y + Above + FaceMap.OnPaper(bounds.Top, scale)));
-        var pictures = run.Faces.Select((f, i) => new FacePicture(f, Folded(map, i).Moved(f.Face.Unrolled, f.Face.Raised), pen)).ToArray();
+        var pictures = run.Faces.Select((f, i) => new FacePicture(f, Folded(map, corners[i]).Moved(f.Face.Unrolled, f.Face.Raised), pen)).ToArray();
         foreach (var picture in pictures)
         {
             picture.Draw();
@@ -38,8 +39,9 @@ internal static class RunPicture
         for (var i = 0; i < pictures.Length; i++)
         {
             var frame = pictures[i].Bounds;
-            pen.Text(frame.Middle.X, y + Above + FaceMap.OnPaper(bounds.Height, scale) + 4.4, pictures[i].Plan.Face.Name, 9.5, bold: true, Anchor.Middle);
-            if (i > 0) pen.Line(frame.X - (Fold / 2), frame.Y - 3, frame.X - (Fold / 2), frame.Bottom + 3, Stroke.FoldLine);
+            var (name, middle) = Named(pictures[i]);
+            if (i == 0 || corners[i] > corners[i - 1]) pen.Text(middle, y + Above + FaceMap.OnPaper(bounds.Height, scale) + 4.4, name, 9.5, bold: true, Anchor.Middle);
+            if (i > 0 && corners[i] > corners[i - 1]) pen.Line(frame.X - (Fold / 2), frame.Y - 3, frame.X - (Fold / 2), frame.Bottom + 3, Stroke.FoldLine);
         }
 
         foreach (var picture in pictures)
@@ -53,6 +55,19 @@ internal static class RunPicture
         yield return named;
         if (!numbered) yield break;
         foreach (var _ in Numbers(pen, pictures, kept, named ? first : first with { Piece = null }, figures)) yield return named;
+    }
+
+    /// <summary>What is written under a face and where its middle is: the planes of a folded face go by the face's name.</summary>
+    private static (string Name, double Middle) Named(FacePicture picture) => picture.Plan.Face.Plane is { } plane
+        ? (plane.Face, picture.Map.Frame(plane.Bounds).Middle.X)
+        : (picture.Plan.Face.Name, picture.Bounds.Middle.X);
+
+    /// <summary>For each face how many corners of the room lie before it: planes of one folded face lie together.</summary>
+    private static int[] Corners(RunPlan run)
+    {
+        var corners = new int[run.Faces.Count];
+        for (var i = 1; i < corners.Length; i++) corners[i] = corners[i - 1] + (run.Faces[i].Face.Plane is { } plane && plane.Equals(run.Faces[i - 1].Face.Plane) ? 0 : 1);
+        return corners;
     }
 
     /// <summary>Every corner of the room opens a little gap, so that the fold line is seen and each wall's end cuts stand free.</summary>

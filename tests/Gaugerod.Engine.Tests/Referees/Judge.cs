@@ -15,7 +15,7 @@ namespace Gaugerod.Engine.Tests.Referees;
 /// </summary>
 internal sealed class Judge(Gaugerod.Plane.Shapes.Polygon field)
 {
-    private static readonly GeometryFactory s_factory = new NtsGeometryServices(
+    public static readonly GeometryFactory Factory = new NtsGeometryServices(
         CoordinateArraySequenceFactory.Instance, PrecisionModel.Floating.Value, 0, GeometryOverlay.NG, new CoordinateEqualityComparer()).CreateGeometryFactory();
 
     private readonly IPreparedGeometry _prepared = PreparedGeometryFactory.Prepare(Shape(field.Outer, field.Inner));
@@ -23,9 +23,11 @@ internal sealed class Judge(Gaugerod.Plane.Shapes.Polygon field)
     public Geometry Field => _prepared.Geometry;
 
     /// <summary>The parts of a tile that lie in the field.</summary>
-    public List<Polygon> Parts(Box cell)
+    public List<Polygon> Parts(Box cell) => Parts(Shape(Ring.Of(cell), []));
+
+    /// <summary>The parts of a tile of any shape that lie in the field.</summary>
+    public List<Polygon> Parts(Polygon shape)
     {
-        var shape = Shape(Ring.Of(cell), []);
         if (!_prepared.Intersects(shape)) return [];
         if (_prepared.Covers(shape)) return [shape];
         var both = shape.Intersection(Field);
@@ -34,11 +36,12 @@ internal sealed class Judge(Gaugerod.Plane.Shapes.Polygon field)
 
     /// <summary>What of the field lies in none of the tiles.</summary>
     public double JointArea(IEnumerable<Box> cells) =>
-        Field.Difference(s_factory.CreateMultiPolygon([.. cells.Select(cell => Shape(Ring.Of(cell), []))])).Area;
+        Field.Difference(Factory.CreateMultiPolygon([.. cells.Select(cell => Shape(Ring.Of(cell), []))])).Area;
 
-    public static Geometry Many(IEnumerable<Polygon> parts) => s_factory.CreateMultiPolygon([.. parts]);
+    public static Geometry Many(IEnumerable<Geometry> parts) =>
+        Factory.CreateMultiPolygon([.. parts.SelectMany(part => Enumerable.Range(0, part.NumGeometries).Select(part.GetGeometryN)).OfType<Polygon>()]);
 
-    public static Polygon Shape(Ring outer, Sequence<Ring> inner) => s_factory.CreatePolygon(Line(outer), [.. inner.Select(Line)]);
+    public static Polygon Shape(Ring outer, Sequence<Ring> inner) => Factory.CreatePolygon(Line(outer), [.. inner.Select(Line)]);
 
     /// <summary>How far all the sides of a shape that are neither plumb nor level reach: only these are ever rounded.</summary>
     public static double SlantedLength(Geometry shape)
@@ -68,5 +71,5 @@ internal sealed class Judge(Gaugerod.Plane.Shapes.Polygon field)
     }
 
     private static LinearRing Line(Ring ring) =>
-        s_factory.CreateLinearRing([.. ring.Points.Append(ring.Points[0]).Select(p => new Coordinate(p.X.Steps, p.Y.Steps))]);
+        Factory.CreateLinearRing([.. ring.Points.Append(ring.Points[0]).Select(p => new Coordinate(p.X.Steps, p.Y.Steps))]);
 }

@@ -44,6 +44,21 @@ internal static class RandomFaces
             },
             openings: [Window("niche", niche.Item1, niche.Item2, niche.Item1 + niche.Item3, niche.Item2 + niche.Item3)]);
 
+    /// <summary>A gable: a triangle, or one on a wall, its top anywhere over its foot, with a round window.</summary>
+    public static Gen<Face> Gable(int least, int most) =>
+        from size in Gen.Select(Gen.Long[least, most], Gen.Long[least, most])
+        from eaves in Gen.OneOf(Gen.Const(0L), Gen.Long[50, 600])
+        from top in Gen.Int[0, 100]
+        from pipe in Gen.Long[20, 120]
+        select Rooms.Walls.Given(
+            "gable", eaves == 0
+                ? [(0, 0), (size.Item1, 0), (size.Item1 * top / 100, size.Item2)]
+                : [(0, 0), (size.Item1, 0), (size.Item1, eaves), (size.Item1 * top / 100, eaves + size.Item2), (0, eaves)],
+            Enumerable.Range(0, eaves == 0 ? 3 : 5).Select(i => Stop($"side {i}")).ToArray()) with
+        {
+            Holes = [new("pipe", At(size.Item1 * (33 + top) / 300, (eaves / 2) + (size.Item2 / 3)), Mm(pipe))],
+        };
+
     private static Gen<Stretch[]> Chain(bool square) =>
         from count in Gen.Int[1, 3]
         from ends in Gen.Select(Gen.Int[20, 45], Gen.Int[55, 80])

@@ -42,6 +42,13 @@ internal sealed class Bench
         return new(plan, Index, Face, slide, drawn, run) { IsTurning = true };
     }
 
+    /// <summary>The tiles of each face with the bond turned as in a place, drawn.</summary>
+    public IReadOnlyList<string> Lattices(Sequence<Placing> place)
+    {
+        var (slide, run) = RodSlide.Turned(Job, Run, place, place[0].Turn);
+        return [.. Enumerable.Range(0, slide.Faces.Count).Select(face => Drawn.Outline(face, slide.Lattice(run.Best.Faces, face)))];
+    }
+
     public Job Job { get; }
 
     public int Index { get; }
@@ -127,7 +134,7 @@ internal sealed class Bench
         var at = LengthText.Nearest(Length.FromSteps(Gaugerod.Plane.Shapes.Grid.Mod(curve.Stand(Place, Face).Steps, Slide.Pitch(rod).Steps)), Tape);
         var cut = Now.Score.Cuts == 0 ? "no tile is cut" : $"smallest cut {LengthText.Down(Now.Score.SmallestCut, Tape)}";
         var from = Slide.Faces[Slide.Restart ? Face : 0].Name;
-        if (!Run.Request.Bond.IsStraight) return rod == Axis.Level ? $"the pattern stands {at} from the left of {from}; {cut}" : $"the pattern stands {at} up on {from}; {cut}";
+        if (Run.IsPattern) return rod == Axis.Level ? $"the pattern stands {at} from the left of {from}; {cut}" : $"the pattern stands {at} up on {from}; {cut}";
         return rod == Axis.Level ? $"a tile's side {at} from the left of {from}; {cut}" : $"a course begins {at} up on {Slide.Faces[0].Name}; {cut}";
     }
 

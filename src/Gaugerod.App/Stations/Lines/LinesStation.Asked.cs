@@ -15,7 +15,7 @@ public sealed partial class LinesStation
         if (_bench is not { } bench) return;
         Desk.Change("a want", root =>
         {
-            var run = root["runs"]!.AsArray()[bench.Index]!.AsObject();
+            var run = root["runs"]!.AsArray()[bench.Run.Origin]!.AsObject();
             if (run["wants"] is not JsonArray wants) run["wants"] = wants = [];
             wants.Add((JsonNode)want);
         });
@@ -27,6 +27,6 @@ public sealed partial class LinesStation
     {
         if (_bench is not { } bench) return;
         var at = bench.Run.Request.Wants.ToList().IndexOf(want);
-        if (at >= 0) Desk.Set(FormattableString.Invariant($"runs[{bench.Index}].wants[{at}]"), null, "a want taken out");
+        if (at >= 0) Desk.Set(FormattableString.Invariant($"runs[{bench.Run.Origin}].wants[{at}]"), null, "a want taken out");
     }
 }

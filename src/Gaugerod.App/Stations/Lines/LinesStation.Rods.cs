@@ -22,7 +22,7 @@ public sealed partial class LinesStation
     [JSInvokable]
     public string?[] Slide(int rod, double steps, double reach)
     {
-        if (_bench is not { } bench || Desk.ReadOnly) return [];
+        if (_bench is not { } bench || Fixed) return [];
         bench.SlideBy(Rod(rod), Length.FromSteps((long)steps), Length.FromSteps((long)reach));
         _figures?.Show();
         return bench.Frame();
@@ -41,12 +41,12 @@ public sealed partial class LinesStation
 
     /// <summary>Called by the page: an arrow key on a rod.</summary>
     [JSInvokable]
-    public string?[] Nudge(int rod, int marks) => _bench is { } bench && !Desk.ReadOnly ? Stepped(Rod(rod), bench.Tape.Mark * marks) : [];
+    public string?[] Nudge(int rod, int marks) => _bench is { } bench && !Fixed ? Stepped(Rod(rod), bench.Tape.Mark * marks) : [];
 
     /// <summary>Called by the page: a key that goes to the next peak.</summary>
     [JSInvokable]
     public string?[] Peak(int rod, bool on) =>
-        _bench is { } bench && !Desk.ReadOnly ? Stepped(Rod(rod), bench.Curve(Rod(rod)).ToPeak(bench.Curve(Rod(rod)).At(bench.Place, bench.Face), on)) : [];
+        _bench is { } bench && !Fixed ? Stepped(Rod(rod), bench.Curve(Rod(rod)).ToPeak(bench.Curve(Rod(rod)).At(bench.Place, bench.Face), on)) : [];
 
     /// <summary>Called by the page when a rod comes to rest: its place is kept in the job.</summary>
     [JSInvokable]
@@ -61,7 +61,7 @@ public sealed partial class LinesStation
         }
 
         var kept = bench.Kept(bench.Place);
-        Desk.Set(FormattableString.Invariant($"runs[{bench.Index}].place"), kept, $"rods of {bench.Run.Request.Name}");
+        Desk.Set(FormattableString.Invariant($"runs[{bench.Run.Origin}].place"), kept, $"rods of {bench.Run.Request.Name}");
         _ = CurvesAsync(bench);
         StateHasChanged();
     }

@@ -80,6 +80,9 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         _self?.Dispose();
     }
 
+    /// <summary>Whether the rods and the bond cannot be moved by hand.</summary>
+    private bool Fixed => Desk.ReadOnly || _bench?.Run.IsStrip == true;
+
     /// <summary>What must not be built as it stands, of the plan in sight; everything that was found stands at Order.</summary>
     private IEnumerable<Finding> Stops => _bench?.IsPlanned == true && _plan is { } plan ? plan.Findings.Where(finding => finding.Level == FindingLevel.Stop) : [];
 
@@ -174,13 +177,19 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     private async Task TakeAsync(Proposal? proposal, bool best)
     {
         if (_bench is not { } bench) return;
+        if (proposal is not null && proposal.Placing.Turn != bench.Run.Best.Placing.Turn)
+        {
+            Turned(proposal.Placing.Turn);
+            return;
+        }
+
         bench.Grab();
         if (proposal is not null && proposal.Placing.Joint == bench.Run.Best.Placing.Joint) bench.Stand(proposal.Faces);
         await ShowAsync();
         // The rods are seen to have moved before the job is written and planned anew.
         await Task.Delay(Shown);
         if (bench != _bench) return;
-        var path = FormattableString.Invariant($"runs[{bench.Index}].place");
+        var path = FormattableString.Invariant($"runs[{bench.Run.Origin}].place");
         if (best) Desk.Set(path, null, "back to the best");
         else Desk.Set(path, bench.Kept(proposal!.Faces), $"another place for {bench.Run.Request.Name}");
         await CurvesAsync(bench);

@@ -39,7 +39,7 @@ internal sealed class RunDrawn
         _inks = [.. _corners.Select(corner => (Func<Ink>)(() => new Ink(corner.Left, corner.Top)))];
         _cellInk = new(slide.Tiles);
         _faces = new FaceDrawn[faces.Count];
-        Folds = string.Concat(faces.Skip(1).Select(face => $"M{Ink.Units(face.Unrolled - left).ToString(CultureInfo.InvariantCulture)} 0v{Ink.Units(Up).ToString(CultureInfo.InvariantCulture)}"));
+        Folds = string.Concat(faces.Skip(1).Where(face => face.Unrolled != faces[0].Unrolled).Select(face => $"M{Ink.Units(face.Unrolled - left).ToString(CultureInfo.InvariantCulture)} 0v{Ink.Units(Up).ToString(CultureInfo.InvariantCulture)}"));
         LevelMarks = Marks(Axis.Level, at => Ink.Units(at - left), Across, level: true);
         PlumbMarks = Marks(Axis.Plumb, at => Ink.Units(top - at), Up, level: false);
     }

@@ -1,0 +1,76 @@
+using System.Globalization;
+using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
+
+namespace Gaugerod.Engine.Planning;
+
+/// <summary>Takes the zones that a run names out of its finished faces.</summary>
+internal static class RunZones
+{
+    /// <summary>The run with the zones in place of their faces.</summary>
+    /// <param name="job">The job.</param>
+    /// <param name="run">The run.</param>
+    /// <param name="path">Where it stands in the job.</param>
+    /// <param name="faces">The faces it is on, in its order.</param>
+    /// <param name="finished">Those faces, finished as wholes.</param>
+    public static FinishedRun Of(Job job, RunRequest run, string path, Sequence<NumberedFace> faces, FinishedRun finished)
+    {
+        if (finished.Faults.Count > 0) return finished;
+        var remarks = new Remarks(job.Tape);
+        var parts = new List<ZonePart>();
+        for (var k = 0; k < faces.Count; k++)
+        {
+            var (name, face) = (run.Faces[k], faces[k]);
+            var at = string.Create(CultureInfo.InvariantCulture, $"faces[{face.Index}]");
+            var before = remarks.Faults.Count;
+            var cut = ZoneCutter.Cut(finished.Faces[k], face.Face.Zones, at, job.EdgeJoint, remarks);
+            var own = cut.Where(part => string.Equals(part.Zone, name, StringComparison.Ordinal)).ToList();
+            if (own.Count == 0 && remarks.Faults.Count == before) remarks.Refuse($"{path}.faces", $"\"{name}\", of which its zones leave nothing", "a face or a zone with something to tile");
+            parts.AddRange(face.Face.Falls is { } falls
+                ? own.SelectMany(part => FoldCutter.Cut(part.Face, falls, run.Joint.Wanted, at, remarks).Select(plane => part with { Face = plane }))
+                : own);
+        }
+
+        var strips = parts.Any(part => part.IsStrip);
+        if (strips && faces.Count > 1) remarks.Refuse($"{path}.faces", "a border with other faces", "a border alone in its run", "a run of its own for the border");
+        if (strips && run.Wants.OfType<Want.EqualCuts>().Any(want => !string.Equals(want.One.Face, want.Other.Face, StringComparison.Ordinal)))
+        {
+            remarks.Refuse($"{path}.wants", "equal cuts at two strips of a border", "two edges of one strip: each is laid by itself");
+        }
+
+        return remarks.Faults.Count > 0
+            ? new([], finished.Findings, remarks.Faults.ToSequence())
+            : new(parts.Select(part => part.Face).ToSequence(), finished.Findings, []) { Strips = strips ? parts.Select(part => part.Turn).ToSequence() : [] };
+    }
+
+    /// <summary>What is laid by itself: the run as it is, or each strip of a border as a run of its own along its side.</summary>
+    public static IEnumerable<(RunRequest Request, Sequence<FinishedFace> Faces)> LaidAlone(RunRequest run, FinishedRun finished)
+    {
+        if (finished.Strips.Count == 0) return [(run, finished.Faces)];
+        return finished.Faces.Select((face, i) =>
+        {
+            // The strip is meant to be as wide as whole tiles; the course along its inner side says so.
+            var inner = face.Edges[2].Name;
+            var wants = run.Wants.Where(want => FaceOf(want) is { } of && string.Equals(of, face.Name, StringComparison.Ordinal))
+                .Append(new Want.FullCourse(new(face.Name, inner), Must: false, Weight: 1));
+            var request = run with
+            {
+                Name = $"{run.Name}: {face.Name}", Faces = [face.Name], Corners = Corners.Wrap, Through = null, Place = null,
+                Bond = run.Bond with { Turn = run.Bond.Turn + finished.Strips[i] }, Wants = wants.ToSequence(),
+            };
+            return (request, Sequence.Of<FinishedFace>([face]));
+        });
+    }
+
+    private static string? FaceOf(Want want) => want switch
+    {
+        Want.JointAtHeight at => at.Face,
+        Want.JointOnEdge on => on.Edge.Face,
+        Want.FullCourse full => full.Edge.Face,
+        Want.AtLeast least => least.Edge.Face,
+        Want.Centred centred => centred.Face,
+        Want.EqualCuts equal => equal.One.Face,
+        _ => null,
+    };
+}

@@ -1,0 +1,19 @@
+using Gaugerod.Plane;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.Engine.Rooms;
+
+/// <summary>A straight line across a face where its plane bends: tiles are cut along it.</summary>
+/// <param name="From">A place on it.</param>
+/// <param name="To">Another.</param>
+public sealed record FoldLine(Point From, Point To);
+
+/// <summary>Where a face bends, so that it falls.</summary>
+/// <param name="Drain">The name of the hole that all of it falls to, a fold running from there to every corner; null for none.</param>
+/// <param name="Lines">Folds from edge to edge.</param>
+public sealed record Falls(string? Drain, Sequence<FoldLine> Lines);
+
+/// <summary>Which face a plane of a folded face is of.</summary>
+/// <param name="Face">The face's name.</param>
+/// <param name="Bounds">The box around the whole face's field.</param>
+public sealed record PlaneOf(string Face, Box Bounds);
