@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Bonds;
+using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
 
 namespace Gaugerod.Engine.Lines;
@@ -85,6 +86,8 @@ internal static class CheckMaker
         var levels = frames[f].Levels.Where(e => named.Contains(e.Edge)).ToList();
         if (levels.Count > 0)
         {
+            var chords = ArcLegs.Chords(frames[f].Face);
+            if (chords[levels[0].Edge]) return new(index, f, want.Must, want.Weight, CheckAxis.Across, [Crown(levels, frames[f], named) - (levels[0].TileAfter ? 0 : courses.Depth)]);
             var target = levels[0].TileAfter ? levels.Min(e => e.LeastAcross) : levels.Max(e => e.MostAcross) - courses.Depth;
             return new(index, f, want.Must, want.Weight, CheckAxis.Across, [target]);
         }
@@ -93,6 +96,15 @@ internal static class CheckMaker
         if (sides.Count == 0) return null;
         var end = sides[0].TileAfter ? sides.Min(e => e.LeastAlong) : sides.Max(e => e.MostAlong) - courses.Length;
         return new(index, f, want.Must, want.Weight, CheckAxis.Along, [end]);
+    }
+
+    /// <summary>Where an arc lies level: at the highest of its chords, or, in a hollow, at the lowest. Of an arc with tile above and below, above or below as its first.</summary>
+    private static long Crown(List<FrameEdge> levels, FaceFrame frame, int[] named)
+    {
+        var all = frame.Sides.Concat(frame.Levels).Concat(frame.Raking).Where(e => named.Contains(e.Edge)).ToList();
+        var alike = levels.Where(e => e.TileAfter == levels[0].TileAfter).ToList();
+        var (least, most) = (alike.Min(e => e.LeastAcross), alike.Max(e => e.MostAcross));
+        return most == all.Max(e => e.MostAcross) ? most : least;
     }
 
     private static Check.Stands Centre(Want.Centred want, int index, int face, FaceFrame frame, Courses courses, long joint)

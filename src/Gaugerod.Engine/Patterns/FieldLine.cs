@@ -20,6 +20,9 @@ internal readonly record struct NearTile(int Tile, int Slot, double X, double Y,
 /// <param name="Tiles">The tiles near it.</param>
 internal sealed record FieldLine(int Face, int Edge, EdgeLine Line, (double Least, double Most)[] Spans, NearTile[] Tiles)
 {
+    /// <summary>Of a chord of an arc, for each tile of the motif: into it, square to the side that the chord follows, or null; empty for any other line.</summary>
+    public (double X, double Y)?[] Squares { get; init; } = [];
+
     /// <summary>The depth of the deepest tile of the motif, square to the line.</summary>
     public double GreatestDepth { get; } = Spans.Max(span => span.Most - span.Least);
 

@@ -18,9 +18,10 @@ internal sealed class PatternChecks
         for (var f = 0; f < model.Fields.Length; f++)
         {
             var field = model.Fields[f];
+            var chords = ArcLegs.Chords(field.Field.Face);
             for (var e = 0; e < field.Edges.Length; e++)
             {
-                if (!field.Field.IsDrilled(field.Tags[e])) AddLine(f, field.Tags[e], field.Edges[e]);
+                if (!field.Field.IsDrilled(field.Tags[e])) AddLine(f, field.Tags[e], field.Edges[e], chords[field.Tags[e]]);
             }
         }
 
@@ -52,9 +53,10 @@ internal sealed class PatternChecks
 
     public int Slots { get; }
 
-    private int AddLine(int face, int edge, EdgeLine line)
+    private int AddLine(int face, int edge, EdgeLine line, bool isChord = false)
     {
-        _lines.Add(FieldLine.Of(face, edge, line, _model.Judged, _slots));
+        var made = FieldLine.Of(face, edge, line, _model.Judged, _slots);
+        _lines.Add(isChord ? made with { Squares = [.. _model.Judged.Motif.Select(tile => ArcLegs.Square(line, new TileShape(tile)))] } : made);
         return _lines.Count - 1;
     }
 

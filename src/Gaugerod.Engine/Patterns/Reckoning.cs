@@ -157,9 +157,18 @@ internal sealed class Reckoning
             var (x, y) = (near.X + shifts.X, near.Y + shifts.Y);
             var sure = shape.Through(edge, x, y, _in[near.Tile]);
             if (sure.To - sure.From <= PatternCutter.Hair) continue;
-            var @out = _out[near.Tile];
-            var leg = shape.Leg(edge, x, y, shifts.IsOne ? sure : shape.Through(edge, x, y, @out), @out);
-            var depth = span.Most - span.Least;
+            var (leg, depth) = line.Squares.Length > 0 ? AtArc(line.Squares[near.Tile], edge, sure, shape, x, y, shifts) : (0, span.Most - span.Least);
+            if (line.Squares.Length == 0)
+            {
+                var @out = _out[near.Tile];
+                leg = shape.Leg(edge, x, y, shifts.IsOne ? sure : shape.Through(edge, x, y, @out), @out);
+            }
+            else if (leg == double.MaxValue)
+            {
+                if (line.Edge >= 0) Cut(near.Slot, leg, isSliver: false);
+                continue;
+            }
+
             least = Math.Min(least, leg);
             share = Math.Min(share, leg / depth);
             taken = Math.Max(taken, depth - leg);
@@ -168,6 +177,12 @@ internal sealed class Reckoning
 
         (Least[index], LeastShare[index], Taken[index]) = (least, share, taken);
     }
+
+    /// <summary>At a chord of an arc: what is left square to the tile's side that the chord follows, and the tile's depth that way; the greatest number where it follows none.</summary>
+    private static (double Leg, double Depth) AtArc((double X, double Y)? square, in EdgeLine edge, in Chord sure, TileShape shape, double x, double y, in Shifts shifts) =>
+        square is { } into
+            ? (ArcLegs.Left(edge, sure, shape, into, x, y) + shifts.Reach(into.X, into.Y), shape.Reach(into.X, into.Y) + shape.Reach(-into.X, -into.Y))
+            : (double.MaxValue, 0);
 
     private void Cut(int slot, double leg, bool isSliver)
     {

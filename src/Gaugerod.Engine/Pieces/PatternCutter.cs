@@ -21,6 +21,7 @@ internal sealed class PatternCutter
     private readonly TileShape[] _shapes;
     private readonly (long X, long Y)[][] _corners;
     private readonly EdgesNear _near;
+    private readonly bool[] _chords;
     private readonly List<int> _found = [];
     private readonly List<(int Edge, Chord Chord)> _crossing = [];
 
@@ -33,6 +34,7 @@ internal sealed class PatternCutter
         (_field, _bond, _products, _tape) = (field, bond, products, tape);
         _shapes = [.. bond.Motif.Select(tile => new TileShape(tile))];
         _corners = [.. bond.Motif.Select(tile => tile.Shape.Points.Select(point => (point.X.Steps, point.Y.Steps)).ToArray())];
+        _chords = ArcLegs.Chords(field.Field.Face);
         _near = new(field.Edges, field.Bounds, bond.Motif.Min(tile => Math.Min(tile.Cell.Width.Steps, tile.Cell.Height.Steps)));
     }
 
@@ -80,10 +82,12 @@ internal sealed class PatternCutter
         foreach (var (edge, chord) in _crossing)
         {
             if (_field.Field.IsDrilled(_field.Tags[edge])) continue;
-            least = Math.Min(least, shape.Leg(_field.Edges[edge], tile.X, tile.Y, chord, exact));
+            var line = _field.Edges[edge];
+            if (!_chords[_field.Tags[edge]]) least = Math.Min(least, shape.Leg(line, tile.X, tile.Y, chord, exact));
+            else if (ArcLegs.Square(line, shape) is { } square) least = Math.Min(least, ArcLegs.Left(line, chord, shape, square, tile.X, tile.Y));
             foreach (var (other, facing) in _crossing)
             {
-                if (!_field.Field.IsDrilled(_field.Tags[other])) least = Math.Min(least, FacingCuts.Gap(_field.Edges[edge], chord, _field.Edges[other], facing) ?? least);
+                if (!_field.Field.IsDrilled(_field.Tags[other])) least = Math.Min(least, FacingCuts.Gap(line, chord, _field.Edges[other], facing) ?? least);
             }
         }
 

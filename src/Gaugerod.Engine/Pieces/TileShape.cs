@@ -56,6 +56,14 @@ internal sealed class TileShape
     /// <summary>Where side k looks, outwards; of length 1.</summary>
     public (double X, double Y) Outwards(int k) => (_x[k], _y[k]);
 
+    /// <summary>How far the tile reaches in a direction of length 1, in the motif's own place.</summary>
+    public double Reach(double x, double y)
+    {
+        var most = double.MinValue;
+        for (var k = 0; k < _cornersX.Length; k++) most = Math.Max(most, (_cornersX[k] * x) + (_cornersY[k] * y));
+        return most;
+    }
+
     /// <summary>How far into the field the tile's corners lie from a side, least and most, the tile's motif moved to a place.</summary>
     public (double Least, double Most) Span(in EdgeLine edge, double x, double y)
     {

@@ -141,14 +141,10 @@ internal sealed class PieceSketch
     private void Place(Point place)
     {
         var at = At(place.X, place.Y);
-        if (place.X != Length.Zero)
-        {
-            Measures.Level(_pen, _tile.X, at.X, _tile.Bottom + (++_below * Row) - 0.4, _figures.Near(place.X), size: 7.5);
-            _pen.Line(at.X, at.Y, at.X, _tile.Bottom, Stroke.Ghost);
-        }
-
-        if (place.Y == Length.Zero) return;
-        Measures.Upright(_pen, _tile.X - (++_left * Row) + 1.8, at.Y, _tile.Bottom, _figures.Near(place.Y), size: 7.5);
-        _pen.Line(at.X, at.Y, _tile.X, at.Y, Stroke.Ghost);
+        var (right, up) = (place.X != Length.Zero, place.Y != Length.Zero);
+        if (right) Measures.Level(_pen, _tile.X, at.X, _tile.Bottom + (++_below * Row) - 0.4, _figures.Near(place.X), size: 7.5);
+        if (up) Measures.Upright(_pen, _tile.X - (++_left * Row) + 1.8, at.Y, _tile.Bottom, _figures.Near(place.Y), size: 7.5);
+        if (right) _pen.Line(at.X, at.Y, at.X, _tile.Bottom, Stroke.Ghost);
+        if (up) _pen.Line(at.X, at.Y, _tile.X, at.Y, Stroke.Ghost);
     }
 }

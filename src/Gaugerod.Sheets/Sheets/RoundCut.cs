@@ -60,9 +60,19 @@ internal sealed record RoundCut(string Faces, Sequence<Point> Corners, Sequence<
         return new(chords[0].Cut.Faces, corners.ToSequence(), chords.Select(chord => chord.Cut).ToSequence());
     }
 
-    private static bool Meets((CutMark Cut, (Point Low, Point High) Ends) one, (CutMark Cut, (Point Low, Point High) Ends) next) =>
-        string.Equals(one.Cut.Faces, next.Cut.Faces, StringComparison.Ordinal) && one.Cut != next.Cut
-        && (one.Ends.High == next.Ends.Low || one.Ends.Low == next.Ends.High || one.Ends.Low == next.Ends.Low || one.Ends.High == next.Ends.High);
+    /// <summary>Whether the next cut goes on from one, of the same edge, and bends by no more than an eighth of a turn: a notch is no arc.</summary>
+    private static bool Meets((CutMark Cut, (Point Low, Point High) Ends) one, (CutMark Cut, (Point Low, Point High) Ends) next)
+    {
+        if (!string.Equals(one.Cut.Faces, next.Cut.Faces, StringComparison.Ordinal) || one.Cut == next.Cut) return false;
+        foreach (var (from, shared) in new[] { one.Ends, (one.Ends.High, one.Ends.Low) })
+        {
+            if (shared != next.Ends.Low && shared != next.Ends.High) continue;
+            var to = shared == next.Ends.Low ? next.Ends.High : next.Ends.Low;
+            if (Int128.Abs(Segments.Cross(from, shared, shared, to)) <= Segments.Dot(from, shared, shared, to)) return true;
+        }
+
+        return false;
+    }
 
     private static (Point Low, Point High) Ends(CutMark cut, Box cell) => cut.Away switch
     {
