@@ -30,6 +30,20 @@ public sealed record BoxPlan(
 {
     /// <summary>How many tiles the cut plan leaves in the boxes, for breakage and spares.</summary>
     public int Left => (Boxes * PerBox) - OfTile.Count;
+
+    /// <summary>The boxes that are opened together: the first and the last of each group.</summary>
+    public IEnumerable<(int First, int Last)> Groups
+    {
+        get
+        {
+            for (var first = 1; first <= Boxes;)
+            {
+                var last = first + OpenBoxes.Together(Boxes - first + 1, Open) - 1;
+                yield return (first, last);
+                first = last + 1;
+            }
+        }
+    }
 }
 
 /// <summary>A face as it is set: its pieces, of any product, and the joint between them.</summary>

@@ -30,6 +30,9 @@ internal sealed class OpenBoxes
         return _left.Select((left, place) => (place, left)).Where(box => box.left > 0);
     }
 
+    /// <summary>How many of those not yet opened are opened together.</summary>
+    public static int Together(int unopened, int open) => unopened < 2 * open ? unopened : open;
+
     public OpenBoxes Copy() => new(this);
 
     /// <summary>The next tile is to come from the box at a place.</summary>
@@ -58,7 +61,7 @@ internal sealed class OpenBoxes
     {
         var unopened = _boxes - _first + 1;
         if (unopened <= 0) throw new InvalidOperationException("More tiles are taken than the boxes hold.");
-        var group = new int[unopened < 2 * _open ? unopened : _open];
+        var group = new int[Together(unopened, _open)];
         Array.Fill(group, _perBox);
         return group;
     }
