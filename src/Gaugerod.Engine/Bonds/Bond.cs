@@ -27,6 +27,9 @@ public sealed record BondTile(Ring Shape, int Product = 0)
     /// <summary>Its row within one repeat, where the bond has rows to set one after another; default 0.</summary>
     public int Row { get; init; }
 
+    /// <summary>How far the tile's width is turned counter-clockwise from along; of no account for an oblong, whose cell tells. Default not at all.</summary>
+    public Angle Lies { get; init; }
+
     /// <summary>The box around it.</summary>
     public Box Cell { get; } = Shape.Bounds;
 

@@ -42,7 +42,7 @@ internal static class ChevronBond
         Point[] down = [new(right, rise), new(far, Length.Zero), new(far, end), new(right, rise + end)];
         return new Bond(
             new(new(right * 2, Length.Zero), new(Length.Zero, pitch)),
-            [new(new(up.ToSequence())), new(new(down.ToSequence()), tiles.Products.Count > 1 ? 1 : 0)], Lay.Level);
+            [new(new(up.ToSequence())) { Lies = slope }, new(new(down.ToSequence()), tiles.Products.Count > 1 ? 1 : 0) { Lies = -slope }], Lay.Level);
     }
 
     private static double Stands(Product tile, Angle slope)

@@ -40,6 +40,6 @@ internal static class HexagonBond
 
         // Turned over its diagonal, and run the other way so as to go round counter-clockwise again.
         var turned = new Ring(corners.Reverse().Select(corner => corner.Transposed()).ToSequence());
-        return new Bond(new(new(second.Across, second.Along), new(first.Across, first.Along)), [new(turned)], Lay.Level);
+        return new Bond(new(new(second.Across, second.Along), new(first.Across, first.Along)), [new(turned) { Lies = Angle.FromThousandths(Angle.QuarterTurn) }], Lay.Level);
     }
 }

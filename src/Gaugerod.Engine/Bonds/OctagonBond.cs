@@ -48,7 +48,7 @@ internal static class OctagonBond
         Point[] square = [new(meet, meet - reach), new(meet + reach, meet), new(meet, meet + reach), new(meet - reach, meet)];
         return new Bond(
             new(new(step, Length.Zero), new(Length.Zero, step)),
-            [new(new(octagon.ToSequence())), new(new(square.ToSequence()), 1)], Lay.Level);
+            [new(new(octagon.ToSequence())), new(new(square.ToSequence()), 1) { Lies = Angle.FromDegrees(45) }], Lay.Level);
     }
 
     /// <summary>The corner that leaves a square the same joint that the octagons have.</summary>

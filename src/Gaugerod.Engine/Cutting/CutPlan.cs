@@ -13,7 +13,11 @@ public sealed record PieceInTile(string Id, Ring At, int Turned);
 /// <summary>One tile out of the box.</summary>
 /// <param name="Number">Its number on the job, from 1 for each product.</param>
 /// <param name="Pieces">What is cut from it; one, or two.</param>
-public sealed record CutTile(int Number, Sequence<PieceInTile> Pieces);
+public sealed record CutTile(int Number, Sequence<PieceInTile> Pieces)
+{
+    /// <summary>The box it is taken from, counted from 1 as they are opened; null where boxes are not planned, the default.</summary>
+    public int? Box { get; init; }
+}
 
 /// <summary>One fence distance and what is cut at it.</summary>
 /// <param name="Fence">The distance from the factory side, rounded down to the tape's mark so that the piece fits.</param>

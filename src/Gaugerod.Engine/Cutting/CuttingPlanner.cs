@@ -21,7 +21,7 @@ internal static class CuttingPlanner
         var quarters = new int[pieces.Count];
         var partner = new int[pieces.Count];
         var (onWidth, onHeight) = (new List<int>(), new List<int>());
-        var eitherWay = product.Turning == Turning.Free && product.Width == product.Height;
+        var eitherWay = product.TurnsAQuarter;
         var alone = 0;
         for (var i = 0; i < quarters.Length; i++)
         {

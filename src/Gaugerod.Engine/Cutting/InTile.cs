@@ -14,14 +14,15 @@ internal static class InTile
 
     /// <summary>
     /// How many quarters counter-clockwise bring a tile as it is set on the wall back to lying on its width: none when it
-    /// is laid level; three when it stands upright, since a tile is stood up with its left end down. A square tile is
-    /// always taken to lie level, and a tile that is no rectangle as its bond lays it.
+    /// is laid level; three when it stands upright, since a tile is stood up with its left end down. A square tile that may be
+    /// turned any way is always taken to lie level, and a tile that is no rectangle as its bond lays it.
     /// </summary>
     /// <exception cref="ArgumentException">The cell is no tile of this product, either way up.</exception>
     public static int Quarters(Product product, Piece piece)
     {
         var cell = piece.Cell;
         if (!piece.OfRectangle) return 0;
+        if (product.Width == product.Height && !product.TurnsAQuarter && piece.Lies == Angle.FromThousandths(Angle.QuarterTurn)) return 3;
         if (cell.Width == product.Width && cell.Height == product.Height) return 0;
         if (cell.Width == product.Height && cell.Height == product.Width) return 3;
         throw new ArgumentException($"A cell of {cell.Width} by {cell.Height} is not a tile of {product.Width} by {product.Height}.", nameof(piece));

@@ -133,11 +133,13 @@ internal sealed class PatternCutter
 
     private Piece Make(PatternTile tile, PieceKind kind, Box cell, Ring laid, Sequence<Ring> inner, Ring outline, Length smallest, Sequence<CutMark> cuts)
     {
-        var onFace = _field.OnFace(laid);
+        var (onFace, bonded) = (_field.OnFace(laid), _bond.Motif[tile.Tile]);
+        var product = _products[bonded.Product];
         return new(
-            "", kind, _field.Field.Face.Name, tile.Course, tile.Column, _products[_bond.Motif[tile.Tile].Product].Name, cell,
+            "", kind, _field.Field.Face.Name, tile.Course, tile.Column, product.Name, cell,
             ReferenceEquals(outline, laid) ? onFace : _field.OnFace(outline), inner.Select(_field.OnFace).ToSequence(), smallest, cuts)
         {
+            Lies = Grains.Lies(bonded, product), Grain = product.Grain,
             Frame = new(outline, inner, laid, onFace, _field.Heading, _field.Field.Face.Unrolled, _field.Field.Face.Raised),
         };
     }

@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
@@ -99,6 +100,18 @@ public sealed record Piece(
 {
     /// <summary>How it lies unturned; null where tiles are upright rectangles on the face itself.</summary>
     public PieceFrame? Frame { get; init; }
+
+    /// <summary>How far its tile's width is turned counter-clockwise from level, as it lies in the cell; default not at all.</summary>
+    public Angle Lies { get; init; }
+
+    /// <summary>Which side of its tile the grain runs along; null for a tile without one, the default.</summary>
+    public Grain? Grain { get; init; }
+
+    /// <summary>Which way the grain runs in the cell, counter-clockwise from level, from 0 to under 180 degrees; null without one.</summary>
+    public Angle? GrainInCell => Grain is { } side ? Grains.Way(side, Lies) : null;
+
+    /// <summary>Which way it runs on the face.</summary>
+    public Angle? GrainOnFace => Grain is { } side ? Grains.Way(side, Lies + (Frame?.Turn.Angle ?? Angle.Zero)) : null;
 
     /// <summary>The outline as it lies in the cell.</summary>
     public Ring Upright => Frame?.Outline ?? Outline;

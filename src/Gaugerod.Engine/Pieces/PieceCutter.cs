@@ -24,6 +24,7 @@ internal static class PieceCutter
     {
         var pieces = new List<Piece>();
         var bounds = field.Face.Field.Outer.Bounds;
+        var lies = bond.Lay == Lay.Upright ? Angle.FromThousandths(Angle.QuarterTurn) : Angle.Zero;
         foreach (var tile in CourseLayout.Tiles(bond, placing, bounds))
         {
             foreach (var (outline, inner) in Parts(field, tile.Cell))
@@ -35,7 +36,7 @@ internal static class PieceCutter
                     "", PieceKinds.Of(outline, cuts, drilled, inner.Any(hole => !field.IsDrilled(hole[0].Tag)), tile.Cell, tape),
                     field.Face.Name, tile.Course, tile.Column, product.Name, tile.Cell,
                     Ring(outline), inner.Select(hole => Ring(hole).Reversed()).ToSequence(),
-                    Length.FromSteps(leg ?? Math.Min(Ring(outline).Bounds.Width.Steps, Ring(outline).Bounds.Height.Steps)), cuts));
+                    Length.FromSteps(leg ?? Math.Min(Ring(outline).Bounds.Width.Steps, Ring(outline).Bounds.Height.Steps)), cuts) { Lies = lies, Grain = product.Grain });
             }
         }
 

@@ -50,4 +50,8 @@ public sealed record RunPlan(
 /// <param name="Order">What to buy.</param>
 /// <param name="Findings">The results of the checks, the gravest first.</param>
 public sealed record Plan(
-    Job Job, Sequence<RunPlan> Runs, Sequence<ProductCutting> Cutting, Sequence<OrderLine> Order, Sequence<Finding> Findings);
+    Job Job, Sequence<RunPlan> Runs, Sequence<ProductCutting> Cutting, Sequence<OrderLine> Order, Sequence<Finding> Findings)
+{
+    /// <summary>The boxes of the products whose boxes are to be blended; default none.</summary>
+    public Sequence<BoxPlan> Boxes { get; init; } = [];
+}

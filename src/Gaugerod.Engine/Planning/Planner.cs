@@ -3,6 +3,7 @@ using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rules;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Planning;
 
@@ -76,6 +77,8 @@ public static class Planner
 
                 yield return step;
             }
+
+            findings.AddRange(GrainRules.Findings(Grain(job.Runs[i], runs.Where(run => run.Origin == i).ToList())));
         }
 
         var tiled = job.Runs.SelectMany(run => run.Faces).ToHashSet(StringComparer.Ordinal);
@@ -89,16 +92,29 @@ public static class Planner
             yield return new($"{product.Name}: what is cut from which tile", null);
         }
 
-        var order = cutting
-            .Select(plan => TileOrder.Order(job.Products.First(p => string.Equals(p.Name, plan.Product, StringComparison.Ordinal)), plan.Bought))
-            .ToSequence();
+        var (order, boxes) = (new List<OrderLine>(), new List<BoxPlan>());
+        for (var i = 0; i < cutting.Count; i++)
+        {
+            var product = job.Products.First(p => string.Equals(p.Name, cutting[i].Product, StringComparison.Ordinal));
+            order.Add(TileOrder.Order(product, cutting[i].Bought));
+            if (JobBoxes.Of(product, cutting[i], order[i], runs) is not { } dealt) continue;
+            boxes.Add(dealt);
+            cutting[i] = JobBoxes.Said(cutting[i], dealt);
+            yield return new($"{product.Name}: which tile out of which box", null);
+        }
+
+        findings.AddRange(boxes.Select(BoxRules.Finding));
         var all = job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Distinct().OrderByDescending(finding => finding.Level).ToSequence();
-        yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order, all));
+        yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all) { Boxes = boxes.ToSequence() });
     }
 
     private static RunFacts Facts(Job job, RunPlan plan, bool hasUnderHalf) => new(
         plan.Request.Name, JobRuns.ProductOf(job, plan.Request), plan.Request.Bond, plan.Best.Placing.Joint, plan.Request.Limits, job.Tape,
         plan.Best.Score.Cuts, plan.Best.Score.SmallestCut, plan.Best.Score.Slivers, hasUnderHalf, plan.Best.Wants);
+
+    private static GrainFacts Grain(RunRequest request, List<RunPlan> laid) => new(
+        request.Name, request.Bond, laid.Exists(run => run.IsStrip),
+        laid.SelectMany(run => run.Faces).SelectMany(face => face.Pieces).Select(piece => piece.GrainOnFace).OfType<Angle>().Distinct().ToSequence());
 
     private static Sequence<Piece> PiecesOf(string product, List<RunPlan> runs) => runs
         .SelectMany(run => run.Faces).SelectMany(face => face.Pieces)

@@ -28,6 +28,16 @@ public enum TileClass
     Rectified,
 }
 
+/// <summary>Which side of a tile its veins or its printed grain run along.</summary>
+public enum Grain
+{
+    /// <summary>Along its width.</summary>
+    AlongWidth,
+
+    /// <summary>Along its height.</summary>
+    AlongHeight,
+}
+
 /// <summary>A tile as it is bought. Sizes are the real ones, not the names on the box.</summary>
 /// <param name="Name">Its name, unique in the job.</param>
 /// <param name="Width">Its size along the course when laid level; 5 mm to 4 m.</param>
@@ -43,6 +53,15 @@ public sealed record Product(string Name, Length Width, Length Height, Length Th
 
     /// <summary>How it may be turned.</summary>
     public Turning Turning { get; init; }
+
+    /// <summary>Which side its grain runs along; null for a tile without one.</summary>
+    public Grain? Grain { get; init; }
+
+    /// <summary>Out of how many open boxes its tiles are taken in turn, 2 or more; null where boxes are not planned.</summary>
+    public int? Blend { get; init; }
+
+    /// <summary>Whether a piece of it may be turned a quarter: only a square may, and a grain would then run across all others.</summary>
+    public bool TurnsAQuarter => Turning == Turning.Free && Grain is null && Width == Height;
 
     /// <summary>How it is sorted; null when not known.</summary>
     public TileClass? Class { get; init; }

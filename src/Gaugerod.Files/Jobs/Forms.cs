@@ -27,7 +27,8 @@ internal static class Forms
         "product",
         new("name", "a name such as \"wall tile\"", true), new("width", ALength, true), new("height", ALength, true),
         new("thickness", ASmallLength), new("bondCoat", ASmallLength), new("perBox", "a whole number such as 12"),
-        new("turn", "\"free\", \"half\" or \"none\""), new("class", "\"natural\", \"calibrated\" or \"rectified\""),
+        new("turn", "\"free\", \"half\" or \"none\""), new("grain", "\"along width\" or \"along height\""), new("blend", "a whole number such as 3"),
+        new("class", "\"natural\", \"calibrated\" or \"rectified\""),
         new("variation", ASmallLength), new("warpage", ASmallLength), new("kerf", "a length such as \"1/16\""),
         new("breakage", "a whole number such as 3"), new("spares", "a whole number such as 6"), new("flatPercent", "a whole number such as 5, or null"));
 

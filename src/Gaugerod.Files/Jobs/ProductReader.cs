@@ -9,6 +9,9 @@ internal static class ProductReader
 {
     private const int MostTiles = 100_000;
 
+    // More open boxes than this stand in the way, and spread a shade no further.
+    private const int MostOpen = 12;
+
     public static (string? Name, Product? Product) Read(Entry entry, Values values, Uniques names)
     {
         if (Fields.Open(entry, Forms.Product, values) is not { } fields) return (null, null);
@@ -22,6 +25,8 @@ internal static class ProductReader
             BondCoat = fields.Length("bondCoat", LengthRange.Layer, Length.Zero),
             PerBox = values.Whole(fields["perBox"], 1, MostTiles) ?? 1,
             Turning = fields.Word("turn", Words.Turns, Turning.Free),
+            Grain = values.Word(fields["grain"], Words.Grains),
+            Blend = Blend(fields, values),
             Class = values.Word(fields["class"], Words.Classes),
             Variation = fields.Length("variation", LengthRange.Tolerance),
             Warpage = fields.Length("warpage", LengthRange.Tolerance),
@@ -31,5 +36,12 @@ internal static class ProductReader
             FlatPercent = values.Whole(fields["flatPercent"], 0, 100),
         };
         return (name, name is null || width is null || height is null ? null : product);
+    }
+
+    private static int? Blend(Fields fields, Values values)
+    {
+        if (values.Whole(fields["blend"], 2, MostOpen) is not { } open) return null;
+        if (fields["perBox"] is null) values.Log.AddSaid(fields["blend"]!, "boxes to be taken in turn, and not how many tiles are in a box", "\"perBox\" beside it");
+        return open;
     }
 }

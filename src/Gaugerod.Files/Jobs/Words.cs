@@ -31,6 +31,7 @@ internal static class Words
     public static readonly Words<LengthUnit> Units = new(("in", LengthUnit.Inch), ("mm", LengthUnit.Millimetre));
     public static readonly Words<Paper> Papers = new(("letter", Paper.Letter), ("a4", Paper.A4));
     public static readonly Words<Turning> Turns = new(("free", Turning.Free), ("half", Turning.Half), ("none", Turning.None));
+    public static readonly Words<Grain> Grains = new(("along width", Grain.AlongWidth), ("along height", Grain.AlongHeight));
     public static readonly Words<TileClass> Classes = new(("natural", TileClass.Natural), ("calibrated", TileClass.Calibrated), ("rectified", TileClass.Rectified));
 
     public static readonly Words<EdgeKind> EdgeKinds = new(

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Gaugerod.Engine.Cutting;
+using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane;
 
 namespace Gaugerod.Files.Plans;
@@ -7,14 +8,15 @@ namespace Gaugerod.Files.Plans;
 /// <summary>Writes which tile every piece comes from, and why no fewer would do.</summary>
 internal static class CuttingWriter
 {
-    public static void Write(Utf8JsonWriter json, Sequence<ProductCutting> cutting)
+    public static void Write(Utf8JsonWriter json, Sequence<ProductCutting> cutting, Sequence<BoxPlan> boxes)
     {
         json.WriteStartObject("cutting");
-        json.WriteList("products", cutting, product => WriteProduct(json, product));
+        json.WriteList("products", cutting, product =>
+            WriteProduct(json, product, boxes.FirstOrDefault(plan => string.Equals(plan.Product, product.Product, StringComparison.Ordinal))));
         json.WriteEndObject();
     }
 
-    private static void WriteProduct(Utf8JsonWriter json, ProductCutting cutting)
+    private static void WriteProduct(Utf8JsonWriter json, ProductCutting cutting, BoxPlan? boxes)
     {
         json.WriteStartObject();
         json.WriteString("product", cutting.Product);
@@ -31,6 +33,7 @@ internal static class CuttingWriter
             json.WriteEndObject();
         });
         json.WriteNames("byHand", cutting.ByHand);
+        if (boxes is not null) WriteBlend(json, boxes);
         json.WriteList("tiles", cutting.Tiles, tile => WriteTile(json, tile));
         json.WriteEndObject();
     }
@@ -46,10 +49,22 @@ internal static class CuttingWriter
         json.WriteEndObject();
     }
 
+    private static void WriteBlend(Utf8JsonWriter json, BoxPlan boxes)
+    {
+        json.WriteStartObject("blend");
+        json.WriteNumber("open", boxes.Open);
+        json.WriteNumber("boxes", boxes.Boxes);
+        json.WriteNumber("perBox", boxes.PerBox);
+        json.WriteNumber("joints", boxes.Joints);
+        json.WriteNumber("alike", boxes.Alike);
+        json.WriteEndObject();
+    }
+
     private static void WriteTile(Utf8JsonWriter json, CutTile tile)
     {
         json.WriteStartObject();
         json.WriteNumber("number", tile.Number);
+        if (tile.Box is { } box) json.WriteNumber("box", box);
         json.WriteList("pieces", tile.Pieces, piece =>
         {
             json.WriteStartObject();

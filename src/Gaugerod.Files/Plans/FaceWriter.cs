@@ -78,6 +78,7 @@ internal static class FaceWriter
         if (tile is { } known) json.WriteNumber("tile", known.Number);
         else json.WriteNull("tile");
         json.WriteBoolean("turned", tile is { Turned: not 0 });
+        if (piece.GrainOnFace is { } grain) json.WriteNumber("grain", grain.Degrees);
         json.WriteRing("cell", piece.Laid);
         json.WriteList("cuts", piece.Cuts, cut => WriteCut(json, cut));
         json.WriteEndObject();

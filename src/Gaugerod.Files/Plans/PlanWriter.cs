@@ -33,7 +33,7 @@ public static class PlanWriter
         WriteJob(json, plan.Job);
         var tiles = new TileNumbers(plan.Cutting);
         json.WriteList("runs", plan.Runs, run => RunWriter.Write(json, run, tiles));
-        CuttingWriter.Write(json, plan.Cutting);
+        CuttingWriter.Write(json, plan.Cutting, plan.Boxes);
 
         // Sections that other programs may count on finding; the engine has nothing to say there yet.
         json.WriteEmptyList("trim");

@@ -15,7 +15,7 @@ internal static class CutSheets
         if (cutting.Settings.Count == 0 && cutting.ByHand.Count == 0) return;
         var flow = book.Flow($"Cut list: {cutting.Product}", $"Pieces of {cutting.Product} to cut, by saw setting, then pieces marked by hand.");
         flow.Add(Block.Words(Count(cutting, pieces), flow.Width, after: 2));
-        Settings(flow, book, cutting);
+        Settings(flow, book, cutting, pieces);
         ByHand(flow, book.Figures, cutting, pieces);
     }
 
@@ -27,17 +27,17 @@ internal static class CutSheets
         return drilled == 0 ? words + "." : $"{words}: {Figures.Number(all.Length - drilled)} at an edge, {Figures.Number(drilled)} only drilled.";
     }
 
-    private static void Settings(Flow flow, SheetBook book, ProductCutting cutting)
+    private static void Settings(Flow flow, SheetBook book, ProductCutting cutting, IReadOnlyDictionary<string, PieceOnFace> pieces)
     {
         if (cutting.Settings.Count == 0) return;
-        var blocks = cutting.Settings.SelectMany(s => Setting(s, flow.Width, book.Figures)).ToList();
-        var key = Block.Words("The fence stands this far from the blade; the factory side goes against the fence. Width and height are the tile's as it stands on the wall. A piece with two cuts stands under both. Tick each as it is cut.", flow.Width, ink: Ink.Quiet, after: 1);
+        var blocks = cutting.Settings.SelectMany(s => Setting(s, flow.Width, book.Figures, pieces)).ToList();
+        var key = Block.Words("The fence stands this far from the blade; the factory side goes against the fence. Width and height are the tile's as it stands on the wall. A piece with two cuts stands under both. Tick each as it is cut." + (cutting.Tiles.Any(t => t.Box is not null) ? " A small number: the box its tile is taken from." : ""), flow.Width, ink: Ink.Quiet, after: 1);
         flow.Add(Block.Together(Block.Heading("By saw setting", flow.Width), key), blocks, Block.Heading("By saw setting, continued", flow.Width));
         flow.Add(Block.Gap(5));
     }
 
     /// <summary>One setting; a long one goes on in a second block with the fence said again.</summary>
-    private static IEnumerable<Block> Setting(SawSetting setting, double width, Figures figures)
+    private static IEnumerable<Block> Setting(SawSetting setting, double width, Figures figures, IReadOnlyDictionary<string, PieceOnFace> pieces)
     {
         var columns = (int)((width - FenceWidth) / Cell);
         const int rows = 8;
@@ -49,16 +49,17 @@ internal static class CutSheets
                 pen.Text(x + 1, y + 7.8, figures.Cut(setting.Fence), 20, bold: true);
                 pen.Text(x + 29, y + 4.6, figures.Unit + (i > 0 ? ", continued" : ""), 8, ink: Ink.Quiet);
                 pen.Text(x + 29, y + 8.4, "along the " + (setting.Across ? "width" : "height"), 8, ink: Ink.Quiet);
-                for (var n = 0; n < part.Length; n++) Tick(pen, x + FenceWidth + (n % columns * Cell), y + 2.6 + (n / columns * Row), part[n]);
+                for (var n = 0; n < part.Length; n++) Tick(pen, x + FenceWidth + (n % columns * Cell), y + 2.6 + (n / columns * Row), part[n], pieces.GetValueOrDefault(part[n])?.Box);
                 pen.Line(x, y + height, x + width, y + height, Stroke.Rule);
             });
         }
     }
 
-    private static void Tick(Pen pen, double x, double y, string id)
+    private static void Tick(Pen pen, double x, double y, string id, int? box = null)
     {
         Measures.TickBox(pen, x, y, 4);
         pen.Text(x + 5.4, y + 3.6, id, 12, bold: true);
+        if (box is { } number) pen.Text(x + 6.2 + Lettering.Width(id, 12, bold: true), y + 3.6, Figures.Number(number), 8, ink: Ink.Quiet);
     }
 
     private static void ByHand(Flow flow, Figures figures, ProductCutting cutting, IReadOnlyDictionary<string, PieceOnFace> pieces)
@@ -101,7 +102,7 @@ internal static class CutSheets
         PieceSketch.Draw(pen, of, new(room.X, room.Y + 1.5, sketch, PieceSketch.HeightOf(of, sketch, Most(sketch), figures)), figures);
         var x = room.X + sketch + 2;
         Tick(pen, x, room.Y + 3, piece.Id);
-        pen.Text(x + 5.4, room.Y + 10.4, $"{PieceWords.Of(piece.Kind)}, {piece.Face}", 8, ink: Ink.Quiet);
+        pen.Text(x + 5.4, room.Y + 10.4, $"{PieceWords.Of(piece.Kind)}, {piece.Face}" + (of.Box is { } box ? $", box {Figures.Number(box)}" : ""), 8, ink: Ink.Quiet);
         pen.Paragraph(x, room.Y + 12.4, room.Width - sketch - 2, CutWords.Of(of, figures), 9.5);
     }
 }

@@ -98,8 +98,14 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
 
     private static IEnumerable<Ring> RingsOf(Piece piece) => [piece.Outline, .. piece.Inner];
 
-    private void Tile(Piece piece) => pen.Area(
-        Rings(piece), FillOf(piece.Kind), piece.Kind == PieceKind.Full ? Stroke.TileEdge : Stroke.CutEdge, piece.Id);
+    private void Tile(Piece piece)
+    {
+        var (rings, whole) = (Rings(piece), piece.Kind == PieceKind.Full);
+        pen.Area(rings, FillOf(piece.Kind), whole ? Stroke.TileEdge : Stroke.CutEdge, piece.Id);
+
+        // In a cut piece stands its number.
+        if (whole && piece.GrainOnFace is { } way) GrainArrow.Draw(pen, rings, way, 7);
+    }
 
     /// <summary>What stands at the foot or hangs at the head: from its edge to the lowest or the highest of the face.</summary>
     private void Fixtures()

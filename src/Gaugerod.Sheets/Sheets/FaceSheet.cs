@@ -1,5 +1,6 @@
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
+using Gaugerod.Engine.Rules;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Sheets.Drawings;
@@ -77,7 +78,7 @@ internal static class FaceSheet
         var x = content.X;
         pen.Paragraph(x, content.Bottom - 26.3, content.Width,
             "Seen from inside the room. Up: from the foot of the left corner. From the left: from the left corner or end of the bare wall."
-            + (face.Pieces.Any(p => p.Frame is not null) ? "" : " Dimensions are of the longest row, named beside them, and of the longest stack of tiles; sizes on pieces are what to cut."), 7.5, ink: Ink.Quiet);
+            + (face.Pieces.Any(p => p.Frame is not null) ? "" : " Dimensions are of the longest row, named beside them, and of the longest stack of tiles; sizes on pieces are what to cut.") + Grain(face), 7.5, ink: Ink.Quiet);
         foreach (var kind in face.Pieces.Select(p => p.Kind).Distinct().Order())
         {
             pen.Area(new Frame(x, y - 3.2, 7, 4), FacePicture.FillOf(kind), kind == PieceKind.Full ? Stroke.TileEdge : Stroke.CutEdge);
@@ -98,6 +99,12 @@ internal static class FaceSheet
         Measures.CheckBar(pen, content.X, content.Bottom - 8, 100, "100 mm on paper");
         Measures.CheckBar(pen, content.X, content.Bottom - 2.6, 101.6, "4 in on paper");
         ScaleBar(pen, content, scale, figures);
+    }
+
+    private static string Grain(FacePlan face)
+    {
+        var ways = face.Pieces.Select(p => p.GrainOnFace).OfType<Angle>().OrderBy(way => way.Thousandths).Select(GrainWords.Of).Distinct(StringComparer.Ordinal).ToList();
+        return ways.Count == 0 ? "" : $" Short arrows: the grain, {Ledge.List(ways)}.";
     }
 
     /// <summary>Two parts, each of the roundest length that keeps the bar short.</summary>

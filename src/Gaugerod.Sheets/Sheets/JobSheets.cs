@@ -9,7 +9,7 @@ public static class JobSheets
 {
     /// <summary>
     /// The sheets on the job's paper, upright or across as best suits each: what is needed first, each face to scale, the
-    /// cut list, pairs, rods, proposals, findings and cautions.
+    /// cut list, pairs, boxes, rods, proposals, findings and cautions.
     /// </summary>
     public static Sequence<Drawing> Pages(Plan plan)
     {
@@ -38,5 +38,7 @@ public static class JobSheets
             var product = plan.Job.Products.FirstOrDefault(p => string.Equals(p.Name, cutting.Product, StringComparison.Ordinal));
             if (product is not null) PairSheets.Add(book, cutting, product);
         }
+
+        foreach (var boxes in plan.Boxes) BoxSheets.Add(book, boxes);
     }
 }

@@ -50,7 +50,7 @@ internal static class PairSheets
     private static void Card(Pen pen, CutTile tile, Product product, Frame room, Figures figures)
     {
         Measures.TickBox(pen, room.X, room.Y + 1.4, 4);
-        pen.Text(room.X + 5.4, room.Y + 5, $"Tile {Figures.Number(tile.Number)}", 10, bold: true);
+        pen.Text(room.X + 5.4, room.Y + 5, $"Tile {Figures.Number(tile.Number)}" + (tile.Box is { } box ? $", box {Figures.Number(box)}" : ""), 10, bold: true);
         var perStep = Math.Min((room.Width - 6) / product.Width.Steps, (room.Height - 21) / product.Height.Steps);
         var frame = new Frame(room.X, room.Y + 7.5, product.Width.Steps * perStep, product.Height.Steps * perStep);
         pen.Area(frame, Fill.Offcut, Stroke.Ghost);

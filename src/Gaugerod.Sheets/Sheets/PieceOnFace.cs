@@ -12,10 +12,17 @@ internal sealed record PieceOnFace(Piece Piece, Sequence<Hole> Holes)
     /// <summary>What a person wonders at who cuts it; null for nothing.</summary>
     public string? Note { get; init; }
 
+    /// <summary>The box that its tile is taken from; null where boxes are not planned.</summary>
+    public int? Box { get; init; }
+
     /// <summary>Every piece of a plan by its number, with what is to be said of it.</summary>
-    public static Dictionary<string, PieceOnFace> All(Plan plan, Figures figures) => plan.Runs
-        .SelectMany(r => r.Faces.SelectMany(f => f.Pieces.Select(p => Of(p, f.Face) with { Note = HeldJoint.Of(p, r, figures) })))
-        .ToDictionary(p => p.Piece.Id, StringComparer.Ordinal);
+    public static Dictionary<string, PieceOnFace> All(Plan plan, Figures figures)
+    {
+        var boxes = plan.Cutting.SelectMany(c => c.Tiles).SelectMany(t => t.Pieces.Select(p => (p.Id, t.Box))).ToDictionary(p => p.Id, p => p.Box, StringComparer.Ordinal);
+        return plan.Runs
+            .SelectMany(r => r.Faces.SelectMany(f => f.Pieces.Select(p => Of(p, f.Face) with { Note = HeldJoint.Of(p, r, figures), Box = boxes.GetValueOrDefault(p.Id) })))
+            .ToDictionary(p => p.Piece.Id, StringComparer.Ordinal);
+    }
 
     public static PieceOnFace Of(Piece piece, FinishedFace face) => new(piece, face.Holes.Where(h => Reaches(h, piece)).ToSequence());
 

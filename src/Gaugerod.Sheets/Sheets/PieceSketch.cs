@@ -35,6 +35,7 @@ internal sealed class PieceSketch
         var (sketch, piece) = (new PieceSketch(pen, of, room, figures), of.Piece);
         pen.Area(sketch.Ring(piece.Tile), Fill.None, Stroke.Ghost);
         pen.Area(new[] { piece.Upright }.Concat(piece.UprightInner).Select(sketch.Ring), FacePicture.FillOf(piece.Kind), Stroke.CutEdge, piece.Id);
+        if (piece.GrainInCell is { } way) GrainArrow.Draw(pen, new[] { piece.Upright }.Concat(piece.UprightInner).Select(sketch.Ring).ToSequence(), way, 12);
         var rounds = RoundCut.Of(piece);
         foreach (var cut in piece.Cuts.Where(cut => !rounds.Any(round => round.Holds(cut)))) sketch.Cut(cut);
         foreach (var at in rounds.SelectMany(round => round.Marked)) sketch.Place(at);

@@ -14,12 +14,10 @@ internal static class SettingOrder
     {
         if (run.Faces.Count < 2) return null;
         if (!Plain(job, run)) return "Order of the walls: at every corner the wall whose tile runs into it or under the other's is set first, then the one that is cut to it.";
-        var through = run.Request.Through is { } named ? run.Faces.ToList().FindIndex(f => string.Equals(f.Face.Name, named, StringComparison.Ordinal)) : (run.Faces.Count - 1) / 2;
-        var names = run.Faces.Select(f => f.Face.Name).ToList();
 
         // Going outward, each wall is cut to the one before it.
-        List<string> then = [.. names.Take(through).Reverse(), .. names.Skip(through + 1)];
-        return $"Order of the walls: {names[through]} first, its tile runs into the corners; then {Ledge.List(then)}, cut to what is already tiled. On each work from the level line up.";
+        var names = FaceOrder.Of(run).Select(f => f.Face.Name).ToList();
+        return $"Order of the walls: {names[0]} first, its tile runs into the corners; then {Ledge.List(names[1..])}, cut to what is already tiled. On each work from the level line up.";
     }
 
     /// <summary>Whether all corners between the walls are inside corners that lap as the run decides.</summary>

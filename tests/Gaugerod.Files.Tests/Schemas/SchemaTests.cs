@@ -54,6 +54,7 @@ public class SchemaTests
         Same("job", "units", Words.Units.All);
         Same("job", "paper", Words.Papers.All);
         Same("product", "turn", Words.Turns.All);
+        Same("product", "grain", Words.Grains.All);
         Same("product", "class", Words.Classes.All);
         Same("edge", "kind", Words.EdgeKinds.All);
         Same("edge", "lap", Words.Laps.All);
