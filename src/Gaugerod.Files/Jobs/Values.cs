@@ -136,7 +136,7 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
             && int.TryParse(under, NumberStyles.None, CultureInfo.InvariantCulture, out var denominator)
             && numerator >= 1 && denominator > numerator && denominator <= LargestDenominator)
         {
-            var shared = (int)System.Numerics.BigInteger.GreatestCommonDivisor(numerator, denominator);
+            var shared = Shared(numerator, denominator);
             return (numerator / shared, denominator / shared);
         }
 
@@ -144,6 +144,9 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
         Log.Add(entry, "a part of a tile, less than a whole one and no finer than 1/64, such as \"1/2\" or \"1/3\"", part == 1 ? whole : NearestPart(part));
         return null;
     }
+
+    /// <summary>The greatest number that divides both.</summary>
+    private static int Shared(int one, int other) => other == 0 ? one : Shared(other, one % other);
 
     // Marks that turn the line round or part words unseen would spoil every sheet; the two joiners are part of some scripts.
     private static bool Unprintable(char c) => char.GetUnicodeCategory(c) switch
