@@ -18,9 +18,10 @@ public sealed class ZoneFaultTests
         var fault = One(new Zone.Border("frame", Mm(400), Mitred: true));
         Assert.Equal(("faces[0].zones[0].width", "400 mm"), (fault.Path, fault.Found));
         Assert.Contains("leaves something of \"floor\"", fault.Expected, StringComparison.Ordinal);
-        // The field is 1194 by 594 mm: half of that is what a border must stay under.
-        Assert.Equal("under 297 mm", fault.Nearest);
-        Assert.Empty(Faults(Job(new Zone.Border("frame", Mm(290), Mitred: true))));
+        // The field is 1194 by 594 mm: 297 mm less half of the 3 mm joint is the most, and something must be left.
+        Assert.Equal("295 mm", fault.Nearest);
+        Assert.Empty(Faults(Job(new Zone.Border("frame", Mm(295), Mitred: true))));
+        Assert.NotEmpty(Faults(Job(new Zone.Border("frame", Mm(296), Mitred: true))));
     }
 
     [Fact]
