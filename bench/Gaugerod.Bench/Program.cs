@@ -20,6 +20,12 @@ switch (args)
         return 0;
     case ["sweep", var sample]:
         return SweepReport.Print(sample) ? 0 : 1;
+    case ["halls"]:
+        HallReport.Print();
+        return 0;
+    case ["search", var sample]:
+        HallReport.Search(sample);
+        return 0;
     default:
         BenchmarkSwitcher.FromAssembly(typeof(Stages).Assembly).Run(args);
         return 0;

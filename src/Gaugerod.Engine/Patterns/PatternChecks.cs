@@ -1,5 +1,6 @@
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Patterns;
@@ -113,9 +114,13 @@ internal sealed class PatternChecks
             ? finished.Openings.First(opening => string.Equals(opening.Name, name, StringComparison.Ordinal)).Ring.Bounds
             : finished.Plane?.Bounds ?? finished.Field.Outer.Bounds;
         var middle = Length.FromSteps((bounds.Left.Steps + bounds.Right.Steps) / 2);
-        var (foot, head) = (_model.Fields[face].Lay(new(middle, bounds.Bottom)), _model.Fields[face].Lay(new(middle, bounds.Top)));
+        var whole = finished.Field.Outer.Bounds;
+        var (foot, head) = (_model.Fields[face].Lay(new(middle, whole.Bottom)), _model.Fields[face].Lay(new(middle, whole.Top)));
         var plumb = EdgeLine.Of(foot.X.Steps, foot.Y.Steps, head.X.Steps, head.Y.Steps);
-        return new(index, centred.Must, centred.Weight) { Through = Family(plumb, Points(centred.On)) };
+        return new(index, centred.Must, centred.Weight)
+        {
+            Through = PointsOnLine.Of(plumb, Tiled(finished, middle), Points(centred.On), _model.Domain.A, _model.Domain.B),
+        };
     }
 
     private PatternCheck.StandsOn OnHole(Want.HoleOn want, int index, int face)
@@ -131,15 +136,26 @@ internal sealed class PatternChecks
         return on switch { CentreOn.Tile => middles, CentreOn.Joint => crossings, _ => middles.Concat(crossings) };
     }
 
-    /// <summary>The moves that bring one of some points of the bond to a line.</summary>
+    /// <summary>Where a plumb line of a face runs over tile, from the lowest of the field up.</summary>
+    private static (double From, double To)[] Tiled(FinishedFace face, Length at)
+    {
+        var crossed = new List<double>();
+        foreach (var edge in face.Edges)
+        {
+            if (edge.From.X <= at == edge.To.X <= at) continue;
+            var part = (double)(at - edge.From.X).Steps / (edge.To.X - edge.From.X).Steps;
+            crossed.Add((edge.From.Y - face.Field.Outer.Bounds.Bottom).Steps + (part * (edge.To.Y - edge.From.Y).Steps));
+        }
+
+        crossed.Sort();
+        return [.. Enumerable.Range(0, crossed.Count / 2).Select(i => (crossed[2 * i], crossed[(2 * i) + 1]))];
+    }
+
+    /// <summary>The moves that lay a side of a tile along a line; the corners may stand beyond the line's ends.</summary>
     private PointsOnLine Family(EdgeLine line, IEnumerable<(double X, double Y)> points)
     {
-        const int Most = 40;
-        var (a, b) = (_model.Domain.A, _model.Domain.B);
-        // As many repeats as the line is long, and a few.
-        var step = Math.Sqrt(Math.Min(((double)b.X * b.X) + ((double)b.Y * b.Y), ((double)a.X * a.X) + ((double)a.Y * a.Y)));
-        return PointsOnLine.Of(
-            -line.AlongY, line.AlongX, -line.Inwards(0, 0), points, a, b, (int)Math.Min(Most, (line.Length / step) + 3));
+        var longest = _model.Judged.Motif.Max(tile => (double)(tile.Cell.Width + tile.Cell.Height).Steps);
+        return PointsOnLine.Of(line, [(-longest, line.Length + longest)], points, _model.Domain.A, _model.Domain.B);
     }
 
     private MirrorPair? Mirror(int face)

@@ -123,9 +123,10 @@ internal sealed class PatternCutter
             var inner = rings.Where(hole => Ring(hole).DoubledArea < 0 && FieldRings.Contains([outline], hole[0].X, hole[0].Y)).ToList();
             var cuts = CutMarks.Of(outline, cell, _field.Field);
             var drilled = inner.Count > 0 || outline.Any(node => _field.Field.IsDrilled(node.Tag));
+            var pierced = inner.Any(hole => !_field.Field.IsDrilled(hole[0].Tag));
             var kind = _bond.Motif[tile.Tile].IsBox
-                ? PieceKinds.Of(outline, cuts, drilled, inner.Any(hole => !_field.Field.IsDrilled(hole[0].Tag)), cell, _tape)
-                : drilled && cuts.Count == 0 ? PieceKind.Hole : PieceKind.Shaped;
+                ? PieceKinds.Of(outline, cuts, drilled, pierced, cell, _tape)
+                : drilled && !pierced && cuts.Count == 0 ? PieceKind.Hole : PieceKind.Shaped;
             var smallest = leg == long.MaxValue ? Length.Min(bounds.Width, bounds.Height) : Length.FromSteps(leg);
             pieces.Add(Make(tile, kind, cell, laid, inner.Select(hole => Ring(hole).Reversed()).ToSequence(), ring, smallest, cuts));
         }

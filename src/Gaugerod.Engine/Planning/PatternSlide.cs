@@ -65,7 +65,10 @@ internal sealed class PatternSlide : RodSlide
             if (Math.Abs(per) < 1e-6) continue;
             foreach (var off in family.Offs)
             {
-                found.Add(Grid.Mod(Grid.Nearest((off - (right * family.SquareX) - (up * family.SquareY)) / per).Steps, repeat));
+                // On the way the point may come to stand beyond the line's ends.
+                var by = Grid.Mod(Grid.Nearest((off - (right * family.SquareX) - (up * family.SquareY)) / per).Steps, repeat);
+                var to = _model.Domain.Within(right + Grid.Nearest(by * x).Steps, up + Grid.Nearest(by * y).Steps);
+                if (family.MayHold(Shifts.Only(to.X, to.Y))) found.Add(by);
             }
         }
 

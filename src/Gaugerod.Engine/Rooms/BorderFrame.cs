@@ -21,14 +21,11 @@ internal sealed record BorderFrame(Sequence<BorderStrip> Strips, Ring Inside)
         var ring = field.Field.Outer;
         var sides = Enumerable.Range(0, ring.Points.Count).Select(i => new Side(new(NameOf(field, ring, i), EdgeKind.Zone), NameOf(field, ring, i), Hand.Neither, path)).ToSequence();
         var drawn = new DrawnRing(border.Name, path, ring, sides);
-        var (inner, inside) = (Moved(drawn, border.Width - half), Moved(drawn, border.Width + half));
-        if (inner is null || inside is null || border.Width <= half || field.Field.Inner.Any(hole => !RingChecks.LiesInside(hole, inside)))
+        if (Frame(field, drawn, border.Width, half) is not var (inner, inside))
         {
-            var box = ring.Bounds;
             remarks.Refuse(
                 path + ".width", remarks.Say(border.Width),
-                $"a border that leaves something of \"{field.Name}\" inside it, clear of openings",
-                $"under {remarks.Say(Grid.HalfDown(Length.Min(box.Width, box.Height)))}");
+                $"a border that leaves something of \"{field.Name}\" inside it, clear of openings", Widest(field, drawn, half, remarks.Tape));
             return null;
         }
 
@@ -41,6 +38,27 @@ internal sealed record BorderFrame(Sequence<BorderStrip> Strips, Ring Inside)
         if (strips.Count == ring.Points.Count) return new(strips.ToSequence(), inside);
         remarks.Refuse(path + ".width", remarks.Say(border.Width), "a border whose every strip has some length", "a narrower border");
         return null;
+    }
+
+    /// <summary>The inner edge of the strips, and where the rest begins; null when the field has no room for them.</summary>
+    private static (Ring Inner, Ring Inside)? Frame(FinishedFace field, DrawnRing drawn, Length width, Length half) =>
+        width > half && Moved(drawn, width - half) is { } inner && Moved(drawn, width + half) is { } inside && field.Field.Inner.All(hole => RingChecks.LiesInside(hole, inside))
+            ? (inner, inside)
+            : null;
+
+    /// <summary>The widest border there is room for, on a mark of the tape; null where there is none.</summary>
+    private static string? Widest(FinishedFace field, DrawnRing drawn, Length half, Tape tape)
+    {
+        var box = drawn.Ring.Bounds;
+        var (fits, most) = (0L, Length.Min(box.Width, box.Height).Steps / tape.Mark.Steps);
+        while (most - fits > 1)
+        {
+            var marks = (fits + most) / 2;
+            if (Frame(field, drawn, tape.Mark * marks, half) is null) most = marks;
+            else fits = marks;
+        }
+
+        return fits == 0 ? null : LengthText.Nearest(tape.Mark * fits, tape);
     }
 
     private static BorderStrip? Strip(FinishedFace field, Zone.Border border, Ring outer, Ring inner, int i, Length half)
