@@ -50,13 +50,13 @@ public sealed class PatternSweepTests(ITestOutputHelper output)
     {
         var limits = new Limits(given.Least == 0 ? null : Length.FromMillimetres(given.Least), Length.FromMillimetres(given.Sliver), HalfTile: true);
         var model = new PatternModel(given.Run.Problem(limits, given.Wants < 0 ? [] : PromiseTests.WantsOf(given.Run, given.Wants)));
-        var search = new PatternSearch(model);
+        var search = new PatternSearch(model, null);
         foreach (var _ in search.Improve())
         {
             // Only the end is asked.
         }
 
-        var (best, bound, order) = (search.Best, search.Bound, new ScoreOrder(model.Problem.Run.Order));
+        var (best, bound, order) = (search.Best, search.Bound(search.Best), new ScoreOrder(model.Problem.Run.Order));
         Assert.Equal((best.Score, best.Smallest), (model.At(best.X, best.Y).Score, model.At(best.X, best.Y).Smallest));
         var (places, ahead) = (0, double.MinValue);
         foreach (var (x, y) in Grid(model.Domain))
