@@ -26,17 +26,6 @@ internal sealed class FieldRings
 
     public static FieldRings Of(FinishedFace face)
     {
-        var rings = new List<TaggedCorner[]>();
-        var ring = new List<TaggedCorner>();
-        for (var i = 0; i < face.Edges.Count; i++)
-        {
-            var edge = face.Edges[i];
-            ring.Add(new(edge.From.X.Steps, edge.From.Y.Steps, i));
-            if (edge.To != ring[0].Point) continue;
-            rings.Add([.. ring]);
-            ring.Clear();
-        }
-
         var drilled = new List<TaggedCorner[]>();
         for (var i = 0; i < face.Holes.Count; i++)
         {
@@ -45,7 +34,7 @@ internal sealed class FieldRings
             drilled.Add([.. HoleChecks.Round(face.Holes[i]).Points.Select(p => new TaggedCorner(p.X.Steps, p.Y.Steps, tag))]);
         }
 
-        return new(face, [.. rings], [.. drilled]);
+        return new(face, [.. face.TaggedRings()], [.. drilled]);
     }
 
     /// <summary>Whether a place lies in the field: to the right of it an odd number of sides is crossed.</summary>

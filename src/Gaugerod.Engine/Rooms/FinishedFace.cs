@@ -47,6 +47,22 @@ public sealed record FinishedFace(
         }
     }
 
+    /// <summary>The field's sides as rings, outlines counter-clockwise and holes clockwise, each side tagged with its place among the edges.</summary>
+    internal IReadOnlyList<TaggedCorner[]> TaggedRings()
+    {
+        var rings = new List<TaggedCorner[]>();
+        var ring = new List<TaggedCorner>();
+        for (var i = 0; i < Edges.Count; i++)
+        {
+            ring.Add(new(Edges[i].From.X.Steps, Edges[i].From.Y.Steps, i));
+            if (Edges[i].To != ring[0].Point) continue;
+            rings.Add([.. ring]);
+            ring.Clear();
+        }
+
+        return rings;
+    }
+
     /// <summary>The face that this is one plane of; null for a face that is not folded.</summary>
     public PlaneOf? Plane { get; init; }
 

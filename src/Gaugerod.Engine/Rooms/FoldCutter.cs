@@ -27,7 +27,7 @@ internal static class FoldCutter
         }
 
         if (Planes(whole, falls, path, remarks) is not { } planes) return [];
-        var rings = ZoneCutter.RingsOf(whole.Edges);
+        var rings = whole.TaggedRings();
         List<FieldEdge> edges = [.. whole.Edges, new(default, default, "fold", EdgeKind.Zone)];
         var of = new PlaneOf(whole.Name, whole.Field.Outer.Bounds);
         var parts = new List<FinishedFace>();

@@ -22,7 +22,7 @@ internal sealed class ZoneCutter
     {
         (_whole, _path, _edgeJoint, _remarks) = (whole, path, edgeJoint, remarks);
         _edges = [.. whole.Edges];
-        _rest = RingsOf(whole.Edges);
+        _rest = whole.TaggedRings();
     }
 
     /// <summary>The zones, then what is left under the face's own name; none, with remarks, where a zone cannot be cut.</summary>
@@ -48,22 +48,6 @@ internal sealed class ZoneCutter
 
         if (remarks.Faults.Count == before) cutter.TakeRest();
         return remarks.Faults.Count == before ? cutter._parts : [];
-    }
-
-    /// <summary>The sides of a face as rings, each side tagged with its place among the edges.</summary>
-    public static IReadOnlyList<TaggedCorner[]> RingsOf(Sequence<FieldEdge> edges)
-    {
-        var rings = new List<TaggedCorner[]>();
-        var ring = new List<TaggedCorner>();
-        for (var i = 0; i < edges.Count; i++)
-        {
-            ring.Add(new(edges[i].From.X.Steps, edges[i].From.Y.Steps, i));
-            if (edges[i].To != ring[0].Point) continue;
-            rings.Add([.. ring]);
-            ring.Clear();
-        }
-
-        return rings;
     }
 
     private void Take(Zone.Strip strip, string at)
@@ -103,7 +87,7 @@ internal sealed class ZoneCutter
         var around = Ring.Of(outside);
         var outline = new Ring(_rest[0].Select(node => node.Point).ToSequence());
         var meets = _rest.Any(ring => RingChecks.FirstMeeting(around, new(ring.Select(node => node.Point).ToSequence())) is not null);
-        if (inside.Width <= Length.Zero || inside.Height <= Length.Zero || meets || RingChecks.Locate(outline, around.Points[0]) != Whereabouts.Inside || _rest.Count(Bounds_) != 1)
+        if (inside.Width <= Length.Zero || inside.Height <= Length.Zero || meets || RingChecks.Locate(outline, around.Points[0]) != Whereabouts.Inside || _rest.Count(IsOutline) != 1)
         {
             _remarks.Refuse(
                 at, $"a rug from {_remarks.Say(rug.Box.Left)} to {_remarks.Say(rug.Box.Right)} across and from {_remarks.Say(rug.Box.Bottom)} to {_remarks.Say(rug.Box.Top)} up",
@@ -119,7 +103,7 @@ internal sealed class ZoneCutter
         TaggedCorner[] hole = [.. around.Points.Reverse().Select(point => new TaggedCorner(point.X.Steps, point.Y.Steps, outer))];
         _rest = [.. _rest.Where(ring => RingChecks.Locate(around, ring[0].Point) != Whereabouts.Inside), hole];
 
-        static bool Bounds_(TaggedCorner[] ring) => new Ring(ring.Select(node => node.Point).ToSequence()).DoubledArea > 0;
+        static bool IsOutline(TaggedCorner[] ring) => new Ring(ring.Select(node => node.Point).ToSequence()).DoubledArea > 0;
     }
 
     private void Take(Zone.Border border, string at)
