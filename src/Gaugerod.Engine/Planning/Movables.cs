@@ -35,6 +35,10 @@ internal static class Movables
                 continue;
             }
 
+            // What may be moved is meant to meet joints: that is wished for, so that the last placing keeps to it.
+            run = run with { Wants = run.Wants.Concat(faces.SelectMany(Wishes)).ToSequence() };
+            job = job with { Runs = job.Runs.Select((one, k) => k == i ? run : one).ToSequence() };
+            ready = JobCheck.Steps(job, large: true).Last()!;
             LinesFound? asked = null;
             foreach (var sofar in LineSearch.Search(JobRuns.Problem(job, run, ready.Runs[i].Faces)))
             {
@@ -68,6 +72,23 @@ internal static class Movables
         }
 
         yield return (ready, findings.ToSequence());
+    }
+
+    private static IEnumerable<Want> Wishes(Face face)
+    {
+        var edges = face.Openings.Where(opening => opening.Range is not null).SelectMany(opening => EdgesOf(opening.Name, opening.Range!))
+            .Concat(face.Zones.OfType<Zone.Strip>().Where(strip => strip.Range is not null).Select(strip => strip.Name))
+            .Concat((face.Shape as FaceShape.Read)?.Fixtures.Where(fixture => fixture.Range is not null).Select(fixture => fixture.Name) ?? []);
+        return edges.Select(edge => new Want.JointOnEdge(new(face.Name, edge), Must: false, Weight: 1));
+    }
+
+    /// <summary>The edges of an opening that its range may bring to joints.</summary>
+    private static IEnumerable<string> EdgesOf(string name, OpeningRange range)
+    {
+        if (range.Left is not null || range.Width is not null) yield return name + ".left";
+        if (range.Left is not null || range.Width is not null) yield return name + ".right";
+        if (range.Bottom is not null || range.Height is not null) yield return name + ".bottom";
+        if (range.Bottom is not null || range.Height is not null) yield return name + ".top";
     }
 
     private static IEnumerable<Finding> Said(Job before, Job after)

@@ -42,8 +42,8 @@ internal static class CutTiles
         {
             var shape = Judge.Shape(Repeated.Laid(model.Judged, tile, right, up), []);
             var prepared = PreparedGeometryFactory.Prepare(shape);
-            var cuts = sides.Where(side => prepared.Intersects(side.Line)).Select(side => Cut(shape, side.Item1, side.Line)).OfType<SideCut>().ToList();
-            if (cuts.Count > 0) found.Add(new(shape, cuts));
+            var cuts = sides.Where(side => prepared.Intersects(side.Line)).Select(side => (Cut: Cut(shape, side.Item1, side.Line), side.Line)).Where(cut => cut.Cut is not null).Select(cut => (cut.Cut!.Value, cut.Line)).ToList();
+            if (cuts.Count > 0) found.Add(new(shape, Narrowed(shape, cuts)));
         }
 
         return found;
@@ -59,6 +59,45 @@ internal static class CutTiles
         var edge = field.Edges[index];
         var (x, y) = (edge.X + (edge.AlongX * edge.Length), edge.Y + (edge.AlongY * edge.Length));
         return Judge.Factory.CreateLineString([new(edge.X, edge.Y), new(Math.Round(x), Math.Round(y))]);
+    }
+
+    /// <summary>The legs where another cut faces across the tile, the two within 1 in 8 of parallel: rays square to the one end at the other.</summary>
+    private static List<SideCut> Narrowed(Polygon tile, List<(SideCut Cut, LineString Side)> cuts)
+    {
+        const double Parallel = -0.9923;
+        return cuts.ConvertAll(one =>
+        {
+            var (a, (alongX, alongY)) = (one.Side.Coordinates[0], Way(one.Side));
+            var chord = (LineString)one.Side.Intersection(tile);
+            var leg = one.Cut.Leg;
+            foreach (var other in cuts)
+            {
+                var (x, y) = Way(other.Side);
+                if ((alongX * x) + (alongY * y) >= Parallel) continue;
+                var facing = (LineString)other.Side.Intersection(tile);
+                var (from, to) = Ends(chord, a, alongX, alongY);
+                var (first, last) = Ends(facing, a, alongX, alongY);
+                (from, to) = (Math.Max(from, first) + Nudge, Math.Min(to, last) - Nudge);
+                if (from >= to) continue;
+                foreach (var at in new[] { from, to })
+                {
+                    var foot = new Coordinate(a.X + (alongX * at), a.Y + (alongY * at));
+                    var ray = Judge.Factory.CreateLineString([foot, new(foot.X - (alongY * one.Cut.Depth * 2), foot.Y + (alongX * one.Cut.Depth * 2))]);
+                    if (ray.Intersection(facing) is { IsEmpty: false } met) leg = Math.Min(leg, met.Coordinate.Distance(foot));
+                }
+            }
+
+            return one.Cut with { Leg = leg };
+        });
+
+        static (double X, double Y) Way(LineString side) =>
+            ((side.Coordinates[1].X - side.Coordinates[0].X) / side.Length, (side.Coordinates[1].Y - side.Coordinates[0].Y) / side.Length);
+
+        static (double From, double To) Ends(LineString chord, Coordinate a, double alongX, double alongY)
+        {
+            var at = chord.Coordinates.Select(p => ((p.X - a.X) * alongX) + ((p.Y - a.Y) * alongY)).ToList();
+            return (at.Min(), at.Max());
+        }
     }
 
     private static SideCut? Cut(Polygon tile, int edge, LineString side)

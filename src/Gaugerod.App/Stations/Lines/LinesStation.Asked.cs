@@ -27,6 +27,8 @@ public sealed partial class LinesStation
     {
         if (_bench is not { } bench) return;
         var at = bench.Run.Request.Wants.ToList().IndexOf(want);
-        if (at >= 0) Desk.Set(FormattableString.Invariant($"runs[{bench.Run.Origin}].wants[{at}]"), null, "a want taken out");
+        // What the plan wishes by itself, of things that give way, is not in the job.
+        var own = (Desk.Root["runs"] as System.Text.Json.Nodes.JsonArray)?[bench.Run.Origin]?["wants"] as System.Text.Json.Nodes.JsonArray;
+        if (at >= 0 && at < (own?.Count ?? 0)) Desk.Set(FormattableString.Invariant($"runs[{bench.Run.Origin}].wants[{at}]"), null, "a want taken out");
     }
 }
