@@ -38,7 +38,10 @@ internal static class Movables
             // What may be moved is meant to meet joints: that is wished for, so that the last placing keeps to it.
             run = run with { Wants = run.Wants.Concat(faces.SelectMany(Wishes)).ToSequence() };
             job = job with { Runs = job.Runs.Select((one, k) => k == i ? run : one).ToSequence() };
-            ready = JobCheck.Steps(job, large: true).Last()!;
+            var wished = JobCheck.Steps(job, large: true).Last()!;
+            // A thing that stands wholly outside the tile has no edge to bring to a joint.
+            if (wished.Faults.Count > 0) continue;
+            ready = wished;
             LinesFound? asked = null;
             foreach (var sofar in LineSearch.Search(JobRuns.Problem(job, run, ready.Runs[i].Faces)))
             {
