@@ -20,7 +20,7 @@ export async function goTo(ids) {
   element.scrollIntoView({ block: "center" });
   const had = document.activeElement === element;
   element.focus({ preventScroll: true });
-  if (had) entered({ target: element });
+  if (had) ready(element);
   return true;
 }
 
@@ -66,7 +66,7 @@ export function start(element) {
   pad()?.addEventListener("mousedown", event => event.preventDefault(), options);
   pad()?.addEventListener("click", pressed, options);
   addEventListener("resize", turned, options);
-  if (root.contains(document.activeElement)) entered({ target: document.activeElement });
+  if (root.contains(document.activeElement)) ready(document.activeElement);
 }
 
 export function stop() {
@@ -85,10 +85,14 @@ function prepare(field) {
 }
 
 function entered(event) {
-  const field = event.target;
+  if (isLength(event.target)) event.target.select();
+  ready(event.target);
+}
+
+// A field that had the focus before may be typed into already: selecting it now would lose the first key to the second.
+function ready(field) {
   if (!isLength(field)) return;
   prepare(field);
-  field.select();
   if (field.inputMode === "none") show(field);
 }
 
