@@ -21,6 +21,16 @@ public sealed class CutCells
     /// <param name="kind">The kind; of whole tiles there are none.</param>
     public ReadOnlySpan<long> Of(PieceKind kind) => _corners[(int)kind].AsSpan(0, _used[(int)kind]);
 
+    /// <summary>Counts the outlines from another first one.</summary>
+    /// <param name="first">The place of what was the first.</param>
+    internal void Renumber(int first)
+    {
+        for (var kind = 0; kind < _used.Length; kind++)
+        {
+            for (var i = 2; i < _used[kind]; i += 3) _corners[kind][i] += first;
+        }
+    }
+
     internal void Clear() => Array.Clear(_used);
 
     internal void Add(PieceKind kind, long x, long y, int outline)

@@ -7,6 +7,10 @@ namespace Gaugerod.Engine.Patterns;
 /// <summary>From where a pattern lies straight to where it lies on the run and its faces, and back.</summary>
 internal sealed class PatternPlaces(PatternModel model)
 {
+    /// <summary>Steps of the lattice to either side, the nearest first.</summary>
+    private static readonly (int I, int J)[] s_outwards =
+        [.. Enumerable.Range(-6, 13).SelectMany(i => Enumerable.Range(-6, 13).Select(j => (i, j))).OrderBy(step => (step.i * step.i) + (step.j * step.j))];
+
     private readonly OffsetDomain _repeats = new(model.Bond.Lattice);
 
     /// <summary>The corner that a pattern is said to stand by, in the motif's own place: the first tile's lower left corner, or where it has none, its middle.</summary>
@@ -15,7 +19,7 @@ internal sealed class PatternPlaces(PatternModel model)
     /// <summary>Whether the mark is a corner, not a middle.</summary>
     public bool IsCorner => model.Bond.Motif[0].Shape.Points.Contains(Mark);
 
-    /// <summary>The place on the run, unrolled: of those that lay the same tiles the one whose mark is nearest to the middle of the first face.</summary>
+    /// <summary>The place on the run, unrolled: of those that lay the same tiles that of the first face's mark.</summary>
     public Placing OnRun(PatternPlacing placing)
     {
         var onFace = OnFace(placing, 0);
@@ -23,14 +27,17 @@ internal sealed class PatternPlaces(PatternModel model)
         return onFace with { X = onFace.X + face.Unrolled, Y = onFace.Y + face.Raised };
     }
 
-    /// <summary>The place on a face: where the mark nearest to the face's middle stands.</summary>
+    /// <summary>The place on a face: where the mark stands that it is set out from.</summary>
     public Placing OnFace(PatternPlacing placing, int face)
     {
         var at = model.Fields[face].OnFace(Marked(placing, face));
         return new(at.X, at.Y, model.Problem.Joint) { Turn = model.Problem.Turn };
     }
 
-    /// <summary>The mark nearest to a face's middle, as the bond lies.</summary>
+    /// <summary>
+    /// The mark that a face is set out from, as the bond lies: of the tiles like the first that lie whole on it, that nearest to its
+    /// middle. Where none lies whole the nearest of all.
+    /// </summary>
     public Point Marked(PatternPlacing placing, int face)
     {
         var of = model.Fields[face].Field.Face;
@@ -38,7 +45,15 @@ internal sealed class PatternPlaces(PatternModel model)
         var middle = model.Fields[face].Lay(Point.FromSteps(
             (bounds.Left.Steps + bounds.Right.Steps) / 2, (bounds.Bottom.Steps + bounds.Top.Steps) / 2));
         var (x, y) = _repeats.Near(placing.X, placing.Y, middle.X.Steps - Mark.X.Steps, middle.Y.Steps - Mark.Y.Steps);
-        return Point.FromSteps(x + Mark.X.Steps, y + Mark.Y.Steps);
+        foreach (var (i, j) in s_outwards)
+        {
+            var at = (X: x + (i * _repeats.A.X) + (j * _repeats.B.X), Y: y + (i * _repeats.A.Y) + (j * _repeats.B.Y));
+            if (WholeTile.Is(model.Fields[face], model.Bond.Motif[0].Shape.Moved(Length.FromSteps(at.X), Length.FromSteps(at.Y)))) return Stands(at.X, at.Y);
+        }
+
+        return Stands(x, y);
+
+        Point Stands(long left, long up) => Point.FromSteps(left + Mark.X.Steps, up + Mark.Y.Steps);
     }
 
     /// <summary>The place of a bond whose mark stands somewhere on the run.</summary>

@@ -27,14 +27,14 @@ public sealed record RunPlan(
     RunRequest Request, Proposal Best, Proof Proof, Sequence<Proposal> Alternatives,
     Sequence<SnapLine> Lines, Sequence<Rod> Rods, Sequence<FacePlan> Faces)
 {
-    /// <summary>The place in the job of the run it comes of: several come of a border.</summary>
-    public int Origin { get; init; }
-
     /// <summary>Whether it was laid out as a pattern, by the place of a first tile, and not course by course.</summary>
     public bool IsPattern { get; init; }
 
-    /// <summary>Whether it is one strip of a border, laid by itself.</summary>
-    public bool IsStrip { get; init; }
+    /// <summary>The strips of a border, each planned by itself; none for what is laid as one.</summary>
+    public Sequence<RunPlan> Strips { get; init; } = [];
+
+    /// <summary>Whether its faces are the strips of a border.</summary>
+    public bool IsBorder => Strips.Count > 0;
 
     /// <summary>The lines to snap that are neither level nor plumb; none for a bond that is not turned.</summary>
     public Sequence<TurnedLine> Turned { get; init; } = [];

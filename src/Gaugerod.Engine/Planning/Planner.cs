@@ -63,13 +63,12 @@ public static class Planner
         {
             findings.AddRange(ready.Runs[i].Findings);
             PlanStep? step = null;
-            foreach (var sofar in RunZones.LaidAlone(job.Runs[i], ready.Runs[i]).SelectMany(run =>
-                JobRuns.IsStraight(run.Request, run.Faces) ? RunPlans.Steps(job, run.Request, run.Faces, letters) : PatternPlans.Steps(job, run.Request, run.Faces, letters)))
+            foreach (var sofar in RunSteps.Of(job, job.Runs[i], ready.Runs[i], letters))
             {
                 if (step is null || !string.Equals(step.Text, sofar.Text, StringComparison.Ordinal)) step = new(sofar.Text, null);
                 if (sofar.Plan is { } plan)
                 {
-                    runs.Add(plan with { Origin = i, IsStrip = ready.Runs[i].Strips.Count > 0 });
+                    runs.Add(plan);
                     findings.AddRange(RunRules.Findings(Facts(job, plan, sofar.HasUnderHalf)));
                     findings.AddRange(plan.Faces.SelectMany(face => HoleRules.Findings(face.Face.Name, face.Face.Holes, face.Pieces, job.Tape)));
                     findings.AddRange(plan.Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name)));
@@ -78,7 +77,7 @@ public static class Planner
                 yield return step;
             }
 
-            findings.AddRange(GrainRules.Findings(Grain(job.Runs[i], runs.Where(run => run.Origin == i).ToList())));
+            findings.AddRange(GrainRules.Findings(Grain(runs[i])));
         }
 
         var tiled = job.Runs.SelectMany(run => run.Faces).ToHashSet(StringComparer.Ordinal);
@@ -112,9 +111,9 @@ public static class Planner
         plan.Request.Name, JobRuns.ProductOf(job, plan.Request), plan.Request.Bond, plan.Best.Placing.Joint, plan.Request.Limits, job.Tape,
         plan.Best.Score.Cuts, plan.Best.Score.SmallestCut, plan.Best.Score.Slivers, hasUnderHalf, plan.Best.Wants);
 
-    private static GrainFacts Grain(RunRequest request, List<RunPlan> laid) => new(
-        request.Name, request.Bond, laid.Exists(run => run.IsStrip),
-        laid.SelectMany(run => run.Faces).SelectMany(face => face.Pieces).Select(piece => piece.GrainOnFace).OfType<Angle>().Distinct().ToSequence());
+    private static GrainFacts Grain(RunPlan run) => new(
+        run.Request.Name, run.Request.Bond, run.IsBorder,
+        run.Faces.SelectMany(face => face.Pieces).Select(piece => piece.GrainOnFace).OfType<Angle>().Distinct().ToSequence());
 
     private static Sequence<Piece> PiecesOf(string product, List<RunPlan> runs) => runs
         .SelectMany(run => run.Faces).SelectMany(face => face.Pieces)

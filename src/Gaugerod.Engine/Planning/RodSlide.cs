@@ -25,6 +25,7 @@ public abstract class RodSlide
     {
         ArgumentNullException.ThrowIfNull(job);
         ArgumentNullException.ThrowIfNull(run);
+        if (run.IsBorder) return BorderSlide.Make(job, run);
         return JobRuns.IsStraight(run.Request, run.Finished) ? CourseSlide.Make(job, run) : PatternSlide.Make(job, run);
     }
 

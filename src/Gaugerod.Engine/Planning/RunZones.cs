@@ -25,7 +25,7 @@ internal static class RunZones
             var at = string.Create(CultureInfo.InvariantCulture, $"faces[{face.Index}]");
             var before = remarks.Faults.Count;
             var cut = ZoneCutter.Cut(finished.Faces[k], face.Face.Zones, at, job.EdgeJoint, remarks);
-            var own = cut.Where(part => string.Equals(part.Zone, name, StringComparison.Ordinal)).ToList();
+            var own = cut.Where(part => string.Equals(part.Zone, name, StringComparison.Ordinal)).Select(part => part with { Face = part.Face with { Wall = face.Face.Name } }).ToList();
             if (own.Count == 0 && remarks.Faults.Count == before) remarks.Refuse($"{path}.faces", $"\"{name}\", of which its zones leave nothing", "a face or a zone with something to tile");
             parts.AddRange(face.Face.Falls is { } falls
                 ? own.SelectMany(part => FoldCutter.Cut(part.Face, falls, run.Joint.Wanted, at, remarks).Select(plane => part with { Face = plane }))
@@ -43,34 +43,4 @@ internal static class RunZones
             ? new([], finished.Findings, remarks.Faults.ToSequence())
             : new(parts.Select(part => part.Face).ToSequence(), finished.Findings, []) { Strips = strips ? parts.Select(part => part.Turn).ToSequence() : [] };
     }
-
-    /// <summary>What is laid by itself: the run as it is, or each strip of a border as a run of its own along its side.</summary>
-    public static IEnumerable<(RunRequest Request, Sequence<FinishedFace> Faces)> LaidAlone(RunRequest run, FinishedRun finished)
-    {
-        if (finished.Strips.Count == 0) return [(run, finished.Faces)];
-        return finished.Faces.Select((face, i) =>
-        {
-            // The strip is meant to be as wide as whole tiles; the course along its inner side says so.
-            var inner = face.Edges[2].Name;
-            var wants = run.Wants.Where(want => FaceOf(want) is { } of && string.Equals(of, face.Name, StringComparison.Ordinal))
-                .Append(new Want.FullCourse(new(face.Name, inner), Must: false, Weight: 1));
-            var request = run with
-            {
-                Name = $"{run.Name}: {face.Name}", Faces = [face.Name], Corners = Corners.Wrap, Through = null, Place = null,
-                Bond = run.Bond with { Turn = run.Bond.Turn + finished.Strips[i] }, Wants = wants.ToSequence(),
-            };
-            return (request, Sequence.Of<FinishedFace>([face]));
-        });
-    }
-
-    private static string? FaceOf(Want want) => want switch
-    {
-        Want.JointAtHeight at => at.Face,
-        Want.JointOnEdge on => on.Edge.Face,
-        Want.FullCourse full => full.Edge.Face,
-        Want.AtLeast least => least.Edge.Face,
-        Want.Centred centred => centred.Face,
-        Want.EqualCuts equal => equal.One.Face,
-        _ => null,
-    };
 }

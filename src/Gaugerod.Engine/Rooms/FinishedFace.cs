@@ -33,6 +33,15 @@ public sealed record FinishedFace(
     string Name, Ring Outline, Sequence<NamedRing> Openings, Sequence<Hole> Holes,
     Polygon Field, Sequence<FieldEdge> Edges, Length Unrolled, Length Raised)
 {
+    private readonly string? _wall;
+
+    /// <summary>The name of the whole face that this is, or is a part of: a zone, a strip of a border, a plane of a floor that falls.</summary>
+    public string Wall
+    {
+        get => _wall ?? Name;
+        init => _wall = value;
+    }
+
     /// <summary>How many of the edges are the outer ring's. Two that lie in one line are one side of the ring but two edges.</summary>
     internal int OuterEdges
     {

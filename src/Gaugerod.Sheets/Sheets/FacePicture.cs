@@ -20,24 +20,46 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
     /// <summary>What the face covers on the paper.</summary>
     public Frame Bounds => map.Frame(plan.Face.Outline.Bounds);
 
-    public void Draw()
+    /// <summary>Draws the parts of one wall: first the bare wall, then what other runs lay on it, then their own tiles.</summary>
+    /// <param name="parts">The parts, all on one map; at least one.</param>
+    /// <param name="others">What other runs lay there.</param>
+    public static void DrawTogether(IReadOnlyList<FacePicture> parts, IEnumerable<FacePicture> others)
     {
-        pen.Area(map.Ring(plan.Face.Outline), Fill.Wall, Stroke.Outline, plan.Face.Name);
-        Fixtures();
+        foreach (var outline in parts.DistinctBy(part => part.Plan.Face.Outline)) outline.Bare();
+        foreach (var part in parts) part.Fixtures();
+        foreach (var other in others) other.Quiet();
+        foreach (var part in parts) part.Tiles();
+        foreach (var opening in parts.SelectMany(part => part.Plan.Face.Openings).Distinct()) parts[0].Opening(opening);
+        foreach (var hole in parts.SelectMany(part => part.Plan.Face.Holes).Distinct()) parts[0].Hole(hole);
+        foreach (var part in parts) part.Trims();
+    }
+
+    private void Bare() => pen.Area(map.Ring(plan.Face.Outline), Fill.Wall, Stroke.Outline, plan.Face.Wall);
+
+    private void Tiles()
+    {
         foreach (var piece in plan.Pieces.OrderBy(p => p.Kind == PieceKind.Full ? 0 : 1)) Tile(piece);
-        foreach (var opening in plan.Face.Openings) Opening(opening);
-        foreach (var hole in plan.Face.Holes) Hole(hole);
-        Trims();
+    }
+
+    /// <summary>Only the sides of the tiles.</summary>
+    private void Quiet()
+    {
+        foreach (var piece in plan.Pieces) pen.Area(Rings(piece), Fill.None, Stroke.TileEdge);
     }
 
     /// <summary>Draws the lines to snap where they have wall under them, with a triangle behind each end.</summary>
-    public void Lines(IEnumerable<SnapLine> lines, double past)
+    /// <param name="lines">The lines.</param>
+    /// <param name="past">How large the triangles are.</param>
+    /// <param name="onTile">Whether they go over the part's own tile only.</param>
+    public void Lines(IEnumerable<SnapLine> lines, double past, bool onTile = false)
     {
         foreach (var line in lines.Where(l => string.Equals(l.Face, plan.Face.Name, StringComparison.Ordinal)))
         {
             var level = line.Axis == Axis.Level;
             var (start, end) = ((Spot?)null, default(Spot));
-            foreach (var (from, to) in LineReach.On(plan.Face, line.Axis, line.At))
+            var tile = plan.Face.Field.Outer.Bounds;
+            var own = level ? (tile.Left, tile.Right) : (tile.Bottom, tile.Top);
+            foreach (var (from, to) in onTile ? [own] : LineReach.On(plan.Face, line.Axis, line.At))
             {
                 var (one, other) = level ? (map.At(new(from, line.At)), map.At(new(to, line.At))) : (map.At(new(line.At, from)), map.At(new(line.At, to)));
 

@@ -3,6 +3,7 @@ using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rules;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
 using Gaugerod.Sheets.Drawings;
 
 namespace Gaugerod.Sheets.Sheets;
@@ -10,54 +11,71 @@ namespace Gaugerod.Sheets.Sheets;
 /// <summary>One sheet for one face: its pieces numbered, its dimensions, its lines, a key, and bars to check the print by.</summary>
 internal static class FaceSheet
 {
-    private const double Left = FaceDimensions.Left, Right = FaceDimensions.Right, Top = 11.5, Dims = 20, Key = 26.5;
+    private const double Top = 11.5, Dims = 20, Key = 26.5;
 
-    public static void Add(SheetBook book, RunPlan run, FacePlan face)
+    public static void Add(SheetBook book, WallPlan wall)
     {
-        var box = face.Face.Outline.Bounds;
-        var (tall, wide) = (ScaleOn(book.ContentOf(landscape: false), box.Width, box.Height), ScaleOn(book.ContentOf(landscape: true), box.Width, box.Height));
-        var page = book.Page("Face: " + face.Face.Name, landscape: wide < tall);
+        var box = wall.Bounds;
+        var (tall, wide) = (ScaleOn(book.ContentOf(landscape: false), wall), ScaleOn(book.ContentOf(landscape: true), wall));
+        var page = book.Page("Face: " + wall.Name, landscape: wide < tall);
         page.Scale = Math.Min(tall, wide);
-        page.Description = Describe(run, face, page.Scale.Value, book.Figures);
+        page.Description = Describe(wall, page.Scale.Value, book.Figures);
         var content = page.Content;
+        var (left, right) = Beside(wall);
         var (width, height) = (FaceMap.OnPaper(box.Width, page.Scale.Value), FaceMap.OnPaper(box.Height, page.Scale.Value));
         var corner = new Spot(
-            content.X + Left + ((content.Width - Left - Right - width) / 2),
+            content.X + left + ((content.Width - left - right - width) / 2),
             content.Y + Top + ((content.Height - Top - Dims - Key - height) / 2));
-        Picture(page.Pen, run, face, Placed(face, page.Scale.Value, corner), content with { Height = content.Height - Key }, book.Figures);
-        Foot(page.Pen, face, page.Scale.Value, content, book.Figures);
+        Picture(page.Pen, book, wall, Placed(box, page.Scale.Value, corner), content with { Height = content.Height - Key });
+        Foot(page.Pen, wall, page.Scale.Value, content, book.Figures);
     }
 
-    /// <summary>The face's picture alone, as large as on its sheet.</summary>
-    public static Drawing Alone(Plan plan, RunPlan run, FacePlan face)
+    /// <summary>The wall's picture alone, as large as on its sheet.</summary>
+    public static Drawing Alone(Plan plan, WallPlan wall)
     {
-        var figures = new Figures(plan.Job.Tape);
         var book = new SheetBook(plan);
-        var box = face.Face.Outline.Bounds;
-        var scale = Math.Min(ScaleOn(book.ContentOf(landscape: false), box.Width, box.Height), ScaleOn(book.ContentOf(landscape: true), box.Width, box.Height));
-        var (width, height) = (FaceMap.OnPaper(box.Width, scale) + Left + Right, FaceMap.OnPaper(box.Height, scale) + Top + Dims + Key);
+        var figures = book.Figures;
+        var box = wall.Bounds;
+        var (scale, (left, right)) = (ScaleOf(book, wall), Beside(wall));
+        var (width, height) = (FaceMap.OnPaper(box.Width, scale) + left + right, FaceMap.OnPaper(box.Height, scale) + Top + Dims + Key);
         width = Math.Max(width, 192);
         var pen = new Pen();
         var across = FaceMap.OnPaper(box.Width, scale);
         var room = new Frame(2, 0, width - 4, height - Key);
-        Picture(pen, run, face, Placed(face, scale, new(Left + ((width - Left - Right - across) / 2), Top)), room, figures);
-        Foot(pen, face, scale, new(2, 0, width - 4, height - 2), figures);
-        return new(width, height, $"{plan.Job.Name}: {face.Face.Name}, 1:{Figures.Number(scale)}", Describe(run, face, scale, figures), pen.Marks);
+        Picture(pen, book, wall, Placed(box, scale, new(left + ((width - left - right - across) / 2), Top)), room);
+        Foot(pen, wall, scale, new(2, 0, width - 4, height - 2), figures);
+        return new(width, height, $"{plan.Job.Name}: {wall.Name}, 1:{Figures.Number(scale)}", Describe(wall, scale, figures), pen.Marks);
     }
 
-    private static int ScaleOn(Frame content, Length width, Length height) =>
-        FaceMap.ScaleFor(width, height, content.Width - Left - Right, content.Height - Top - Dims - Key);
+    /// <summary>The zones of a wall that have a sheet of their own, being so much larger there.</summary>
+    public static IReadOnlyList<WallPlan> Nearer(SheetBook book, WallPlan wall) => [.. wall.Zones.Where(zone => 3 * ScaleOf(book, zone) <= 2 * ScaleOf(book, wall))];
 
-    private static FaceMap Placed(FacePlan face, int scale, Spot upperLeft)
+    private static int ScaleOf(SheetBook book, WallPlan wall) => Math.Min(ScaleOn(book.ContentOf(landscape: false), wall), ScaleOn(book.ContentOf(landscape: true), wall));
+
+    private static int ScaleOn(Frame content, WallPlan wall)
     {
-        var box = face.Face.Outline.Bounds;
-        return new(scale, new(upperLeft.X - FaceMap.OnPaper(box.Left, scale), upperLeft.Y + FaceMap.OnPaper(box.Top, scale)));
+        var (left, right) = Beside(wall);
+        return FaceMap.ScaleFor(wall.Bounds.Width, wall.Bounds.Height, content.Width - left - right, content.Height - Top - Dims - Key);
     }
 
-    private static void Picture(Pen pen, RunPlan run, FacePlan face, FaceMap map, Frame room, Figures figures)
+    /// <summary>The room kept for figures to the left and to the right of the picture.</summary>
+    private static (double Left, double Right) Beside(WallPlan wall) => wall.Parts.Count > 1 ? (WholeWallSheet.Beside, WholeWallSheet.Beside) : (FaceDimensions.Left, FaceDimensions.Right);
+
+    private static FaceMap Placed(Box box, int scale, Spot upperLeft) =>
+        new(scale, new(upperLeft.X - FaceMap.OnPaper(box.Left, scale), upperLeft.Y + FaceMap.OnPaper(box.Top, scale)));
+
+    private static void Picture(Pen pen, SheetBook book, WallPlan wall, FaceMap map, Frame room)
     {
+        var figures = book.Figures;
+        if (wall.Parts.Count > 1)
+        {
+            WholeWallSheet.Draw(pen, wall, map, room, figures, Nearer(book, wall).Select(zone => zone.Name).ToHashSet(StringComparer.Ordinal));
+            return;
+        }
+
+        var (run, face) = (wall.Parts[0].Run, wall.Parts[0].Face);
         var picture = new FacePicture(face, map, pen);
-        picture.Draw();
+        FacePicture.DrawTogether([picture], []);
         picture.Lines(run.Lines, 2.5);
         picture.Lines(run.Turned);
         var numbers = new PieceNumbers(picture, pen, room, figures);
@@ -72,38 +90,45 @@ internal static class FaceSheet
         numbers.Draw(face.Pieces);
     }
 
-    private static void Foot(Pen pen, FacePlan face, int scale, Frame content, Figures figures)
+    private static void Foot(Pen pen, WallPlan wall, int scale, Frame content, Figures figures)
     {
+        var pieces = wall.Parts.SelectMany(part => part.Face.Pieces).ToList();
         var y = content.Bottom - 15;
         var x = content.X;
         pen.Paragraph(x, content.Bottom - 26.3, content.Width,
             "Seen from inside the room. Up: from the foot of the left corner. From the left: from the left corner or end of the bare wall."
-            + (face.Pieces.Any(p => p.Frame is not null) ? "" : " Dimensions are of the longest row, named beside them, and of the longest stack of tiles; sizes on pieces are what to cut.") + Grain(face), 7.5, ink: Ink.Quiet);
-        foreach (var kind in face.Pieces.Select(p => p.Kind).Distinct().Order())
+            + (wall.Parts.Count > 1 ? " " + WholeWallSheet.Words(wall)
+                : pieces.Exists(p => p.Frame is not null) ? ""
+                : " Dimensions are of the longest row, named beside them, and of the longest stack of tiles; sizes on pieces are what to cut.") + Grain(pieces), 7.5, ink: Ink.Quiet);
+        foreach (var kind in pieces.Select(p => p.Kind).Distinct().Order())
         {
             pen.Area(new Frame(x, y - 3.2, 7, 4), FacePicture.FillOf(kind), kind == PieceKind.Full ? Stroke.TileEdge : Stroke.CutEdge);
             pen.Text(x + 8.2, y, PieceWords.Of(kind), 8);
             x += 8.2 + Lettering.Width(PieceWords.Of(kind), 8) + 3.6;
         }
 
-        if (face.Face.Edges.Any(e => e.Trim > Length.Zero))
+        if (wall.Parts.Any(part => part.Face.Face.Edges.Any(e => e.Trim > Length.Zero)))
         {
             pen.Area(new Frame(x, y - 3.2, 7, 4), Fill.Fixture, Stroke.FixtureEdge);
             pen.Text(x + 8.2, y, "trim", 8);
             x += 8.2 + Lettering.Width("trim", 8) + 3.6;
         }
 
-        pen.Line(x, y - 1.2, x + 7, y - 1.2, Stroke.SnapLine);
-        pen.Area(new[] { new Spot(x + 2.5, y - 1.2), new(x, y - 2.4), new(x, y) }.ToSequence(), Fill.Ink);
-        pen.Text(x + 8.2, y, "line to snap", 8);
+        if (wall.Runs.Count == 1)
+        {
+            pen.Line(x, y - 1.2, x + 7, y - 1.2, Stroke.SnapLine);
+            pen.Area(new[] { new Spot(x + 2.5, y - 1.2), new(x, y - 2.4), new(x, y) }.ToSequence(), Fill.Ink);
+            pen.Text(x + 8.2, y, "line to snap", 8);
+        }
+
         Measures.CheckBar(pen, content.X, content.Bottom - 8, 100, "100 mm on paper");
         Measures.CheckBar(pen, content.X, content.Bottom - 2.6, 101.6, "4 in on paper");
         ScaleBar(pen, content, scale, figures);
     }
 
-    private static string Grain(FacePlan face)
+    private static string Grain(List<Piece> pieces)
     {
-        var ways = face.Pieces.Select(p => p.GrainOnFace).OfType<Angle>().OrderBy(way => way.Thousandths).Select(GrainWords.Of).Distinct(StringComparer.Ordinal).ToList();
+        var ways = pieces.Select(p => p.GrainOnFace).OfType<Angle>().OrderBy(way => way.Thousandths).Select(GrainWords.Of).Distinct(StringComparer.Ordinal).ToList();
         return ways.Count == 0 ? "" : $" Short arrows: the grain, {Ledge.List(ways)}.";
     }
 
@@ -120,8 +145,10 @@ internal static class FaceSheet
         Length Part(int parts) => figures.Tape.Unit == LengthUnit.Inch ? Length.FromInches(parts) : Length.FromMillimetres(parts);
     }
 
-    private static string Describe(RunPlan run, FacePlan face, int scale, Figures figures)
+    private static string Describe(WallPlan wall, int scale, Figures figures)
     {
+        if (wall.Parts.Count > 1) return WholeWallSheet.Describe(wall, scale);
+        var (run, face) = (wall.Parts[0].Run, wall.Parts[0].Face);
         var kinds = face.Pieces.GroupBy(p => p.Kind).OrderBy(g => g.Key).Select(g => $"{Figures.Number(g.Count())} {PieceWords.Of(g.Key)}");
         var lines = run.Lines.Where(l => string.Equals(l.Face, face.Face.Name, StringComparison.Ordinal))
             .Select(l => $"{(l.Axis == Engine.Lines.Axis.Level ? "level line" : "plumb line")} at {figures.NearWithUnit(l.At)}");

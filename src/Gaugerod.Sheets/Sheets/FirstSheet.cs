@@ -39,10 +39,10 @@ internal static class FirstSheet
     {
         var figures = book.Figures;
         var name = withOrder ? "Start here" : "Run: " + run.Request.Name;
-        var first = FirstTile.Of(run, figures);
+        var first = FirstTile.All(run, figures);
         var page = book.Page(name, landscape);
         page.Scale = scale;
-        page.Description = $"The run {run.Request.Name} unrolled at 1 to {Figures.Number(scale)}. {first.Words} {Score(run, figures)} {run.Proof.Words}";
+        page.Description = $"The run {run.Request.Name} unrolled at 1 to {Figures.Number(scale)}. {FirstTile.Said(first)} {Score(run, figures)} {run.Proof.Words}";
         var content = page.Content;
         var y = content.Y;
         y += page.Pen.Paragraph(content.X, y, content.Width, Title(book.Plan, run, withOrder), 14, bold: true) + 0.3;
@@ -52,18 +52,26 @@ internal static class FirstSheet
             y += page.Pen.Paragraph(content.X, y + 1, content.Width, $"■ STOP, {stop.Where}: {stop.Text} See the findings.", 10, bold: true) + 0.6;
         }
 
-        var named = RunPicture.Draw(page.Pen, run, scale, content.X, y, content.Width, first, figures);
-        if (!named) first = first with { Words = first.Words + " It is solid black in the picture." };
+        var named = RunPicture.Draw(page.Pen, book.Plan, run, scale, content.X, y, content.Width, first, figures);
+        if (!named) first = FirstTile.Black(first);
         y += RunPicture.HeightAt(run, scale) + 1;
         Words(book, run, first, withOrder, new(page.Pen, new(content.X, y, content.Width, content.Bottom - y), 1, 0), name, page.Description);
     }
 
-    private static void Words(SheetBook book, RunPlan run, FirstTile first, bool withOrder, Columns room, string name, string description)
+    private static void Words(SheetBook book, RunPlan run, IReadOnlyList<FirstTile> first, bool withOrder, Columns room, string name, string description)
     {
         var figures = book.Figures;
         var across = new Flow(room, () => Next(1));
-        across.Add(Block.Together(Block.Heading("First tile", across.Width), Block.Words(first.Words, across.Width, 10, bold: true, after: 1.2)));
-        Lines(across, run, figures, across.Width);
+        if (run.IsBorder)
+        {
+            BorderTable.Add(across, run, figures);
+        }
+        else
+        {
+            across.Add(Block.Together(Block.Heading("First tile", across.Width), Block.Words(first[0].Words, across.Width, 10, bold: true, after: 1.2)));
+            Lines(across, run, figures, across.Width);
+        }
+
         if (SettingOrder.Words(book.Plan.Job, run) is { } order) across.Add(Block.Words(order, across.Width, 8, after: 1));
         if (Ledge.Words(run) is { } ledge) across.Add(Block.Words(ledge, across.Width, 8, after: 1.5));
         var flow = new Flow(across.Rest(2, 8), () => Next(2));
@@ -121,7 +129,9 @@ internal static class FirstSheet
         var product = plan.Job.Products.FirstOrDefault(p => string.Equals(p.Name, run.Request.Product, StringComparison.Ordinal));
         var tile = product is null ? run.Request.Product : $"{product.Name}, {figures.Near(product.Width)} × {figures.Near(product.Height)} {figures.Unit}";
         if (run.Request.Bond.With.Count > 0) tile += $", with {Ledge.List(run.Request.Bond.With)}";
-        return $"Run {run.Request.Name}, unrolled left to right as seen from inside. Tile: {tile}. Joint: {figures.NearWithUnit(run.Best.Placing.Joint)}. Dash-dot lines are corners of the room; thick lines between black triangles are snapped.";
+        var others = plan.Runs.Any(other => !ReferenceEquals(other, run) && other.Faces.Any(face => run.Faces.Any(own => string.Equals(own.Face.Wall, face.Face.Wall, StringComparison.Ordinal))))
+            ? " Fine outlines without fill are laid by other runs." : "";
+        return $"Run {run.Request.Name}, unrolled left to right as seen from inside. Tile: {tile}. Joint: {figures.NearWithUnit(run.Best.Placing.Joint)}. Dash-dot lines are corners of the room; thick lines between black triangles are snapped.{others}";
     }
 
     internal static string Score(RunPlan run, Figures figures)

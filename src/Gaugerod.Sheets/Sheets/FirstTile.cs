@@ -9,7 +9,18 @@ namespace Gaugerod.Sheets.Sheets;
 /// <summary>Where the first tile goes: the piece, the face, and the words.</summary>
 internal sealed record FirstTile(string Face, Piece? Piece, string Words)
 {
-    public static FirstTile Of(RunPlan run, Figures figures)
+    /// <summary>The first tile of a run, or of each strip of a border.</summary>
+    public static IReadOnlyList<FirstTile> All(RunPlan run, Figures figures) => run.IsBorder ? [.. run.Strips.Select(strip => Of(strip, figures))] : [Of(run, figures)];
+
+    /// <summary>All that is said of them.</summary>
+    public static string Said(IReadOnlyList<FirstTile> tiles) => string.Join(" ", tiles.Select(tile => tile.Words));
+
+    /// <summary>The same with words for a picture that has no room for their name.</summary>
+    public static IReadOnlyList<FirstTile> Black(IReadOnlyList<FirstTile> tiles) => tiles.Count == 1
+        ? [tiles[0] with { Words = tiles[0].Words + " It is solid black in the picture." }]
+        : [.. tiles.SkipLast(1), tiles[^1] with { Words = tiles[^1].Words + " A first tile without its name is solid black in the picture." }];
+
+    private static FirstTile Of(RunPlan run, Figures figures)
     {
         var faces = run.Faces.OrderByDescending(f => Score(run, f)).ToArray();
         var face = faces[0];

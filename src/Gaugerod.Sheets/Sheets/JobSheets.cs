@@ -16,10 +16,12 @@ public static class JobSheets
         ArgumentNullException.ThrowIfNull(plan);
         var book = new SheetBook(plan);
         for (var i = 0; i < plan.Runs.Count; i++) FirstSheet.Add(book, plan.Runs[i], withOrder: i == 0);
-        foreach (var run in plan.Runs)
+        foreach (var wall in WallPlan.All(plan))
         {
-            foreach (var face in run.Faces) FaceSheet.Add(book, run, face);
+            FaceSheet.Add(book, wall);
+            foreach (var zone in FaceSheet.Nearer(book, wall)) FaceSheet.Add(book, zone);
         }
+
 
         Cutting(book);
         foreach (var run in plan.Runs) RodSheets.Add(book, run);

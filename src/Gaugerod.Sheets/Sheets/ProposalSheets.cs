@@ -11,11 +11,13 @@ internal static class ProposalSheets
     {
         var figures = book.Figures;
         var flow = book.Flow($"Proposals: {run.Request.Name}", $"The best placing of the run {run.Request.Name}, {Figures.Count(run.Alternatives.Count, "alternative", "alternatives")}, and why.");
-        var rows = new[] { run.Best }.Concat(run.Alternatives).Select((p, i) => Row(p, i, figures));
+        var rows = run.IsBorder
+            ? run.Strips.Select(strip => Row(strip.Best, strip.Faces[0].Face.Name, figures))
+            : new[] { run.Best }.Concat(run.Alternatives).Select((p, i) => Row(p, i == 0 ? "Best" : Figures.Number(i + 1), figures));
         var (head, body) = Table.Of(
-            [new("", 11, Bold: true), new("Smallest cut", 17, Right: true, Bold: true), new("Slivers", 14, Right: true), new("Cut tiles", 13, Right: true), new("Tiles", 12, Right: true), new("Wants missed", 15, Right: true), new("Joint", 13, Right: true), new("A tile's corner at, right × up", 34), new("Why", 70)],
+            [new("", run.IsBorder ? 23 : 11, Bold: true), new("Smallest cut", 17, Right: true, Bold: true), new("Slivers", 14, Right: true), new("Cut tiles", 13, Right: true), new("Tiles", 12, Right: true), new("Wants missed", 15, Right: true), new("Joint", 13, Right: true), new("A tile's corner at, right × up", 34), new("Why", run.IsBorder ? 58 : 70)],
             rows, flow.Width);
-        flow.Add(Block.Together(Block.Heading("Best and others", flow.Width), Block.Words("Compared in this order: " + string.Join(", ", run.Request.Order.Select(Name)) + ". Cut tiles are those cut at an edge; the cut list also holds those that are only drilled.", flow.Width, ink: Ink.Quiet, after: 1.5), head), body, head);
+        flow.Add(Block.Together(Block.Heading(run.IsBorder ? "Strip by strip" : "Best and others", flow.Width), Block.Words("Compared in this order: " + string.Join(", ", run.Request.Order.Select(Name)) + ". Cut tiles are those cut at an edge; the cut list also holds those that are only drilled.", flow.Width, ink: Ink.Quiet, after: 1.5), head), body, head);
         flow.Add(Block.Gap(5));
         if (run.Best.Wants.Count > 0)
         {
@@ -28,9 +30,9 @@ internal static class ProposalSheets
         flow.Add(Block.Together(Block.Heading("Proof", flow.Width), Block.Words(run.Proof.Words, flow.Width), Block.Words($"{Figures.Number(run.Proof.Examined)} placings were reckoned out in full.", flow.Width, ink: Ink.Quiet)));
     }
 
-    private static IReadOnlyList<string> Row(Proposal p, int place, Figures figures) =>
+    private static IReadOnlyList<string> Row(Proposal p, string name, Figures figures) =>
     [
-        place == 0 ? "Best" : Figures.Number(place + 1),
+        name,
         figures.Cut(p.Score.SmallestCut),
         Figures.Number(p.Score.Slivers),
         Figures.Number(p.Score.Cuts),

@@ -36,12 +36,12 @@ public static class RunDrawings
             s => s >= 2 && RunPicture.WidthAt(run, s) <= WidestPaper && RunPicture.HeightAt(run, s) <= HighestPaper, FaceMap.Ladder[^1]);
         var (width, height) = (RunPicture.WidthAt(run, scale), RunPicture.HeightAt(run, scale) + 2);
         var pen = new Pen();
-        var first = FirstTile.Of(run, figures);
+        var first = FirstTile.All(run, figures);
         yield return null;
-        foreach (var _ in RunPicture.Steps(pen, run, scale, 0, 0, width, first, figures, numbered: true)) yield return null;
+        foreach (var _ in RunPicture.Steps(pen, plan, run, scale, 0, 0, width, first, figures, numbered: true)) yield return null;
 
         yield return new(run.Request.Name, new(
             width, height, $"{plan.Job.Name}: {run.Request.Name}, 1:{Figures.Number(scale)}",
-            $"The run {run.Request.Name} unrolled at 1 to {Figures.Number(scale)}. {first.Words} {FirstSheet.Score(run, figures)}", pen.Marks));
+            $"The run {run.Request.Name} unrolled at 1 to {Figures.Number(scale)}. {FirstTile.Said(first)} {FirstSheet.Score(run, figures)}", pen.Marks));
     }
 }

@@ -19,59 +19,74 @@ internal static class RunPicture
     public static double WidthAt(RunPlan run, int scale) => FaceMap.OnPaper(BoundsOf(run).Width, scale) + (Fold * Corners(run).Last()) + (2 * Beside);
 
     /// <summary>Draws it; false when the first tile is too small for its name and was made solid instead.</summary>
-    public static bool Draw(Pen pen, RunPlan run, int scale, double x, double y, double width, FirstTile first, Figures figures, bool numbered = false) =>
-        Steps(pen, run, scale, x, y, width, first, figures, numbered).Last();
+    public static bool Draw(Pen pen, Plan plan, RunPlan run, int scale, double x, double y, double width, IReadOnlyList<FirstTile> first, Figures figures, bool numbered = false) =>
+        Steps(pen, plan, run, scale, x, y, width, first, figures, numbered).Last();
 
     /// <summary>As <see cref="Draw"/>, a little at a time, so that the caller may do something else between; the last counts.</summary>
-    public static IEnumerable<bool> Steps(Pen pen, RunPlan run, int scale, double x, double y, double width, FirstTile first, Figures figures, bool numbered)
+    public static IEnumerable<bool> Steps(Pen pen, Plan plan, RunPlan run, int scale, double x, double y, double width, IReadOnlyList<FirstTile> first, Figures figures, bool numbered)
     {
         var bounds = BoundsOf(run);
         var left = x + ((width - FaceMap.OnPaper(bounds.Width, scale) - (Fold * Corners(run).Last())) / 2);
         var corners = Corners(run);
         var map = new FaceMap(scale, new(left - FaceMap.OnPaper(bounds.Left, scale), y + Above + FaceMap.OnPaper(bounds.Top, scale)));
         var pictures = run.Faces.Select((f, i) => new FacePicture(f, Folded(map, corners[i]).Moved(f.Face.Unrolled, f.Face.Raised), pen)).ToArray();
-        foreach (var picture in pictures)
+        foreach (var wall in pictures.GroupBy(picture => picture.Plan.Face.Wall, StringComparer.Ordinal))
         {
-            picture.Draw();
+            FacePicture.DrawTogether([.. wall], Others(plan, run, wall.Key).Select(other => new FacePicture(other, wall.First().Map, pen)));
             yield return true;
         }
 
-        for (var i = 0; i < pictures.Length; i++)
+        foreach (var wall in pictures.GroupBy(picture => picture.Plan.Face.Wall, StringComparer.Ordinal))
         {
-            var frame = pictures[i].Bounds;
-            var (name, middle) = Named(pictures[i]);
-            if (i == 0 || corners[i] > corners[i - 1]) pen.Text(middle, y + Above + FaceMap.OnPaper(bounds.Height, scale) + 4.4, name, 9.5, bold: true, Anchor.Middle);
-            if (i > 0 && corners[i] > corners[i - 1]) pen.Line(frame.X - (Fold / 2), frame.Y - 3, frame.X - (Fold / 2), frame.Bottom + 3, Stroke.FoldLine);
+            var frame = Frame.Around(wall.SelectMany(picture => picture.Map.Ring(picture.Plan.Face.Outline)));
+            pen.Text(frame.Middle.X, y + Above + FaceMap.OnPaper(bounds.Height, scale) + 4.4, wall.Key, 9.5, bold: true, Anchor.Middle);
+            if (wall.First() != pictures[0]) pen.Line(frame.X - (Fold / 2), frame.Y - 3, frame.X - (Fold / 2), frame.Bottom + 3, Stroke.FoldLine);
         }
 
         foreach (var picture in pictures)
         {
-            picture.Lines(run.Turned);
-            picture.Lines(run.Lines, Triangles);
+            if (!run.IsBorder) picture.Lines(run.Turned);
+            picture.Lines(run.Lines, Triangles, onTile: run.IsBorder);
         }
 
         var named = Mark(pen, pictures, first);
-        var kept = Heights(pen, run, pictures, figures);
+        var kept = run.IsBorder ? [] : Heights(pen, run, pictures, figures);
+        if (run.IsBorder) kept.AddRange(pictures.Select(picture => Strip(pen, picture)));
         yield return named;
         if (!numbered) yield break;
-        foreach (var _ in Numbers(pen, pictures, kept, named ? first : first with { Piece = null }, figures)) yield return named;
+        foreach (var _ in Numbers(pen, pictures, kept, named ? first : [], figures)) yield return named;
     }
 
-    /// <summary>What is written under a face and where its middle is: the planes of a folded face go by the face's name.</summary>
-    private static (string Name, double Middle) Named(FacePicture picture) => picture.Plan.Face.Plane is { } plane
-        ? (plane.Face, picture.Map.Frame(plane.Bounds).Middle.X)
-        : (picture.Plan.Face.Name, picture.Bounds.Middle.X);
+    /// <summary>What other runs lay on a wall.</summary>
+    private static IEnumerable<FacePlan> Others(Plan plan, RunPlan run, string wall) => plan.Runs.Where(other => !ReferenceEquals(other, run))
+        .SelectMany(other => other.Faces).Where(face => string.Equals(face.Face.Wall, wall, StringComparison.Ordinal));
 
-    /// <summary>For each face how many corners of the room lie before it: planes of one folded face lie together.</summary>
+    /// <summary>Writes a strip's name beside its inner edge.</summary>
+    private static Frame Strip(Pen pen, FacePicture picture)
+    {
+        var inner = picture.Plan.Face.Edges[2];
+        var (from, to) = (picture.Map.At(inner.From), picture.Map.At(inner.To));
+        var (along, up) = (to.X - from.X, to.Y - from.Y);
+        var length = Math.Sqrt((along * along) + (up * up));
+        // The tile lies to the edge's left as seen from inside; on the paper y runs down, so the field lies to the other side.
+        var at = new Spot(((from.X + to.X) / 2) - (up / length * 2.4), ((from.Y + to.Y) / 2) + (along / length * 2.4));
+        var upright = Math.Abs(up) > Math.Abs(along);
+        pen.TextAround(at, picture.Plan.Face.Name, 7.5, upright: upright, onPaper: true);
+        return Pen.BoxAround(at, picture.Plan.Face.Name, 7.5, bold: false, upright);
+    }
+
+    /// <summary>For each face how many corners of the room lie before it: the parts of one wall lie together.</summary>
     private static int[] Corners(RunPlan run)
     {
         var corners = new int[run.Faces.Count];
-        for (var i = 1; i < corners.Length; i++) corners[i] = corners[i - 1] + (run.Faces[i].Face.Plane is { } plane && plane.Equals(run.Faces[i - 1].Face.Plane) ? 0 : 1);
+        for (var i = 1; i < corners.Length; i++) corners[i] = corners[i - 1] + (string.Equals(run.Faces[i].Face.Wall, run.Faces[i - 1].Face.Wall, StringComparison.Ordinal) ? 0 : 1);
         return corners;
     }
 
     /// <summary>Every corner of the room opens a little gap, so that the fold line is seen and each wall's end cuts stand free.</summary>
     private static FaceMap Folded(FaceMap map, int corners) => map with { Origin = new(map.Origin.X + (Fold * corners), map.Origin.Y) };
+
+    private static bool Mark(Pen pen, FacePicture[] pictures, IReadOnlyList<FirstTile> first) => first.Aggregate(true, (named, tile) => Mark(pen, pictures, tile) && named);
 
     private static bool Mark(Pen pen, FacePicture[] pictures, FirstTile first)
     {
@@ -92,14 +107,18 @@ internal static class RunPicture
     }
 
     /// <summary>Numbers every cut piece, clear of what is written already.</summary>
-    private static IEnumerable<Piece> Numbers(Pen pen, FacePicture[] pictures, List<Frame> kept, FirstTile first, Figures figures)
+    private static IEnumerable<Piece> Numbers(Pen pen, FacePicture[] pictures, List<Frame> kept, IReadOnlyList<FirstTile> first, Figures figures)
     {
         foreach (var picture in pictures)
         {
             var numbers = new PieceNumbers(picture, pen, picture.Bounds.Grown(4), figures);
             foreach (var frame in kept) numbers.Keep(frame);
             foreach (var opening in picture.Plan.Face.Openings) numbers.Keep(Pen.BoxAround(Frame.Around(picture.Map.Ring(opening.Ring)).Middle, opening.Name, 8, bold: false, upright: false));
-            if (first.Piece is { } piece && string.Equals(first.Face, picture.Plan.Face.Name, StringComparison.Ordinal)) numbers.Keep(Pen.BoxAround(picture.Map.Frame(piece.Outline.Bounds).Middle, "first tile", 8, bold: true, upright: false));
+            foreach (var piece in first.Where(tile => string.Equals(tile.Face, picture.Plan.Face.Name, StringComparison.Ordinal)).Select(tile => tile.Piece).OfType<Piece>())
+            {
+                numbers.Keep(Pen.BoxAround(picture.Map.Frame(piece.Outline.Bounds).Middle, "first tile", 8, bold: true, upright: false));
+            }
+
             foreach (var done in numbers.OneByOne(picture.Plan.Pieces)) yield return done;
         }
     }

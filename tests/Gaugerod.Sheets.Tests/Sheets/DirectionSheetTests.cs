@@ -34,7 +34,7 @@ public sealed class DirectionSheetTests
     public void Every_whole_tile_on_a_wall_has_an_arrow_with_two_heads_and_so_has_every_sketch()
     {
         var face = s_blended.Runs[0].Faces[0];
-        var (with, without) = (FaceSheet.Alone(s_blended, s_blended.Runs[0], face), FaceSheet.Alone(Samples.GuestShower, Samples.GuestShower.Runs[0], Samples.GuestShower.Runs[0].Faces[0]));
+        var (with, without) = (FaceSheet.Alone(s_blended, WallPlan.All(s_blended)[0]), FaceSheet.Alone(Samples.GuestShower, WallPlan.All(Samples.GuestShower)[0]));
         var whole = face.Pieces.Count(piece => piece.Kind == Engine.Pieces.PieceKind.Full);
         Assert.Equal(2 * whole, Heads(with) - Heads(without));
         Assert.Contains("Short arrows: the grain, level.", SheetLook.Words(with).Replace('\n', ' '), StringComparison.Ordinal);

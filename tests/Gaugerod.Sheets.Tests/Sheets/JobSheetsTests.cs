@@ -57,11 +57,11 @@ public sealed class JobSheetsTests
     {
         var plan = Samples.Plans[name];
         var pages = JobSheets.Pages(plan);
-        foreach (var face in plan.Runs.SelectMany(r => r.Faces))
+        foreach (var wall in WallPlan.All(plan))
         {
-            var sheet = Assert.Single(pages, p => p.Title.Contains(": Face: " + face.Face.Name + ",", StringComparison.Ordinal));
-            var words = SheetLook.Texts(sheet).Select(t => t.Words).ToHashSet();
-            Assert.All(face.Pieces.Where(p => p.Kind != PieceKind.Full), p => Assert.Contains(p.Id, words));
+            var sheets = FaceSheet.Nearer(new(plan), wall).Prepend(wall).Select(one => Assert.Single(pages, p => p.Title.Contains(": Face: " + one.Name + ",", StringComparison.Ordinal)));
+            var words = sheets.SelectMany(SheetLook.Texts).Select(t => t.Words).ToList();
+            Assert.All(wall.Parts.SelectMany(part => part.Face.Pieces).Where(p => p.Kind != PieceKind.Full), p => Assert.Single(words, p.Id));
         }
 
         var list = pages.Where(p => p.Title.Contains(": Cut list", StringComparison.Ordinal)).SelectMany(SheetLook.Texts).Select(t => t.Words).ToHashSet();
@@ -74,15 +74,15 @@ public sealed class JobSheetsTests
     {
         var plan = Samples.Plans[name];
         var pages = JobSheets.Pages(plan);
-        foreach (var face in plan.Runs.SelectMany(r => r.Faces))
+        foreach (var wall in WallPlan.All(plan).SelectMany(wall => FaceSheet.Nearer(new(plan), wall).Prepend(wall)))
         {
-            var sheet = pages.Single(p => p.Title.Contains(": Face: " + face.Face.Name + ",", StringComparison.Ordinal));
+            var sheet = pages.Single(p => p.Title.Contains(": Face: " + wall.Name + ",", StringComparison.Ordinal));
             var stated = SheetLook.Texts(sheet).Single(t => t.Words.StartsWith("Scale 1:", StringComparison.Ordinal) && !t.Words.Contains('.', StringComparison.Ordinal)).Words[8..];
-            var outline = sheet.Marks.OfType<Mark.Area>().First(a => a.Fill == Fill.Wall && a.Name == face.Face.Name);
+            var outline = sheet.Marks.OfType<Mark.Area>().First(a => a.Fill == Fill.Wall && a.Name == wall.Parts[0].Face.Face.Wall);
             var drawn = Frame.Around(outline.Rings[0]);
             var scale = int.Parse(stated, System.Globalization.CultureInfo.InvariantCulture);
-            Assert.Equal((double)face.Face.Outline.Bounds.Width.Millimetres, drawn.Width * scale, tolerance: 0.000001);
-            Assert.Equal((double)face.Face.Outline.Bounds.Height.Millimetres, drawn.Height * scale, tolerance: 0.000001);
+            Assert.Equal((double)wall.Bounds.Width.Millimetres, drawn.Width * scale, tolerance: 0.000001);
+            Assert.Equal((double)wall.Bounds.Height.Millimetres, drawn.Height * scale, tolerance: 0.000001);
         }
     }
 
@@ -123,7 +123,8 @@ public sealed class JobSheetsTests
     {
         foreach (var run in Samples.Plans[name].Runs)
         {
-            foreach (var pieces in run.Faces.Select(f => f.Pieces))
+            // A turned field has neither row nor stack.
+            foreach (var pieces in run.Faces.Select(f => f.Pieces).Where(pieces => pieces.All(piece => piece.Frame is null)))
             {
                 var (row, stack) = (TileChain.Longest(pieces, level: true), TileChain.Longest(pieces, level: false));
                 Assert.All(row.Zip(row.Skip(1)), pair => Assert.Equal(run.Best.Placing.Joint, pair.Second.Cell.Left - pair.First.Cell.Right));

@@ -9,6 +9,9 @@ internal static class Samples
 {
     public static Plan GuestShower { get; } = Planner.Plan(Read("guest-shower.json"));
 
+    /// <summary>A floor with a frame, a field turned by 45 degrees and a rug.</summary>
+    public static Plan PorchFloor { get; } = Planner.Plan(Read("porch-floor.json"));
+
     public static IReadOnlyDictionary<string, Plan> Plans { get; } = new Dictionary<string, Plan>(StringComparer.Ordinal)
     {
         ["hand A4 in"] = HandPlan.Shower(),
@@ -19,6 +22,8 @@ internal static class Samples
         ["plain wall"] = Planner.Plan(Read("plain-wall.json")),
         ["guest shower"] = GuestShower,
         ["cloakroom"] = Planner.Plan(Read("cloakroom.json")),
+        ["galley splash"] = Planner.Plan(Read("galley-splash.json")),
+        ["porch floor"] = PorchFloor,
     };
 
     public static TheoryData<string> Names => [.. Plans.Keys];

@@ -15,7 +15,7 @@ public sealed partial class LinesStation
         if (_bench is not { } bench) return;
         Desk.Change("a want", root =>
         {
-            var run = root["runs"]!.AsArray()[bench.Run.Origin]!.AsObject();
+            var run = root["runs"]!.AsArray()[bench.Index]!.AsObject();
             if (run["wants"] is not JsonArray wants) run["wants"] = wants = [];
             wants.Add((JsonNode)want);
         });
@@ -28,7 +28,7 @@ public sealed partial class LinesStation
         if (_bench is not { } bench) return;
         var at = bench.Run.Request.Wants.ToList().IndexOf(want);
         // What the plan wishes by itself, of things that give way, is not in the job.
-        var own = (Desk.Root["runs"] as System.Text.Json.Nodes.JsonArray)?[bench.Run.Origin]?["wants"] as System.Text.Json.Nodes.JsonArray;
-        if (at >= 0 && at < (own?.Count ?? 0)) Desk.Set(FormattableString.Invariant($"runs[{bench.Run.Origin}].wants[{at}]"), null, "a want taken out");
+        var own = (Desk.Root["runs"] as System.Text.Json.Nodes.JsonArray)?[bench.Index]?["wants"] as System.Text.Json.Nodes.JsonArray;
+        if (at >= 0 && at < (own?.Count ?? 0)) Desk.Set(FormattableString.Invariant($"runs[{bench.Index}].wants[{at}]"), null, "a want taken out");
     }
 }

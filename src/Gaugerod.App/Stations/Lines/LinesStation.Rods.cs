@@ -61,7 +61,7 @@ public sealed partial class LinesStation
         }
 
         var kept = bench.Kept(bench.Place);
-        Desk.Set(FormattableString.Invariant($"runs[{bench.Run.Origin}].place"), kept, $"rods of {bench.Run.Request.Name}");
+        Desk.Set(FormattableString.Invariant($"runs[{bench.Index}].place"), kept, $"rods of {bench.Run.Request.Name}");
         _ = CurvesAsync(bench);
         StateHasChanged();
     }

@@ -38,7 +38,7 @@ public sealed partial class LinesStation
     {
         if (_bench is not { } bench) return;
         _turnTo = null;
-        var path = FormattableString.Invariant($"runs[{bench.Run.Origin}]");
+        var path = FormattableString.Invariant($"runs[{bench.Index}]");
         Desk.Change($"turn of {bench.Run.Request.Name}", root =>
         {
             FieldValue.Put(root, path + ".bond.turned", turn == Angle.Zero ? null : JsonValue.Create(turn.Degrees));

@@ -81,7 +81,7 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
     }
 
     /// <summary>Whether the rods and the bond cannot be moved by hand.</summary>
-    private bool Fixed => Desk.ReadOnly || _bench?.Run.IsStrip == true;
+    private bool Fixed => Desk.ReadOnly || _bench?.Run.IsBorder == true;
 
     /// <summary>What must not be built as it stands, of the plan in sight; everything that was found stands at Order.</summary>
     private IEnumerable<Finding> Stops => _bench?.IsPlanned == true && _plan is { } plan ? plan.Findings.Where(finding => finding.Level == FindingLevel.Stop) : [];
@@ -189,7 +189,7 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         // The rods are seen to have moved before the job is written and planned anew.
         await Task.Delay(Shown);
         if (bench != _bench) return;
-        var path = FormattableString.Invariant($"runs[{bench.Run.Origin}].place");
+        var path = FormattableString.Invariant($"runs[{bench.Index}].place");
         if (best) Desk.Set(path, null, "back to the best");
         else Desk.Set(path, bench.Kept(proposal!.Faces), $"another place for {bench.Run.Request.Name}");
         await CurvesAsync(bench);
