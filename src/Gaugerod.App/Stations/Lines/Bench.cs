@@ -29,7 +29,7 @@ internal sealed class Bench
         await Task.Delay(1);
         var slide = RodSlide.Of(plan.Job, plan.Runs[run]);
         await Task.Delay(1);
-        var drawn = await RunDrawn.MakeAsync(plan.Runs[run], slide);
+        var drawn = await RunDrawn.MakeAsync(plan, run, plan.Runs[run], slide);
         return new(plan, run, face, slide, drawn, plan.Runs[run]);
     }
 
@@ -38,7 +38,7 @@ internal sealed class Bench
     {
         var (slide, run) = RodSlide.Turned(Job, Run, Place, turn);
         await Task.Delay(1);
-        var drawn = await RunDrawn.MakeAsync(run, slide);
+        var drawn = await RunDrawn.MakeAsync(plan, Index, run, slide);
         return new(plan, Index, Face, slide, drawn, run) { IsTurning = true };
     }
 

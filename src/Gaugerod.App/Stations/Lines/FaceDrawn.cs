@@ -28,6 +28,8 @@ internal sealed record NameDrawn(string Text, long Across, long Down, long Wide,
 /// <summary>A face as the station draws it: every part one path, so that a whole run is a few dozen shapes.</summary>
 /// <param name="Name">The face's name.</param>
 /// <param name="Wall">The bare wall.</param>
+/// <param name="IsOver">Whether an earlier part of the run lies on the same wall.</param>
+/// <param name="Others">The tiles that other runs lay on it; only with the first part of the wall.</param>
 /// <param name="Field">What tile covers.</param>
 /// <param name="Fixtures">What stands at the foot or hangs at the head.</param>
 /// <param name="Openings">Openings and holes.</param>
@@ -38,18 +40,21 @@ internal sealed record NameDrawn(string Text, long Across, long Down, long Wide,
 /// <param name="Lines">The lines to snap.</param>
 /// <param name="Edges">The edges.</param>
 internal sealed record FaceDrawn(
-    string Name, string Wall, string Field, string Fixtures, string Openings, string Crosses, IReadOnlyList<NameDrawn> Names, string Lattice, IReadOnlyList<KindDrawn> Kinds, string Lines, IReadOnlyList<EdgeDrawn> Edges)
+    string Name, string Wall, bool IsOver, string Others, string Field, string Fixtures, string Openings, string Crosses, IReadOnlyList<NameDrawn> Names, string Lattice, IReadOnlyList<KindDrawn> Kinds, string Lines, IReadOnlyList<EdgeDrawn> Edges)
 {
-    public static FaceDrawn Of(RunPlan run, RodSlide slide, int face, Func<Ink> ink)
+    public static FaceDrawn Of(RunPlan run, IEnumerable<FacePlan> others, RodSlide slide, int face, Func<Ink> ink)
     {
         var plan = run.Faces[face];
         var finished = slide.Faces[face];
         var openings = ink().Rings(plan.Face.Openings.Select(opening => opening.Ring));
         foreach (var hole in plan.Face.Holes) openings.Circle(hole.Centre, hole.Diameter);
+        var over = slide.Faces.Take(face).Any(before => before.Outline == finished.Outline && string.Equals(before.Wall, finished.Wall, StringComparison.Ordinal));
         var stands = Standing(finished).ToList();
         return new(
             finished.Name,
             ink().Ring(finished.Outline).ToString(),
+            over,
+            over ? "" : ink().Rings(others.Where(other => string.Equals(other.Face.Wall, finished.Wall, StringComparison.Ordinal)).SelectMany(other => other.Pieces).SelectMany(Rings)).ToString(),
             ink().Polygon(finished.Field).ToString(),
             ink().Rings(stands.Select(one => one.Ring)).ToString(),
             openings.ToString(),
@@ -97,7 +102,7 @@ internal sealed record FaceDrawn(
 
     private static string Snapped(RunPlan run, FinishedFace face, Ink ink)
     {
-        var box = face.Outline.Bounds;
+        var box = run.IsBorder ? face.Field.Outer.Bounds : face.Outline.Bounds;
         foreach (var line in run.Lines.Where(line => string.Equals(line.Face, face.Name, StringComparison.Ordinal)))
         {
             if (line.Axis == Axis.Level) ink.Line(new(box.Left, line.At), new(box.Right, line.At));

@@ -45,12 +45,13 @@ internal sealed class RunDrawn
     }
 
     /// <summary>Draws a run, a face at a time so that the page stays quick.</summary>
-    public static async Task<RunDrawn> MakeAsync(RunPlan run, RodSlide slide)
+    public static async Task<RunDrawn> MakeAsync(Plan plan, int index, RunPlan run, RodSlide slide)
     {
         var drawn = new RunDrawn(run, slide);
+        var others = plan.Runs.Where((_, i) => i != index).SelectMany(other => other.Faces).ToList();
         for (var f = 0; f < drawn._faces.Length; f++)
         {
-            drawn._faces[f] = FaceDrawn.Of(run, slide, f, drawn._inks[f]);
+            drawn._faces[f] = FaceDrawn.Of(run, others, slide, f, drawn._inks[f]);
             await Task.Delay(1);
         }
 
@@ -100,11 +101,18 @@ internal sealed class RunDrawn
         {
             var (box, at) = (_slide.Faces[f].Outline.Bounds, _inks[f]().FaceX(x));
             var beside = Length.Max(Length.Max(box.Left - at, at - box.Right), Length.Zero);
-            if (beside < off) (best, off) = (f, beside);
+            if (beside < off || (beside == off && Holds(f, x, y))) (best, off) = (f, beside);
         }
 
         var ink = _inks[best]();
         return (best, new(ink.FaceX(x), ink.FaceY(y)));
+    }
+
+    /// <summary>Whether a place of the picture is on a face's own tile: zones and strips share their wall.</summary>
+    private bool Holds(int face, double x, double y)
+    {
+        var ink = _inks[face]();
+        return RingChecks.Locate(_slide.Faces[face].Field.Outer, new(ink.FaceX(x), ink.FaceY(y))) != Whereabouts.Outside;
     }
 
     /// <summary>An outline on a face, as a path of the picture.</summary>
