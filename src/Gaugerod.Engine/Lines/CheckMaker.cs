@@ -87,7 +87,7 @@ internal static class CheckMaker
         if (levels.Count > 0)
         {
             var chords = ArcLegs.Chords(frames[f].Face);
-            if (chords[levels[0].Edge]) return new(index, f, want.Must, want.Weight, CheckAxis.Across, [Crown(levels, frames[f], named) - (levels[0].TileAfter ? 0 : courses.Depth)]);
+            if (chords[levels[0].Edge] > 0) return new(index, f, want.Must, want.Weight, CheckAxis.Across, [Crown(levels, frames[f], named) - (levels[0].TileAfter ? 0 : courses.Depth)]);
             var target = levels[0].TileAfter ? levels.Min(e => e.LeastAcross) : levels.Max(e => e.MostAcross) - courses.Depth;
             return new(index, f, want.Must, want.Weight, CheckAxis.Across, [target]);
         }

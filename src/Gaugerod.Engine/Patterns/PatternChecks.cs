@@ -54,10 +54,10 @@ internal sealed class PatternChecks
 
     public int Slots { get; }
 
-    private int AddLine(int face, int edge, EdgeLine line, bool isChord = false)
+    private int AddLine(int face, int edge, EdgeLine line, double rake = 0)
     {
         var made = FieldLine.Of(face, edge, line, _model.Judged, _slots);
-        _lines.Add(isChord ? made with { Squares = [.. _model.Judged.Motif.Select(tile => ArcLegs.Square(line, new TileShape(tile)))] } : made);
+        _lines.Add(rake > 0 ? made with { Squares = [.. _model.Judged.Motif.Select(tile => ArcLegs.Square(line, rake, new TileShape(tile)))] } : made);
         return _lines.Count - 1;
     }
 

@@ -21,7 +21,7 @@ internal sealed class PatternCutter
     private readonly TileShape[] _shapes;
     private readonly (long X, long Y)[][] _corners;
     private readonly EdgesNear _near;
-    private readonly bool[] _chords;
+    private readonly double[] _chords;
     private readonly List<int> _found = [];
     private readonly List<(int Edge, Chord Chord)> _crossing = [];
 
@@ -83,8 +83,8 @@ internal sealed class PatternCutter
         {
             if (_field.Field.IsDrilled(_field.Tags[edge])) continue;
             var line = _field.Edges[edge];
-            if (!_chords[_field.Tags[edge]]) least = Math.Min(least, shape.Leg(line, tile.X, tile.Y, chord, exact));
-            else if (ArcLegs.Square(line, shape) is { } square) least = Math.Min(least, ArcLegs.Left(line, chord, shape, square, tile.X, tile.Y));
+            if (_chords[_field.Tags[edge]] is var rake && rake == 0) least = Math.Min(least, shape.Leg(line, tile.X, tile.Y, chord, exact));
+            else if (ArcLegs.Square(line, rake, shape) is { } square) least = Math.Min(least, ArcLegs.Left(line, chord, shape, square, tile.X, tile.Y));
             foreach (var (other, facing) in _crossing)
             {
                 if (!_field.Field.IsDrilled(_field.Tags[other])) least = Math.Min(least, FacingCuts.Gap(line, chord, _field.Edges[other], facing) ?? least);

@@ -28,10 +28,12 @@ internal sealed record BondOnFace(FinishedFace Face, BondCase Given, Angle Turn,
 internal static class RandomFields
 {
     public static Gen<FinishedFace> Faces(int least, int most) =>
-        (from face in Gen.Frequency((2, RandomFaces.Square(least, most)), (3, RandomFaces.Crooked(least, most)), (2, RandomFaces.Gable(least, most)), (1, RandomFaces.Read))
+        (from face in Gen.Frequency((2, RandomFaces.Square(least, most)), (3, RandomFaces.Crooked(least, most)), (2, RandomFaces.Gable(least, most)), (1, RandomFaces.Read), (2, RoundFaces.Any(least, most)))
+         from zones in Gen.Frequency((3, Gen.Const(Sequence.Of<Zone>([]))), (1, Zones(least)))
+         from part in Gen.Int[0, 9]
          from right in Gen.Long[-20_000_000, 20_000_000]
          from up in Gen.Long[-8_000_000, 8_000_000]
-         select Finish(face, right, up)).Where(face => face is not null).Select(face => face!);
+         select Finish(face, zones, part, right, up)).Where(face => face is not null).Select(face => face!);
 
     public static Gen<Angle> Turns { get; } = Gen.Frequency(
         (2, Gen.Const(0)), (2, Gen.Const(45_000)), (1, Gen.Int[-1, 3].Select(quarters => quarters * Angle.QuarterTurn)), (1, Gen.Int[-3, 3]), (4, Gen.Int[-180_000, 180_000]))
@@ -64,9 +66,25 @@ internal static class RandomFields
         return corner % 2 == 0 ? put with { U = at.X, V = at.Y } : put with { U = at.X };
     }
 
-    private static FinishedFace? Finish(Face face, long right, long up)
+    /// <summary>A frame, a rug in it, and a band: the field is then one of those, or what they leave.</summary>
+    private static Gen<Sequence<Zone>> Zones(int least) =>
+        from border in Gen.Select(Gen.Long[30, least / 5], Gen.Bool)
+        from rug in Gen.Select(Gen.Long[least / 4, least / 2], Gen.Long[least / 4, least / 2], Gen.Long[50, least / 3])
+        from band in Gen.Long[least / 5, least / 2]
+        from kinds in Gen.Int[1, 7]
+        select Sequence.Of<Zone>(
+        [
+            .. (kinds & 1) > 0 ? [new Zone.Border("frame", Mm(border.Item1), border.Item2)] : Array.Empty<Zone>(),
+            .. (kinds & 2) > 0 ? [new Zone.Rug("rug", new(Mm(rug.Item1), Mm(rug.Item2), Mm(rug.Item1 + rug.Item3), Mm(rug.Item2 + rug.Item3)))] : Array.Empty<Zone>(),
+            .. (kinds & 4) > 0 ? [new Zone.Strip("upper", Mm(band), null)] : Array.Empty<Zone>(),
+        ]);
+
+    private static FinishedFace? Finish(Face face, Sequence<Zone> zones, int part, long right, long up)
     {
         var finished = RoomBuilder.Finish(new("runs[0]", [new NumberedFace(0, face)], Mm(12), null, Mm(3), Tape.Millimetres));
-        return finished.Faces.Count == 0 ? null : finished.Faces[0] with { Unrolled = Length.FromSteps(right), Raised = Length.FromSteps(up) };
+        if (finished.Faces.Count == 0) return null;
+        var fields = zones.Count == 0 ? [] : ZoneCutter.Cut(finished.Faces[0], zones, "faces[0]", Mm(3), new(Tape.Millimetres));
+        var field = fields.Count == 0 ? finished.Faces[0] : fields[part % fields.Count].Face;
+        return field with { Unrolled = Length.FromSteps(right), Raised = Length.FromSteps(up) };
     }
 }

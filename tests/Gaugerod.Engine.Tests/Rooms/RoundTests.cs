@@ -1,6 +1,7 @@
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Shapes;
+using static Gaugerod.Engine.Tests.Referees.RoundFaces;
 using static Gaugerod.Engine.Tests.Rooms.Walls;
 using static Gaugerod.Engine.Tests.Surveys.Sketch;
 
@@ -89,20 +90,6 @@ public sealed class RoundTests
 
         Assert.Equal("faces[0].edges[2].joint", fault.Path);
     }
-
-    private static Opening Column(string name, long x, long y, long radius, Edge edge)
-    {
-        var ring = Circle(x, y, radius);
-        return new(name, ring, Every(ring, edge));
-    }
-
-    private static Ring Circle(long x, long y, long radius)
-    {
-        var (left, right) = (At(x - radius, y), At(x + radius, y));
-        return new([left, .. Arc.Of(left, At(x, y - radius), right)!.Corners(), right, .. Arc.Of(right, At(x, y + radius), left)!.Corners()]);
-    }
-
-    private static Sequence<Edge> Every(Ring ring, Edge edge) => Enumerable.Repeat(edge, ring.Points.Count).ToSequence();
 
     /// <summary>A wall of 900 by 600 whose upper right corner is rounded: the middle of the round lies on whole millimetres.</summary>
     private static Face Rounded(long radius, Edge edge)
