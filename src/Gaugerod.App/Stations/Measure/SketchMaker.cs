@@ -39,7 +39,7 @@ internal static class SketchMaker
         IReadOnlyList<IReadOnlyList<Spot>> field = [.. parts.SelectMany(part => part.Field.Inner.Prepend(part.Field.Outer)).Select(Sketch.Of)];
         return new(outline, field, [.. face.Openings.Select(o => Sketch.Of(o.Ring))], rough.Fixtures(),
             [.. face.Holes.Select(h => (Sketch.Of(h.Centre), (double)h.Diameter.Millimetres))],
-            face.LevelLine is { } line ? (double)line.Millimetres : null, rough.Names(outline), Exact: true);
+            face.LevelLine is { } line ? (double)line.Millimetres : null, [.. rough.Names(outline), .. parts.SelectMany(rough.ZoneName)], Exact: true);
     }
 
     /// <summary>What can be read of a face, without the engine's help, so that one sees it grow while it is still incomplete.</summary>
@@ -92,6 +92,13 @@ internal static class SketchMaker
 
             names.AddRange(Things("openings").Select(o => (o, Ring: Opening(o.Thing))).Where(o => o.Ring.Count > 2).Select(o => Named(o.o, o.Ring)));
             return names;
+        }
+
+        /// <summary>The name of a zone, in the middle of its field; none for the strips of a border.</summary>
+        public IEnumerable<SketchName> ZoneName(FinishedFace part)
+        {
+            if (Zones.ToList().IndexOf(part.Name) is >= 0 and var at)
+                yield return new(part.Name, "", Middle(Sketch.Of(part.Field.Outer)), FieldId.Of(string.Create(CultureInfo.InvariantCulture, $"{path}.zones[{at}]")), "in");
         }
 
         private static SketchName Named((JsonObject Thing, string Path) thing, IReadOnlyList<Spot> ring) =>
