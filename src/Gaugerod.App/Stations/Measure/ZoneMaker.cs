@@ -58,8 +58,20 @@ internal static class ZoneMaker
         return zone;
     }
 
+    /// <summary>What lies above a band, which parts the wall: a zone too, laid as the wall is.</summary>
+    public static JsonObject Above(JobDesk desk, JsonObject band)
+    {
+        var above = new JsonObject { ["kind"] = "band", ["name"] = Free(desk.Root, "above " + JobLists.Name(band)), ["from"] = band["to"]!.DeepClone() };
+        if (band["joint"] is { } joint) above["joint"] = joint.DeepClone();
+        return above;
+    }
+
     /// <summary>A run for a zone: the tile and the joint of the face's own run, to be changed.</summary>
-    public static JsonObject Run(JobDesk desk, string face, string zone)
+    /// <param name="desk">The job.</param>
+    /// <param name="face">Where the face stands in the job.</param>
+    /// <param name="zone">The zone's name.</param>
+    /// <param name="alike">Whether its bond is the face's own too.</param>
+    public static JsonObject Run(JobDesk desk, string face, string zone, bool alike = false)
     {
         var names = JobLists.List(desk.Root, "runs").Select(JobLists.Name).ToHashSet(StringComparer.Ordinal);
         return new()
@@ -67,7 +79,7 @@ internal static class ZoneMaker
             ["name"] = names.Contains(zone) ? JobLists.Free(JobLists.List(desk.Root, "runs"), zone) : zone,
             ["product"] = Own(desk, face)?["product"]?.DeepClone() ?? JobLists.Name(JobLists.List(desk.Root, "products").FirstOrDefault()),
             ["faces"] = new JsonArray(JsonValue.Create(zone)),
-            ["bond"] = new JsonObject { ["kind"] = "grid" },
+            ["bond"] = (alike ? Own(desk, face)?["bond"]?.DeepClone() : null) ?? new JsonObject { ["kind"] = "grid" },
             ["joint"] = Joint(desk, face)?.DeepClone() ?? "",
         };
     }
