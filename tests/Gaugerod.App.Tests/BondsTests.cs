@@ -49,6 +49,23 @@ public sealed class BondsTests(Rig rig)
     }
 
     [Fact]
+    public async Task Places_at_other_turns_get_pictures_of_their_own()
+    {
+        await using var device = await rig.DeviceAsync(phone: false);
+        var page = await device.OpenAsync();
+        await MeasureTests.OpenFileAsync(page, System.Text.Encoding.UTF8.GetBytes("""
+            { "format": "gaugerod-job/1", "name": "Invented", "units": "mm", "products": [{ "name": "slip", "width": 150, "height": 75 }],
+              "faces": [{ "name": "wall", "readings": { "width": { "foot": 700 }, "height": { "left": 400 } } }],
+              "runs": [{ "name": "wall", "product": "slip", "faces": ["wall"], "bond": { "kind": "herringbone", "turned": { "from": 0, "to": 45, "step": 45 } }, "joint": 2 }] }
+            """));
+        await Device.PlannedAsync(page);
+        await Device.GoAsync(page, "Lines");
+        await Expect(page.Locator(".place-picture").Nth(1)).ToBeVisibleAsync();
+        await page.WaitForFunctionAsync("() => { const all = [...document.querySelectorAll('.place-picture')]; return all.length > 1 && all.every(one => one.querySelector('.tiles')?.getAttribute('d')); }");
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
     public async Task A_bond_is_seen_at_true_proportion_as_soon_as_it_is_chosen()
     {
         await using var device = await rig.DeviceAsync(phone: false);

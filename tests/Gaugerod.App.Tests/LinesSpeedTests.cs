@@ -119,11 +119,13 @@ public sealed class LinesSpeedTests(Rig rig, ITestOutputHelper output)
             """;
     }
 
-    private void Say(string what, double[] figures) => output.WriteLine(string.Create(
-        CultureInfo.InvariantCulture,
-        $"{what}: {figures.Length}, middle {Part(figures, 0.5):0.0} ms, 95 of 100 under {Part(figures, 0.95):0.0} ms, most {figures.Max():0.0} ms; {Environment.ProcessorCount} cores, load {Load()}"));
+    private void Say(string what, double[] figures) => output.WriteLine(Said(what, figures));
 
-    private static double Part(double[] figures, double part) => figures.Order().ElementAt(Math.Min(figures.Length - 1, (int)(part * figures.Length)));
+    internal static string Said(string what, double[] figures) => figures.Length == 0 ? what + ": none" : string.Create(
+        CultureInfo.InvariantCulture,
+        $"{what}: {figures.Length}, middle {Part(figures, 0.5):0.0} ms, 95 of 100 under {Part(figures, 0.95):0.0} ms, most {figures.Max():0.0} ms; {Environment.ProcessorCount} cores, load {Load()}");
+
+    internal static double Part(double[] figures, double part) => figures.Order().ElementAt(Math.Min(figures.Length - 1, (int)(part * figures.Length)));
 
     private static string Load() => File.Exists("/proc/loadavg") ? File.ReadAllText("/proc/loadavg").Split(' ')[0] : "not known";
 }

@@ -9,7 +9,7 @@ internal static class JobWords
 {
     private static readonly Dictionary<string, string> s_things = new(StringComparer.Ordinal)
     {
-        ["products"] = "tile", ["faces"] = "wall", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want",
+        ["products"] = "tile", ["faces"] = "wall", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want", ["zones"] = "zone", ["lines"] = "fold",
     };
 
     private static readonly Dictionary<string, string> s_readings = new(StringComparer.Ordinal)
@@ -25,7 +25,7 @@ internal static class JobWords
         ["edgeJoint"] = "soft joint", ["bondCoat"] = "bond coat", ["perBox"] = "tiles in a box", ["turn"] = "turning", ["flatPercent"] = "flat share",
         ["heightsFrom"] = "where heights count from", ["heightLeft"] = "height at the left", ["heightRight"] = "height at the right",
         ["x"] = "distance from the left", ["y"] = "height", ["levelLine"] = "level line", ["edge"] = "edges", ["side"] = "upright edges",
-        ["halfTile"] = "half tiles", ["from"] = "beginning", ["to"] = "end", ["least"] = "least joint", ["wanted"] = "wanted joint", ["most"] = "widest joint",
+        ["halfTile"] = "half tiles", ["falls"] = "falls", ["from"] = "beginning", ["to"] = "end", ["least"] = "least joint", ["wanted"] = "wanted joint", ["most"] = "widest joint",
     };
 
     /// <summary>The place in words; "the job" for the whole.</summary>
@@ -63,6 +63,8 @@ internal static class JobWords
     private static string Listed(JsonObject root, string at, string key, string place)
     {
         var number = int.Parse(place[1..place.IndexOf(']', StringComparison.Ordinal)], CultureInfo.InvariantCulture) + 1;
+        if (key is "range" or "left" or "bottom" or "width" or "height") return $"{(number == 1 ? "least" : "most")} {key}";
+        if (key is "to" or "through") return key is "to" ? "arc's end" : "point on the arc";
         if (key is "outline") return string.Create(CultureInfo.InvariantCulture, $"corner {number}");
         var name = JobPath.Get(root, at + ".name") is JsonValue value ? value.ToString() : "";
         if (key is "edges") return (name.Length > 0 ? name : string.Create(CultureInfo.InvariantCulture, $"side {number}")) + " edge";

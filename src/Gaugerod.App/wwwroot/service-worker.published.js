@@ -1,7 +1,7 @@
 // Keeps one whole version of the app. A new one waits until it is asked for.
 self.importScripts("./service-worker-assets.js");
 const name = "gaugerod-" + self.assetsManifest.version;
-const kept = /\.(dll|dat|wasm|html|js|json|css|svg|png|webmanifest|ttf|woff2|txt|md|blat)$/;
+const kept = /\.(dll|dat|wasm|html|js|json|css|svg|png|webp|webmanifest|ttf|woff2|txt|md|blat)$/;
 const base = new URL(self.registration.scope).pathname;
 
 self.addEventListener("install", event => event.waitUntil((async () => {

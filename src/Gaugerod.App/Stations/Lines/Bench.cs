@@ -42,11 +42,18 @@ internal sealed class Bench
         return new(plan, Index, Face, slide, drawn, run) { IsTurning = true };
     }
 
-    /// <summary>The tiles of each face with the bond turned as in a place, drawn.</summary>
-    public IReadOnlyList<string> Lattices(Sequence<Placing> place)
+    /// <summary>The tiles of each face with the bond turned as in a place, drawn, a face at a time so that the page stays quick.</summary>
+    public async Task<IReadOnlyList<string>> LatticesAsync(Sequence<Placing> place)
     {
         var (slide, run) = RodSlide.Turned(Job, Run, place, place[0].Turn);
-        return [.. Enumerable.Range(0, slide.Faces.Count).Select(face => Drawn.Outline(face, slide.Lattice(run.Best.Faces, face)))];
+        var drawn = new List<string>();
+        for (var face = 0; face < slide.Faces.Count; face++)
+        {
+            await Task.Delay(1);
+            drawn.Add(Drawn.Outline(face, slide.Lattice(run.Best.Faces, face)));
+        }
+
+        return drawn;
     }
 
     public Job Job { get; }

@@ -39,8 +39,9 @@ internal sealed record NameDrawn(string Text, long Across, long Down, long Wide,
 /// <param name="Kinds">The true pieces by kind.</param>
 /// <param name="Lines">The lines to snap.</param>
 /// <param name="Edges">The edges.</param>
+/// <param name="Holes">The holes that lie on its tile, each to be tapped as an edge is.</param>
 internal sealed record FaceDrawn(
-    string Name, string Wall, bool IsOver, string Others, string Field, string Fixtures, string Openings, string Crosses, IReadOnlyList<NameDrawn> Names, string Lattice, IReadOnlyList<KindDrawn> Kinds, string Lines, IReadOnlyList<EdgeDrawn> Edges)
+    string Name, string Wall, bool IsOver, string Others, string Field, string Fixtures, string Openings, string Crosses, IReadOnlyList<NameDrawn> Names, string Lattice, IReadOnlyList<KindDrawn> Kinds, string Lines, IReadOnlyList<EdgeDrawn> Edges, IReadOnlyList<EdgeDrawn> Holes)
 {
     public static FaceDrawn Of(RunPlan run, IEnumerable<FacePlan> others, RodSlide slide, int face, Func<Ink> ink)
     {
@@ -66,7 +67,8 @@ internal sealed record FaceDrawn(
                 .Select(kind => new KindDrawn(PieceWords.Of(kind.Key), ink().Rings(kind.SelectMany(Rings)).ToString()))],
             Snapped(run, finished, ink()),
             [.. finished.Edges.GroupBy(edge => edge.Name, StringComparer.Ordinal)
-                .Select(edge => new EdgeDrawn(edge.Key, edge.Aggregate(ink(), (path, part) => path.Line(part.From, part.To)).ToString()))]);
+                .Select(edge => new EdgeDrawn(edge.Key, edge.Aggregate(ink(), (path, part) => path.Line(part.From, part.To)).ToString()))],
+            [.. finished.Holes.Where(hole => Reaches(hole, finished)).Select(hole => new EdgeDrawn(hole.Name, ink().Circle(hole.Centre, hole.Diameter).ToString()))]);
     }
 
     /// <summary>
@@ -87,6 +89,23 @@ internal sealed record FaceDrawn(
             var rest = edge.To.X > edge.From.X ? Foot(face) : face.Outline.Bounds.Top;
             yield return new(edge.Name, new([edge.From, edge.To, new(edge.To.X, rest), new(edge.From.X, rest)]));
         }
+    }
+
+    /// <summary>Whether a hole's middle lies on a face's tile, or a plane of a fold begins at it.</summary>
+    private static bool Reaches(Hole hole, FinishedFace face)
+    {
+        var (at, inside) = (hole.Centre, false);
+        foreach (var ring in face.Field.Inner.Prepend(face.Field.Outer))
+        {
+            for (var i = 0; i < ring.Points.Count; i++)
+            {
+                var (a, b) = (ring.Points[i], ring.Points[(i + 1) % ring.Points.Count]);
+                if ((a.Y > at.Y) == (b.Y > at.Y)) continue;
+                inside ^= Segments.Turn(a, b, at) > 0 == b.Y > a.Y;
+            }
+        }
+
+        return inside || (face.Plane is not null && face.Outline.Points.Contains(at));
     }
 
     private static IEnumerable<FieldEdge> Level(FinishedFace face) =>

@@ -26,9 +26,9 @@ public sealed partial class LinesStation
     private void TakeOut(Want want)
     {
         if (_bench is not { } bench) return;
-        var at = bench.Run.Request.Wants.ToList().IndexOf(want);
-        // What the plan wishes by itself, of things that give way, is not in the job.
-        var own = (Desk.Root["runs"] as System.Text.Json.Nodes.JsonArray)?[bench.Index]?["wants"] as System.Text.Json.Nodes.JsonArray;
+        // What the plan wishes by itself, of things that give way, is not in the job; and a strip has only what is wanted of it.
+        var at = bench.Job.Runs[bench.Index].Wants.ToList().IndexOf(want);
+        var own = (Desk.Root["runs"] as JsonArray)?[bench.Index]?["wants"] as JsonArray;
         if (at >= 0 && at < (own?.Count ?? 0)) Desk.Set(FormattableString.Invariant($"runs[{bench.Index}].wants[{at}]"), null, "a want taken out");
     }
 }

@@ -117,7 +117,8 @@ public sealed partial class LinesStation : ComponentBase, IAsyncDisposable
         }
 
         if (old is not null && old.Place.Equals(_bench.Place)) _bench.Before = old.Before;
-        if (!_bench.Slide.Faces[face].Edges.Any(edge => string.Equals(edge.Name, _edge, StringComparison.Ordinal))) _edge = "";
+        var there = _bench.Slide.Faces[face];
+        if (!there.Edges.Select(edge => edge.Name).Concat(there.Holes.Select(hole => hole.Name)).Contains(_edge, StringComparer.Ordinal)) _edge = "";
         _stale = true;
         StateHasChanged();
         _ = CurvesAsync(_bench);

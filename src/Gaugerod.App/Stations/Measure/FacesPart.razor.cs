@@ -13,7 +13,7 @@ public sealed partial class FacesPart : ComponentBase
 {
     private static readonly string[] s_sides = ["foot", "right", "head", "left"];
     private static readonly string[] s_readings = ["width", "height", "levelLine", "lean"];
-    private static readonly string[] s_groups = ["outline", "edges"];
+    private static readonly string[] s_groups = ["outline", "edges", "zones"];
 
     // Narrower than a hand or longer than a hall, a wall is more likely mistyped. Common practice, no source.
     private static readonly Length s_least = Length.FromMillimetres(100);
@@ -31,6 +31,10 @@ public sealed partial class FacesPart : ComponentBase
     /// <summary>Called with the id of a field to go to; empty for the top of the part.</summary>
     [Parameter]
     public EventCallback<string> Go { get; set; }
+
+    /// <summary>Called with a place of the job to go to, in another part.</summary>
+    [Parameter]
+    public EventCallback<string> To { get; set; }
 
     /// <summary>Called with the face that was opened, so that the station finds it open again.</summary>
     [Parameter]
@@ -92,7 +96,7 @@ public sealed partial class FacesPart : ComponentBase
 
     private string? Rename(string name)
     {
-        if (JobNames.Refusal(JobLists.List(Desk.Root, "faces"), _open, name, "wall") is { } why) return why;
+        if ((JobNames.Refusal(JobLists.List(Desk.Root, "faces"), _open, name, "wall") ?? JobNames.ZoneRefusal(Desk.Root, Name, name)) is { } why) return why;
         var old = Name;
         Desk.Change($"name of {name}", root =>
         {
@@ -165,6 +169,7 @@ public sealed partial class FacesPart : ComponentBase
         Desk.Change($"copy of {before}", root =>
         {
             JobLists.Duplicate(root, "faces", _open);
+            JobNames.FreeZones(root, string.Create(CultureInfo.InvariantCulture, $"faces[{_open + 1}].zones"));
             Join(root, before, JobLists.Name(JobPath.Get(root, string.Create(CultureInfo.InvariantCulture, $"faces[{_open + 1}]"))));
         });
         _ = OpenAsync(_open + 1);
@@ -181,6 +186,7 @@ public sealed partial class FacesPart : ComponentBase
         var name = Name;
         Desk.Change($"removed {name}", root =>
         {
+            foreach (var zone in JobLists.List(root, At + ".zones").Select(JobLists.Name).ToList()) JobNames.ForgetZone(root, zone);
             JobLists.Remove(root, "faces", _open);
             JobNames.ForgetFace(root, name);
         });

@@ -3,7 +3,7 @@ using System.Text.Json.Nodes;
 namespace Gaugerod.App.Stations.Measure;
 
 /// <summary>Gives things new names and follows them to where runs and wants use them.</summary>
-internal static class JobNames
+internal static partial class JobNames
 {
     /// <summary>Why a name cannot be had; null when it can.</summary>
     public static string? Refusal(JsonArray list, int at, string name, string thing)
@@ -36,16 +36,24 @@ internal static class JobNames
                 }
             }
 
-            foreach (var part in WantParts(run)) Put(part, "face", old, name);
+            foreach (var part in WantParts(run))
+            {
+                Put(part, "face", old, name);
+                // The strips of a border are called after it, and what lies beyond an edge of a zone names the edge.
+                if (part["face"] is JsonValue strip && strip.ToString().StartsWith(old + " ", StringComparison.Ordinal)) part["face"] = name + strip.ToString()[old.Length..];
+                Put(part, "edge", old, name);
+            }
         }
     }
 
-    /// <summary>An opening, a fixture or an edge of a face; wants call them by name, and their edges by theirs: <c>bench.left</c>.</summary>
+    /// <summary>An opening, a fixture, a hole or an edge of a face; wants call them by name, and their edges by theirs: <c>bench.left</c>.</summary>
     public static void OnFace(JsonObject root, string face, string old, string name)
     {
+        if (Named(root, face)?["falls"] is JsonObject falls) Put(falls, "to", old, name);
         foreach (var part in PartsOn(root, face))
         {
             Put(part, "opening", old, name);
+            Put(part, "hole", old, name);
             Put(part, "edge", old, name);
             if (part["edge"] is JsonValue edge && edge.ToString().StartsWith(old + ".", StringComparison.Ordinal)) part["edge"] = name + edge.ToString()[old.Length..];
         }
@@ -72,13 +80,21 @@ internal static class JobNames
     /// <summary>Takes out the wants that speak of an opening or a fixture.</summary>
     public static void ForgetOnFace(JsonObject root, string face, string name)
     {
+        if (Named(root, face) is { } whole && whole["falls"] is JsonObject falls && Is(falls["to"], name))
+        {
+            falls.Remove("to");
+            if (falls.Count == 0) whole.Remove("falls");
+        }
+
         var parts = PartsOn(root, face).ToHashSet();
         foreach (var run in Runs(root))
         {
             Drop(run, part => parts.Contains(part)
-                && (Is(part["opening"], name) || Is(part["edge"], name) || (part["edge"] is JsonValue e && e.ToString().StartsWith(name + ".", StringComparison.Ordinal))));
+                && (Is(part["opening"], name) || Is(part["hole"], name) || Is(part["edge"], name) || (part["edge"] is JsonValue e && e.ToString().StartsWith(name + ".", StringComparison.Ordinal))));
         }
     }
+
+    private static JsonObject? Named(JsonObject root, string face) => JobLists.List(root, "faces").OfType<JsonObject>().FirstOrDefault(one => Is(one["name"], face));
 
     private static IEnumerable<JsonObject> Runs(JsonObject root) => JobLists.List(root, "runs").OfType<JsonObject>();
 

@@ -10,8 +10,10 @@ internal static class JobUnits
     {
         "edgeJoint", "width", "height", "thickness", "bondCoat", "variation", "warpage", "kerf", "foot", "middle", "top", "left", "right", "levelLine",
         "from", "to", "heightLeft", "heightRight", "bottom", "x", "y", "diameter", "clearance", "edgeClear", "joint", "trim", "cover", "least", "wanted", "most",
-        "smallest", "sliver", "size",
+        "smallest", "sliver", "size", "point", "corner", "stagger",
     };
+
+    private static readonly HashSet<string> s_lists = new(StringComparer.Ordinal) { "outline", "range", "lines", "through" };
 
     public static void Change(JsonObject root, string units)
     {
@@ -26,25 +28,23 @@ internal static class JobUnits
         foreach (var (key, value) in group.ToList())
         {
             if (value is JsonValue leaf && s_lengths.Contains(key)) group[key] = Kept(leaf, old, now);
-            else if (value is JsonObject inner) Walk(inner, old, now);
+            // Turns to choose among are degrees.
+            else if (value is JsonObject inner && key is not "turned") Walk(inner, old, now);
             else if (value is JsonArray list)
             {
-                if (key is "outline") Corners(list, old, now);
+                if (s_lists.Contains(key) || s_lengths.Contains(key)) Places(list, old, now);
                 foreach (var one in list.OfType<JsonObject>()) Walk(one, old, now);
             }
         }
     }
 
-    private static void Corners(JsonArray outline, LengthUnit old, LengthUnit now)
+    // Lengths in lists of lists: corners, folds, ranges. An arc's corner is a group of two places, which is walked by itself.
+    private static void Places(JsonArray list, LengthUnit old, LengthUnit now)
     {
-        // An arc's corner is a group of two places.
-        var places = outline.OfType<JsonObject>().SelectMany(arc => arc.Select(field => field.Value)).Concat(outline);
-        foreach (var corner in places.OfType<JsonArray>())
+        for (var i = 0; i < list.Count; i++)
         {
-            for (var i = 0; i < corner.Count; i++)
-            {
-                if (corner[i] is JsonValue leaf) corner[i] = Kept(leaf, old, now);
-            }
+            if (list[i] is JsonValue leaf) list[i] = Kept(leaf, old, now);
+            else if (list[i] is JsonArray inner) Places(inner, old, now);
         }
     }
 

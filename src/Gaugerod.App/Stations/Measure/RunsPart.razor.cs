@@ -30,13 +30,13 @@ public sealed partial class RunsPart : ComponentBase
 
     private IReadOnlyList<string> Faces => [.. JobLists.List(Desk.Root, At + ".faces").Select(face => face?.ToString() ?? "")];
 
-    // A face is in one run only.
+    // A face is in one run only, a zone too.
     private IReadOnlyList<string> Loose
     {
         get
         {
             var taken = JobLists.List(Desk.Root, "runs").OfType<JsonObject>().SelectMany(run => run["faces"] as JsonArray ?? []).Select(face => face?.ToString()).ToHashSet(StringComparer.Ordinal);
-            return [.. JobLists.List(Desk.Root, "faces").Select(JobLists.Name).Where(name => name.Length > 0 && !taken.Contains(name))];
+            return [.. JobNames.FacesAndZones(Desk.Root).Where(name => name.Length > 0 && !taken.Contains(name))];
         }
     }
 
@@ -58,7 +58,7 @@ public sealed partial class RunsPart : ComponentBase
     private void Add()
     {
         var (name, at) = (JobLists.Free(JobLists.List(Desk.Root, "runs"), "run"), Names.Count);
-        var faces = new JsonArray([.. Loose.Select(face => (JsonNode)JsonValue.Create(face))]);
+        var faces = Rest();
         var product = JobLists.Name(JobLists.List(Desk.Root, "products").FirstOrDefault());
         Desk.Change("new run", root => JobLists.Add(root, "runs", new JsonObject
         {
@@ -78,11 +78,18 @@ public sealed partial class RunsPart : ComponentBase
         {
             JobLists.Duplicate(root, "runs", _open);
             var copy = string.Create(CultureInfo.InvariantCulture, $"runs[{_open + 1}]");
-            JobPath.Set(root, copy + ".faces", new JsonArray([.. Loose.Select(face => (JsonNode)JsonValue.Create(face))]));
+            JobPath.Set(root, copy + ".faces", Rest());
             JobPath.Set(root, copy + ".through", null);
             JobPath.Set(root, copy + ".wants", null);
         });
         _open++;
+    }
+
+    // What is in no run yet. Walls go round as one; a zone has a run of its own.
+    private JsonArray Rest()
+    {
+        var walls = JobLists.List(Desk.Root, "faces").Select(JobLists.Name).ToHashSet(StringComparer.Ordinal);
+        return new([.. (Loose.Any(walls.Contains) ? Loose.Where(walls.Contains) : Loose.Take(1)).Select(face => (JsonNode)JsonValue.Create(face))]);
     }
 
     private void Move(int by)

@@ -4,6 +4,7 @@ using Gaugerod.App.Desk;
 using Gaugerod.App.Parts;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.App.Stations.Measure;
 
@@ -16,19 +17,29 @@ internal static class SketchMaker
         var path = string.Create(CultureInfo.InvariantCulture, $"faces[{index}]");
         if (JobPath.Get(desk.Root, path) is not JsonObject face) return null;
         var rough = new Rough(desk, path, face);
-        var finished = desk.Fresh && desk.Faults.Count == 0
-            ? desk.Plan?.Runs.SelectMany(run => run.Faces).FirstOrDefault(f => string.Equals(f.Face.Name, JobLists.Name(face), StringComparison.Ordinal))?.Face
-            : null;
-        return finished is null ? rough.Draw() : Finished(finished, rough);
+        IReadOnlyList<FinishedFace> finished = desk.Fresh && desk.Faults.Count == 0 && desk.Plan is { } plan
+            ? [.. plan.Runs.SelectMany(run => run.Faces).Select(f => f.Face).Where(part => Whole(part, face, rough.Zones))]
+            : [];
+        return finished.Count == 0 ? rough.Draw() : Finished(finished, rough);
     }
 
-    private static Sketch Finished(FinishedFace face, Rough rough)
+    // A face with zones is finished in parts, a border in strips, a folded one in planes.
+    private static bool Whole(FinishedFace part, JsonObject face, IReadOnlyList<string> zones)
     {
-        var outline = Sketch.Of(face.Outline);
-        IReadOnlyList<IReadOnlyList<Spot>> field = [Sketch.Of(face.Field.Outer), .. face.Field.Inner.Select(Sketch.Of)];
+        var name = part.Plane?.Face ?? part.Name;
+        return string.Equals(name, JobLists.Name(face), StringComparison.Ordinal)
+            || zones.Any(zone => string.Equals(name, zone, StringComparison.Ordinal) || name.StartsWith(zone + " ", StringComparison.Ordinal));
+    }
+
+    private static Sketch Finished(IReadOnlyList<FinishedFace> parts, Rough rough)
+    {
+        var face = parts[0];
+        // Planes have outlines of their own; the whole is then drawn as it was measured.
+        var outline = face.Plane is null ? Sketch.Of(face.Outline) : rough.Outline();
+        IReadOnlyList<IReadOnlyList<Spot>> field = [.. parts.SelectMany(part => part.Field.Inner.Prepend(part.Field.Outer)).Select(Sketch.Of)];
         return new(outline, field, [.. face.Openings.Select(o => Sketch.Of(o.Ring))], rough.Fixtures(),
             [.. face.Holes.Select(h => (Sketch.Of(h.Centre), (double)h.Diameter.Millimetres))],
-            face.LevelLine is { } line ? (double)line.Millimetres : null, rough.Names(outline), Exact: true);
+            face.LevelLine is { } line ? (double)line.Millimetres : null, [.. rough.Names(outline), .. parts.SelectMany(rough.ZoneName)], Exact: true);
     }
 
     /// <summary>What can be read of a face, without the engine's help, so that one sees it grow while it is still incomplete.</summary>
@@ -36,9 +47,13 @@ internal static class SketchMaker
     {
         private static readonly string[] s_sides = ["foot", "right", "head", "left"];
 
+        public IReadOnlyList<string> Zones { get; } = [.. JobLists.List(desk.Root, path + ".zones").Select(JobLists.Name).Where(name => name.Length > 0)];
+
+        public IReadOnlyList<Spot> Outline() => face["outline"] is JsonArray corners ? Corners(corners, 0) : Wall();
+
         public Sketch? Draw()
         {
-            var outline = face["outline"] is JsonArray corners ? Corners(corners, 0) : Wall();
+            var outline = Outline();
             if (outline.Count < 3) return null;
             var openings = Things("openings").Select(o => Opening(o.Thing)).Where(ring => ring.Count > 2).ToList();
             var holes = Things("holes").Select(h => (Hole: new Spot(At(h.Thing, "x") ?? -1, Up(h.Thing, "y") ?? -1), Wide: At(h.Thing, "diameter") ?? 20)).Where(h => h.Hole is { X: >= 0, Y: >= 0 }).ToList();
@@ -50,13 +65,17 @@ internal static class SketchMaker
         public IReadOnlyList<SketchName> Names(IReadOnlyList<Spot> outline)
         {
             var names = new List<SketchName>();
-            if (face["outline"] is JsonArray)
+            if (face["outline"] is JsonArray corners)
             {
-                for (var i = 0; i < outline.Count; i++)
+                for (var i = 0; i < corners.Count; i++)
                 {
+                    // An arc is named at the point it goes through.
+                    var next = corners[(i + 1) % corners.Count];
+                    if (FaceMeasures.Place(desk, FaceMeasures.Corner(corners[i])) is not { } from || FaceMeasures.Place(desk, FaceMeasures.Corner(next)) is not { } to) continue;
+                    var middle = FaceMeasures.Place(desk, (next as JsonObject)?["through"]) is { } through ? Sketch.Of(through) : Middle([Sketch.Of(from), Sketch.Of(to)]);
                     var at = string.Create(CultureInfo.InvariantCulture, $"{path}.edges[{i}]");
                     var name = FieldId.Text(desk, at + ".name");
-                    names.Add(new(name.Length > 0 ? name : string.Create(CultureInfo.InvariantCulture, $"side {i + 1}"), "", Middle([outline[i], outline[(i + 1) % outline.Count]]), FieldId.Of(at + ".kind"), ""));
+                    names.Add(new(name.Length > 0 ? name : string.Create(CultureInfo.InvariantCulture, $"side {i + 1}"), "", middle, FieldId.Of(at + ".kind"), ""));
                 }
             }
             else
@@ -73,6 +92,13 @@ internal static class SketchMaker
 
             names.AddRange(Things("openings").Select(o => (o, Ring: Opening(o.Thing))).Where(o => o.Ring.Count > 2).Select(o => Named(o.o, o.Ring)));
             return names;
+        }
+
+        /// <summary>The name of a zone, in the middle of its field; none for the strips of a border.</summary>
+        public IEnumerable<SketchName> ZoneName(FinishedFace part)
+        {
+            if (Zones.ToList().IndexOf(part.Name) is >= 0 and var at)
+                yield return new(part.Name, "", Middle(Sketch.Of(part.Field.Outer)), FieldId.Of(string.Create(CultureInfo.InvariantCulture, $"{path}.zones[{at}]")), "in");
         }
 
         private static SketchName Named((JsonObject Thing, string Path) thing, IReadOnlyList<Spot> ring) =>
@@ -114,13 +140,19 @@ internal static class SketchMaker
         private List<Spot> Corners(JsonArray corners, double up)
         {
             var spots = new List<Spot>();
-            foreach (var corner in corners)
+            for (var i = 0; i < corners.Count; i++)
             {
-                if (corner is not JsonArray { Count: 2 } pair || Length(pair[0]) is not { } x || Length(pair[1]) is not { } y) return [];
-                spots.Add(new(x, y + up));
+                if (FaceMeasures.Place(desk, FaceMeasures.Corner(corners[i])) is not { } to) return [];
+                if (corners[i] is JsonObject arc && FaceMeasures.Place(desk, FaceMeasures.Corner(corners[(i + corners.Count - 1) % corners.Count])) is { } from
+                    && FaceMeasures.Place(desk, arc["through"]) is { } through && Arc.Of(from, through, to) is { } round)
+                {
+                    spots.AddRange(round.Corners().Select(Sketch.Of));
+                }
+
+                spots.Add(Sketch.Of(to));
             }
 
-            return spots;
+            return [.. spots.Select(spot => spot with { Y = spot.Y + up })];
         }
 
         private IEnumerable<(JsonObject Thing, string Path)> Things(string list) =>

@@ -12,7 +12,7 @@ public sealed partial class ThingsEditor : ComponentBase
 {
     private static readonly string[] s_sides = ["bottom", "right", "top", "left"];
     private static readonly Dictionary<string, string> s_ends = new(StringComparer.Ordinal) { ["foot"] = "at the foot", ["head"] = "hangs at the head" };
-    private static readonly Dictionary<string, string> s_bases = new(StringComparer.Ordinal) { ["floor"] = "the lower left corner", ["level line"] = "the level line, minus below" };
+    private static readonly (string Field, string What)[] s_ranges = [("left", "its place from the left"), ("bottom", "its bottom"), ("width", "its width"), ("height", "its height")];
     private static readonly string[] s_groups = ["outline", "edges"];
     private int _fresh = -1;
 
@@ -57,6 +57,16 @@ public sealed partial class ThingsEditor : ComponentBase
     private string Differing(string path) =>
         s_sides.Count(side => JobPath.Get(Desk.Root, $"{path}.edges.{side}") is not null) is > 0 and var count ? string.Create(CultureInfo.InvariantCulture, $"{count} of 4") : "all alike";
 
+    private string Giving(string path) =>
+        JobPath.Get(Desk.Root, path + ".range") is JsonObject { Count: > 0 and var count } ? string.Create(CultureInfo.InvariantCulture, $"{count} of 4") : "settled";
+
+    private JsonObject? Headed(string path) => JobPath.Get(Desk.Root, path) is JsonObject opening ? Rounding.Headed(Desk, opening) : null;
+
+    private void RoundHead(string path)
+    {
+        if (Headed(path) is { } headed) Desk.Set(path, headed, $"head of {FieldId.Text(Desk, path + ".name")}");
+    }
+
     private void Follow(string path, string side) => Desk.Change($"{side} edge of {FieldId.Text(Desk, path + ".name")}", root => FieldValue.Put(root, $"{path}.edges.{side}", null));
 
     // An outline's sides are a list, one for each corner; it begins with nothing but their names.
@@ -77,10 +87,12 @@ public sealed partial class ThingsEditor : ComponentBase
         if (left is not null) Desk.Set(path + ".left", JsonValue.Create(left), JobWords.Of(Desk.Root, path + ".left"));
     }
 
-    private Length? Read(string path) => LengthText.Read(FieldId.Text(Desk, path), Desk.Unit) is LengthReading.Understood read ? read.Value : null;
+    private Length? Read(string path) => FaceMeasures.Read(Desk, JobPath.Get(Desk.Root, path));
 
+    // What is out of level does not give way.
     private void Slope(string path, bool on) => Desk.Change($"heights of {FieldId.Text(Desk, path + ".name")}", root =>
     {
+        JobPath.Set(root, path + ".range", null);
         var height = JobPath.Get(root, path + (on ? ".height" : ".heightLeft"))?.DeepClone() ?? JsonValue.Create("");
         JobPath.Set(root, path + ".height", on ? null : height);
         JobPath.Set(root, path + ".heightLeft", on ? height : null);

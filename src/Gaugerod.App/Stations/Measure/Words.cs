@@ -29,6 +29,12 @@ internal static class Words
         ["free"] = "any way", ["half"] = "half round only", ["none"] = "not at all: it has a direction",
     };
 
+    /// <summary>What heights count from.</summary>
+    public static IReadOnlyDictionary<string, string> Bases { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["floor"] = "the lower left corner", ["level line"] = "the level line, minus below",
+    };
+
     /// <summary>What an edge usually is where the job says nothing.</summary>
     public static string Usual(string side) => side switch
     {
