@@ -19,11 +19,21 @@ internal static class PatternProposals
         var wants = Outcomes(model, placing);
         var why = best is null
             ? Reasons.Why(placing.Score, Narrowest(model), wants, run.Tape)
-            : Reasons.Against(placing.Score, best.Score, wants, run.Order, run.Tape);
+            : Against(placing, best, wants, run);
         var score = placing.Score.Cuts > 0 ? placing.Score : placing.Score with { SmallestCut = Length.Min(run.Product.Width, run.Product.Height) };
         return new(
             places.OnRun(placing), Enumerable.Range(0, model.Fields.Length).Select(face => places.OnFace(placing, face)).ToSequence(),
             score, wants, why);
+    }
+
+    /// <summary>What a place gives and costs. Where it would come first by what the tape shows, it is a hair of the smallest cut that put it second.</summary>
+    private static string Against(PatternPlacing placing, PatternPlacing best, Sequence<WantOutcome> wants, RunProblem run)
+    {
+        var (one, other) = (placing.Score, best.Score);
+        if (new ScoreOrder(run.Order).Compare(one, other) < 0) (one, other) = (Exact(placing), Exact(best));
+        return Reasons.Against(one, other, wants, run.Order, run.Tape);
+
+        static Score Exact(PatternPlacing of) => of.Score with { SmallestCut = Length.FromSteps((long)of.Smallest) };
     }
 
     /// <summary>How the wants come out.</summary>
