@@ -57,7 +57,9 @@ internal static class PatternProposals
         }
 
         var most = Length.FromSteps((long)bound);
-        var (gap, leaves) = (Length.FromSteps((long)Math.Max(bound - best.Smallest, 0)), searches.All(search => search.IsComplete) ? "" : " The search was stopped at its limit of work.");
+        var (gap, leaves) = (Length.FromSteps((long)Math.Max(bound - best.Smallest, 0)), "");
+        if (!searches.All(search => search.IsComplete)) leaves = " The search was stopped at its limit of work.";
+        if (searches.Any(search => search.MayDoBetterBefore(best))) leaves = " The search was stopped at its limit of work; whether a place misses less of what counts before the smallest cut is not known.";
         if (searches.Count > 1) leaves = $" {searches.Count.ToString(CultureInfo.InvariantCulture)} turns were searched; between them nothing is known.{leaves}";
         var words = gap < Length.FromSteps((long)PointsOnLine.Tolerance)
             ? $"No place that meets as many wants has a larger smallest cut.{leaves}"

@@ -54,6 +54,10 @@ internal sealed class PatternSearch
     public double Bound(PatternPlacing best) =>
         _left.Where(part => _order.NoWorseBeforeSmallest(part.Promise, best.Score)).Select(part => part.Smallest).Append(best.Smallest).Max();
 
+    /// <summary>Whether a place not looked at may do better in what counts before the smallest cut.</summary>
+    public bool MayDoBetterBefore(PatternPlacing best) => _left.Exists(part =>
+        _order.NoWorseBeforeSmallest(part.Promise, best.Score) && !_order.NoWorseBeforeSmallest(best.Score, part.Promise));
+
     /// <summary>Whether the search ended for want of nothing, not of time.</summary>
     public bool IsComplete => !_isSpent;
 
@@ -70,7 +74,7 @@ internal sealed class PatternSearch
         foreach (var stretch in PatternStarts.Stretches(_model))
         {
             Look(stretch.X, stretch.Y);
-            Enter(stretch);
+            if (!stretch.IsOne) Enter(stretch);
         }
 
         while (_open.TryDequeue(out var part, out var promise))
@@ -84,9 +88,16 @@ internal sealed class PatternSearch
                 break;
             }
 
+            foreach (var (x, y) in PatternStarts.Near(_model, part.Shifts)) Look(x, y);
             var (near, far) = part.Shifts.Halves();
             foreach (var half in new[] { near, far })
             {
+                if (IsWithinSteps(half))
+                {
+                    LookAtAll(half);
+                    continue;
+                }
+
                 Look(half.X, half.Y);
                 Enter(half);
             }
@@ -103,6 +114,18 @@ internal sealed class PatternSearch
         var upTo = _order.UpToSmallest(promise with { SmallestCut = Length.FromSteps((long)Math.Max(smallest - _worth, 0)) });
         if (_choice.Beats(upTo)) _open.Enqueue((shifts, smallest), (upTo, _entered++));
         else _left.Add((upTo, smallest));
+    }
+
+    /// <summary>Whether a part is so small that only the whole steps in it or beside it are left to look at: a bond lies at whole steps.</summary>
+    private static bool IsWithinSteps(in Shifts shifts) => Math.Max(shifts.Reach(1, 0), shifts.Reach(0, 1)) <= 0.5;
+
+    private void LookAtAll(in Shifts shifts)
+    {
+        var (right, up) = (shifts.Reach(1, 0), shifts.Reach(0, 1));
+        for (var x = Math.Floor(shifts.X - right); x <= Math.Ceiling(shifts.X + right); x++)
+        {
+            for (var y = Math.Floor(shifts.Y - up); y <= Math.Ceiling(shifts.Y + up); y++) Look(x, y);
+        }
     }
 
     private void Look(double x, double y) => _choice.Add(_model, _model.At(Grid.Nearest(x).Steps, Grid.Nearest(y).Steps));
