@@ -75,6 +75,7 @@ internal sealed class PatternSearch
         {
             Look(stretch.X, stretch.Y);
             if (!stretch.IsOne) Enter(stretch);
+            if (++_parts % Slice == 0) yield return true;
         }
 
         while (_open.TryDequeue(out var part, out var promise))
