@@ -44,10 +44,12 @@ internal sealed class LegRanges
         foreach (var index in _asked)
         {
             var line = _lines[index];
-            work += line.Tiles.Length;
+            var (moved, reach) = Moved(line, shifts);
+            var tiles = line.Between(PatternCutter.Hair - moved - reach, reach - PatternCutter.Hair - moved);
+            work += tiles.Length;
             _perhaps[index].Clear();
             _least[index] = double.MaxValue;
-            foreach (ref readonly var near in line.Tiles.AsSpan())
+            foreach (ref readonly var near in tiles)
             {
                 if (MayCut(line, near, shifts, @out[near.Tile]) is not { } chord) continue;
                 var (least, most, isSure) = Range(line, near, chord, shifts, @in[near.Tile], @out[near.Tile]);
@@ -103,11 +105,14 @@ internal sealed class LegRanges
         }
     }
 
+    /// <summary>How much further into the field the middle way takes a tile, and by how much any of the ways differs.</summary>
+    private static (double Moved, double Reach) Moved(FieldLine line, in Shifts shifts) =>
+        ((shifts.Y * line.Line.AlongX) - (shifts.X * line.Line.AlongY), shifts.Reach(-line.Line.AlongY, line.Line.AlongX));
+
     /// <summary>Where a line may run through a tile under one of the ways; null where it cuts it under none.</summary>
     private Chord? MayCut(FieldLine line, in NearTile near, in Shifts shifts, double[] @out)
     {
-        var moved = (shifts.Y * line.Line.AlongX) - (shifts.X * line.Line.AlongY);
-        var reach = shifts.Reach(-line.Line.AlongY, line.Line.AlongX);
+        var (moved, reach) = Moved(line, shifts);
         ref readonly var span = ref line.Spans[near.Tile];
         if (span.Least + near.Inwards + moved - reach >= -PatternCutter.Hair || span.Most + near.Inwards + moved + reach <= PatternCutter.Hair) return null;
         var chord = _shapes[near.Tile].Through(line.Line, near.X + shifts.X, near.Y + shifts.Y, @out);

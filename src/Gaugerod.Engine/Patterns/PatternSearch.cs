@@ -23,7 +23,7 @@ internal sealed record TurnedPlace(PatternModel Model, PatternPlacing Place);
 internal sealed class PatternSearch
 {
     /// <summary>So much is reckoned, in tiles near lines looked at; then the rest is left, and the bound says what it may hold.</summary>
-    public const long MostWork = 24_000_000;
+    public const long MostWork = 16_000_000;
 
     private const int Slice = 24;
     private readonly PatternModel _model;

@@ -155,8 +155,9 @@ internal sealed class Reckoning
         var reach = shifts.Reach(-edge.AlongY, edge.AlongX);
         var (over, under) = (-PatternCutter.Hair - reach - moved, PatternCutter.Hair + reach - moved);
         var (least, share, taken) = (double.MaxValue, double.MaxValue, 0.0);
-        Work += line.Tiles.Length;
-        foreach (ref readonly var near in line.Tiles.AsSpan())
+        var tiles = line.Between(under, over);
+        Work += tiles.Length;
+        foreach (ref readonly var near in tiles)
         {
             ref readonly var span = ref line.Spans[near.Tile];
             if (span.Least + near.Inwards >= over || span.Most + near.Inwards <= under) continue;
