@@ -17,7 +17,7 @@ internal readonly record struct NearTile(int Tile, int Slot, double X, double Y,
 /// <param name="Edge">The side's place among the face's edges; -1 for a line that is no side.</param>
 /// <param name="Line">Where it lies, as the bond lies.</param>
 /// <param name="Spans">For each tile of the motif in its own place: how far into the field from the line its corners lie, least and most.</param>
-/// <param name="Tiles">The tiles near it.</param>
+/// <param name="Tiles">The tiles near it, the one that begins least far into the field first.</param>
 internal sealed record FieldLine(int Face, int Edge, EdgeLine Line, (double Least, double Most)[] Spans, NearTile[] Tiles)
 {
     /// <summary>Of a chord of an arc, for each tile of the motif: into it, square to the side that the chord follows, or null; empty for any other line.</summary>
@@ -25,6 +25,21 @@ internal sealed record FieldLine(int Face, int Edge, EdgeLine Line, (double Leas
 
     /// <summary>The depth of the deepest tile of the motif, square to the line.</summary>
     public double GreatestDepth { get; } = Spans.Max(span => span.Most - span.Least);
+
+    // How far into the field from the line each tile begins, before the bond is moved.
+    private readonly double[] _begins = Array.ConvertAll(Tiles, near => Spans[near.Tile].Least + near.Inwards);
+
+    /// <summary>The tiles that begin less far into the field than one depth, and may end further than another: of many repeats only these.</summary>
+    public ReadOnlySpan<NearTile> Between(double ends, double begins)
+    {
+        // A little more at both ends: whether a tile is met is for others to say, to the last bit.
+        const double Bit = 1e-3;
+        var from = Array.BinarySearch(_begins, ends - GreatestDepth - Bit);
+        if (from < 0) from = ~from;
+        var to = from;
+        while (to < _begins.Length && _begins[to] < begins + Bit) to++;
+        return Tiles.AsSpan(from, to - from);
+    }
 
     /// <summary>How deep a tile of the motif is, square to the line.</summary>
     public double Depth(int tile) => Spans[tile].Most - Spans[tile].Least;
@@ -56,7 +71,7 @@ internal sealed record FieldLine(int Face, int Edge, EdgeLine Line, (double Leas
             }
         }
 
-        return new(face, edge, line, across, [.. tiles]);
+        return new(face, edge, line, across, [.. tiles.OrderBy(near => across[near.Tile].Least + near.Inwards)]);
     }
 
     private static double Inwards(in EdgeLine line, double x, double y) => (y * line.AlongX) - (x * line.AlongY);

@@ -45,9 +45,11 @@ internal abstract record PatternCheck(int Want, bool Must, int Weight)
     /// <summary>The narrowest legs at two sets of lines agree to a mark of the tape; where nothing is cut the leg is the tile's depth.</summary>
     public sealed record Equal(int Want, bool Must, int Weight, int[] Lines, int[] OtherLines, double Whole, double OtherWhole, double Mark) : PatternCheck(Want, Must, Weight)
     {
-        // Of many ways at once only the greatest legs are known, not the least: none of them surely misses.
-        public override bool IsMissed(Reckoning reckoning, in Shifts shifts) =>
-            shifts.IsOne && Math.Abs(Narrowest(reckoning, Lines, Whole) - Narrowest(reckoning, OtherLines, OtherWhole)) > Mark;
+        public override bool IsMissed(Reckoning reckoning, in Shifts shifts)
+        {
+            var (most, otherMost) = (Narrowest(reckoning.Least, Lines, Whole), Narrowest(reckoning.Least, OtherLines, OtherWhole));
+            return shifts.IsOne ? Math.Abs(most - otherMost) > Mark : reckoning.Ranges.Differ(Lines, most, OtherLines, otherMost, Mark);
+        }
     }
 
     /// <summary>One of some points of the bond stands on a line.</summary>
@@ -63,10 +65,10 @@ internal abstract record PatternCheck(int Want, bool Must, int Weight)
     }
 
     /// <summary>The narrowest leg at some lines, or the whole where none is cut.</summary>
-    public static double Narrowest(Reckoning reckoning, int[] lines, double whole)
+    public static double Narrowest(ReadOnlySpan<double> legs, int[] lines, double whole)
     {
         var least = whole;
-        foreach (var line in lines) least = Math.Min(least, reckoning.Least[line]);
+        foreach (var line in lines) least = Math.Min(least, legs[line]);
         return least;
     }
 }

@@ -15,17 +15,17 @@ internal static class PatternFinder
     {
         var order = new ScoreOrder(problem.Run.Order);
         var turns = problem.Run.Bond.Free?.Turns.ToList() ?? [problem.Turn];
-        var searches = new List<PatternSearch>();
+        var (searches, choice) = (new List<PatternSearch>(), new PatternChoice(problem.Run));
         PatternFound? found = null;
         foreach (var turn in turns)
         {
             yield return found;
-            var search = new PatternSearch(new(problem with { Turn = turn, Turns = turns.Count }), searches.LastOrDefault());
+            var search = new PatternSearch(new(problem with { Turn = turn, Turns = turns.Count }), choice);
             foreach (var _ in search.Improve())
             {
-                if (found is null || (!ReferenceEquals(found.Best, search.Best) && order.Compare(search.Best.Score, found.Best.Score) < 0))
+                if (!ReferenceEquals(found?.Best, choice.Best!.Place))
                 {
-                    found = new(search.Model, search.Best, new(ProofKind.None, default, search.Model.Examined, "Still looking."), []);
+                    found = new(choice.Best.Model, choice.Best.Place, new(ProofKind.None, default, search.Model.Examined, "Still looking."), []);
                 }
 
                 yield return found;
@@ -37,7 +37,7 @@ internal static class PatternFinder
         var (model, best) = (found!.Model, new PatternTiles(found.Model).Counted(found.Best));
         yield return found;
         var alternatives = new List<TurnedPlace>();
-        foreach (var other in Others(searches, found, order))
+        foreach (var other in Others(choice, order))
         {
             alternatives.Add(other with { Place = new PatternTiles(other.Model).Counted(other.Place) });
             yield return found;
@@ -47,10 +47,10 @@ internal static class PatternFinder
     }
 
     /// <summary>The next best places that are not near one another.</summary>
-    private static IEnumerable<TurnedPlace> Others(List<PatternSearch> searches, PatternFound found, ScoreOrder order)
+    private static IEnumerable<TurnedPlace> Others(PatternChoice choice, ScoreOrder order)
     {
-        var taken = new List<TurnedPlace> { new(found.Model, found.Best) };
-        var all = searches.SelectMany(search => search.Seen.Select(place => new TurnedPlace(search.Model, place)))
+        var taken = new List<TurnedPlace> { choice.Best! };
+        var all = choice.Seen
             .OrderBy(other => other.Place.Score, Comparer<Score>.Create((one, other) => order.Compare(one, other)))
             .ThenBy(other => other.Model.Problem.Turn.Thousandths).ThenBy(other => other.Place.X).ThenBy(other => other.Place.Y);
         foreach (var (model, place) in all)

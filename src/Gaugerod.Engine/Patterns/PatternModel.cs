@@ -33,7 +33,7 @@ internal sealed class PatternModel
         var maker = new PatternChecks(this);
         (Lines, _checks, _mirrors) = (maker.Lines, maker.Checks, maker.Mirrors);
         _deepest = Lines.Max(line => line.GreatestDepth);
-        _reckoning = new(Lines, [.. Judged.Motif.Select(tile => new TileShape(tile))], maker.Slots, problem.Run.Limits.Sliver.Steps);
+        _reckoning = new(Lines, [.. Judged.Motif.Select(tile => new TileShape(tile))], maker.Slots, problem.Run.Limits.Sliver.Steps, _checks.OfType<PatternCheck.Equal>().SelectMany(equal => equal.Lines.Concat(equal.OtherLines)));
     }
 
     public PatternProblem Problem { get; }
@@ -133,5 +133,5 @@ internal sealed record PatternPlacing(long X, long Y, Score Score, double Smalle
 internal sealed record MirrorPair(int[] Left, int[] Right, double Whole)
 {
     /// <summary>By how much the narrowest cuts at the two sides differ.</summary>
-    public double Off(Reckoning reckoning) => Math.Abs(PatternCheck.Narrowest(reckoning, Left, Whole) - PatternCheck.Narrowest(reckoning, Right, Whole));
+    public double Off(Reckoning reckoning) => Math.Abs(PatternCheck.Narrowest(reckoning.Least, Left, Whole) - PatternCheck.Narrowest(reckoning.Least, Right, Whole));
 }

@@ -19,11 +19,21 @@ internal static class PatternProposals
         var wants = Outcomes(model, placing);
         var why = best is null
             ? Reasons.Why(placing.Score, Narrowest(model), wants, run.Tape)
-            : Reasons.Against(placing.Score, best.Score, wants, run.Order, run.Tape);
+            : Against(placing, best, wants, run);
         var score = placing.Score.Cuts > 0 ? placing.Score : placing.Score with { SmallestCut = Length.Min(run.Product.Width, run.Product.Height) };
         return new(
             places.OnRun(placing), Enumerable.Range(0, model.Fields.Length).Select(face => places.OnFace(placing, face)).ToSequence(),
             score, wants, why);
+    }
+
+    /// <summary>What a place gives and costs. Where it would come first by what the tape shows, it is a hair of the smallest cut that put it second.</summary>
+    private static string Against(PatternPlacing placing, PatternPlacing best, Sequence<WantOutcome> wants, RunProblem run)
+    {
+        var (one, other) = (placing.Score, best.Score);
+        if (new ScoreOrder(run.Order).Compare(one, other) < 0) (one, other) = (Exact(placing), Exact(best));
+        return Reasons.Against(one, other, wants, run.Order, run.Tape);
+
+        static Score Exact(PatternPlacing of) => of.Score with { SmallestCut = Length.FromSteps((long)of.Smallest) };
     }
 
     /// <summary>How the wants come out.</summary>
@@ -47,7 +57,9 @@ internal static class PatternProposals
         }
 
         var most = Length.FromSteps((long)bound);
-        var (gap, leaves) = (Length.FromSteps((long)Math.Max(bound - best.Smallest, 0)), searches.All(search => search.IsComplete) ? "" : " The search was stopped at its limit of work.");
+        var (gap, leaves) = (Length.FromSteps((long)Math.Max(bound - best.Smallest, 0)), "");
+        if (!searches.All(search => search.IsComplete)) leaves = " The search was stopped at its limit of work.";
+        if (searches.Any(search => search.MayDoBetterBefore(best))) leaves = " The search was stopped at its limit of work; whether a place misses less of what counts before the smallest cut is not known.";
         if (searches.Count > 1) leaves = $" {searches.Count.ToString(CultureInfo.InvariantCulture)} turns were searched; between them nothing is known.{leaves}";
         var words = gap < Length.FromSteps((long)PointsOnLine.Tolerance)
             ? $"No place that meets as many wants has a larger smallest cut.{leaves}"

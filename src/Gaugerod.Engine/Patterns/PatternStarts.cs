@@ -48,20 +48,59 @@ internal static class PatternStarts
         }
     }
 
+    /// <summary>
+    /// Places in a part, or near it, that may hold wants of which there are too many stretches to search each: the nearest to its
+    /// middle on a stretch, and where two stretches meet.
+    /// </summary>
+    public static IEnumerable<(double X, double Y)> Near(PatternModel model, Shifts part)
+    {
+        var near = new List<(PointsOnLine Family, double Off)>();
+        foreach (var check in model.Checks)
+        {
+            if (check.Through is { } family && family.Nearest(part) is { } off) near.Add((family, off));
+        }
+
+        for (var i = 0; i < near.Count; i++)
+        {
+            var (family, off) = near[i];
+            if (IsDense(family) && To(family, off, part) is { } place) yield return place;
+            for (var j = i + 1; j < near.Count; j++)
+            {
+                var (other, otherOff) = near[j];
+                if ((IsDense(family) || IsDense(other)) && Meeting(family, off, other, otherOff) is { } meeting) yield return meeting;
+            }
+        }
+    }
+
+    private static bool IsDense(PointsOnLine family) => family.Offs.Length > MostStretches;
+
+    /// <summary>From the middle of a part square to a stretch, or of a part that is a stretch itself along it; null where it never meets the other.</summary>
+    private static (double X, double Y)? To(PointsOnLine family, double off, in Shifts part)
+    {
+        var by = off - (part.X * family.SquareX) - (part.Y * family.SquareY);
+        if (part.OtherX != 0 || part.OtherY != 0) return (part.X + (by * family.SquareX), part.Y + (by * family.SquareY));
+        var along = (part.OneX * family.SquareX) + (part.OneY * family.SquareY);
+        return Math.Abs(by) >= Math.Abs(along) ? null : (part.X + (part.OneX * by / along), part.Y + (part.OneY * by / along));
+    }
+
     private static IEnumerable<Shifts> Meetings(PointsOnLine one, PointsOnLine other)
     {
-        var across = (one.SquareX * other.SquareY) - (one.SquareY * other.SquareX);
-        // Lines nearly in line meet nowhere in particular.
-        if (Math.Abs(across) < 1e-6) yield break;
         foreach (var p in Some(one))
         {
             foreach (var q in Some(other))
             {
-                var x = ((p * other.SquareY) - (q * one.SquareY)) / across;
-                var y = ((one.SquareX * q) - (other.SquareX * p)) / across;
+                if (Meeting(one, p, other, q) is not var (x, y)) yield break;
                 yield return Shifts.Only(x, y);
             }
         }
+    }
+
+    private static (double X, double Y)? Meeting(PointsOnLine one, double off, PointsOnLine other, double otherOff)
+    {
+        var across = (one.SquareX * other.SquareY) - (one.SquareY * other.SquareX);
+        // Lines nearly in line meet nowhere in particular.
+        if (Math.Abs(across) < 1e-6) return null;
+        return (((off * other.SquareY) - (otherOff * one.SquareY)) / across, ((one.SquareX * otherOff) - (other.SquareX * off)) / across);
     }
 
     private static double[] Some(PointsOnLine family) => family.Offs.Length <= MostStretches ? family.Offs.ToArray() : family.Offs[..MostStretches].ToArray();

@@ -99,6 +99,25 @@ internal sealed class PointsOnLine
         return false;
     }
 
+    /// <summary>Of the moves square to the line that may hold some of the ways, the one nearest to the middle way's; null where there is none.</summary>
+    public double? Nearest(in Shifts shifts)
+    {
+        var (moved, on) = ((shifts.X * SquareX) + (shifts.Y * SquareY), (shifts.X * _line.AlongX) + (shifts.Y * _line.AlongY));
+        var reach = shifts.Reach(SquareX, SquareY);
+        var from = Array.BinarySearch(_offs, moved - reach);
+        double? nearest = null;
+        for (var i = from < 0 ? ~from : from; i < _offs.Length && _offs[i] <= moved + reach; i++)
+        {
+            if (nearest is { } off && Math.Abs(_offs[i] - moved) >= Math.Abs(off - moved)) continue;
+            foreach (var (begins, ends) in _tiled)
+            {
+                if (_alongs[i] + on >= begins && _alongs[i] + on <= ends) nearest = _offs[i];
+            }
+        }
+
+        return nearest;
+    }
+
     /// <summary>Narrows from least to most to where so many times a step lies between two ends.</summary>
     private static void Within(double step, double from, double to, ref double least, ref double most)
     {

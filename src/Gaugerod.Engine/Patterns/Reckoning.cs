@@ -20,6 +20,7 @@ internal sealed class Reckoning
     private readonly double[][] _out;
     private readonly double _sliver;
     private readonly FacingPair[] _pairs;
+    private readonly LegRanges _ranges;
     private readonly double[] _slotLeast;
     private readonly bool[] _slotCut, _slotSliver;
     private readonly (int Face, int Tile, double X, double Y)[] _where;
@@ -29,10 +30,12 @@ internal sealed class Reckoning
     /// <param name="shapes">The tiles of the motif.</param>
     /// <param name="slots">How many tiles any line may run through.</param>
     /// <param name="sliver">A leg narrower than this is a sliver, unless half of its tile or more is left.</param>
-    public Reckoning(FieldLine[] lines, TileShape[] shapes, int slots, double sliver)
+    /// <param name="asked">The lines whose legs are asked for at the least too.</param>
+    public Reckoning(FieldLine[] lines, TileShape[] shapes, int slots, double sliver, IEnumerable<int> asked)
     {
         (_lines, _shapes, _sliver) = (lines, shapes, sliver);
         _pairs = FacingPair.Among(lines);
+        _ranges = new(lines, shapes, _pairs, asked);
         _in = Array.ConvertAll(shapes, shape => new double[shape.Sides]);
         _out = Array.ConvertAll(shapes, shape => new double[shape.Sides]);
         (_slotLeast, _slotCut, _slotSliver) = (new double[slots], new bool[slots], new bool[slots]);
@@ -47,6 +50,9 @@ internal sealed class Reckoning
 
     /// <summary>For each line the narrowest leg of a tile cut there; the greatest number where none is.</summary>
     public double[] Least { get; }
+
+    /// <summary>Where the narrowest legs at the lines that are asked about lie; only of more than one way.</summary>
+    public LegRanges Ranges => _ranges;
 
     /// <summary>For each line the narrowest leg as a share of its tile's depth there; the greatest number where none is cut.</summary>
     public double[] LeastShare { get; }
@@ -106,6 +112,7 @@ internal sealed class Reckoning
 
         for (var i = 0; i < _lines.Length; i++) Reckon(i, shifts);
         foreach (var pair in _pairs) Narrow(pair, shifts);
+        if (!shifts.IsOne) Work += _ranges.Reckon(shifts, _in, _out);
     }
 
     /// <summary>Legs that a facing cut in the same tile makes narrower.</summary>
@@ -148,8 +155,9 @@ internal sealed class Reckoning
         var reach = shifts.Reach(-edge.AlongY, edge.AlongX);
         var (over, under) = (-PatternCutter.Hair - reach - moved, PatternCutter.Hair + reach - moved);
         var (least, share, taken) = (double.MaxValue, double.MaxValue, 0.0);
-        Work += line.Tiles.Length;
-        foreach (ref readonly var near in line.Tiles.AsSpan())
+        var tiles = line.Between(under, over);
+        Work += tiles.Length;
+        foreach (ref readonly var near in tiles)
         {
             ref readonly var span = ref line.Spans[near.Tile];
             if (span.Least + near.Inwards >= over || span.Most + near.Inwards <= under) continue;

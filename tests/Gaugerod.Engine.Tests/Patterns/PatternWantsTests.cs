@@ -60,6 +60,7 @@ public sealed class PatternWantsTests(ITestOutputHelper output)
         Want.JointAtHeight at => Clear(model, at, x, y),
         Want.AtLeast { Size: { } size } least => Sure(Legs(model, least.Edge, x, y).Select(cut => cut.Leg - size.Steps)),
         Want.AtLeast { PartOfTile: { } part } least => Sure(Legs(model, least.Edge, x, y).Select(cut => cut.Leg - (cut.Depth * part.Numerator / part.Denominator))),
+        Want.EqualCuts equal => Alike(Legs(model, equal.One, x, y).ToList(), Legs(model, equal.Other, x, y).ToList()),
         Want.Centred { On: CentreOn.Tile } centred => OnMiddle(model, centred, x, y),
         _ => null,
     };
@@ -68,6 +69,15 @@ public sealed class PatternWantsTests(ITestOutputHelper output)
     {
         var least = over.DefaultIfEmpty(double.MaxValue).Min();
         return Math.Abs(least) < 2 ? null : least > 0;
+    }
+
+    /// <summary>The narrowest legs differ by no more than a millimetre; null where nothing is cut at one of the edges.</summary>
+    private static bool? Alike(List<SideCut> one, List<SideCut> other)
+    {
+        // A cut by a hair may count or not, and may be the narrowest of all.
+        if (one.Count == 0 || other.Count == 0 || one.Exists(cut => !cut.Sure) || other.Exists(cut => !cut.Sure)) return null;
+        var over = Math.Abs(one.Min(cut => cut.Leg) - other.Min(cut => cut.Leg)) - Length.FromMillimetres(1).Steps;
+        return Math.Abs(over) < 4 ? null : over < 0;
     }
 
     private static IEnumerable<SideCut> Legs(PatternModel model, EdgeRef edge, long x, long y)

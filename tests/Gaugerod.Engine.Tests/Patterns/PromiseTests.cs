@@ -46,6 +46,37 @@ public sealed class PromiseTests(ITestOutputHelper output)
             iter: 300);
     }
 
+    [Fact]
+    public void Where_a_part_says_that_cuts_at_two_edges_surely_differ_they_differ_at_every_place_of_it()
+    {
+        var (ruled, open) = (0, 0);
+        Gen.Select(PatternRuns.Small, Gen.Int[0, 10_000], Gen.Bool.Array[4, 18], Gen.Select(Gen.Double[-1, 1], Gen.Double[-1, 1]).Array[30]).Each(
+            (run, edges, halves, within) =>
+            {
+                var draw = new Random(edges);
+                EdgeRef Edge() => run.Faces[draw.Next(run.Faces.Count)] is var face ? new(face.Name, face.Edges[draw.Next(face.Edges.Count)].Name) : null!;
+                var model = new PatternModel(run.Problem(new(null, Length.FromMillimetres(10), HalfTile: false), new Want.EqualCuts(Edge(), Edge(), Must: true, 1)));
+                var part = halves.Aggregate(model.Domain.All, (shifts, far) => far ? shifts.Halves().Far : shifts.Halves().Near);
+                if (model.Promise(part).Score.MustsMissed == 0)
+                {
+                    _ = Interlocked.Increment(ref open);
+                    return;
+                }
+
+                _ = Interlocked.Increment(ref ruled);
+                foreach (var (one, other) in within)
+                {
+                    var (x, y) = (part.X + (part.OneX * one) + (part.OtherX * other), part.Y + (part.OneY * one) + (part.OtherY * other));
+                    var (right, up) = (Grid.Nearest(x).Steps, Grid.Nearest(y).Steps);
+                    if (!Holds(part, right, up) || model.Domain.Within(right, up) != (right, up)) continue;
+                    Assert.True(model.At(right, up).Score.MustsMissed == 1, $"{part} says they differ; at {right},{up} they do not");
+                }
+            },
+            iter: 2_000);
+        output.WriteLine($"{ruled} parts ruled out, {open} left open");
+        Assert.True(ruled > open / 4, "too few parts are ruled out for this to say much");
+    }
+
     private void Check((PatternRun Run, int Sliver, int Least, int Wants, bool[] Halves, (double One, double Other)[] Within) given)
     {
         var limits = new Limits(Length.FromMillimetres(given.Least), Length.FromMillimetres(given.Sliver), HalfTile: true);
