@@ -1,85 +1,91 @@
-using System.Globalization;
-using Gaugerod.Plane;
+using Gaugerod.Engine.Layouts;
+using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Pieces;
 
-/// <summary>
-/// Numbers the pieces of a face as one reads it: from the top down, from the left. Cut pieces come first, whole tiles
-/// after them. The tiles of a course are counted from its left.
-/// </summary>
-internal static class Numbering
+/// <summary>What is cut out of a tile, before it is numbered.</summary>
+/// <param name="Kind">How it is cut.</param>
+/// <param name="Outline">Its outline, as the bond lies.</param>
+/// <param name="Inner">Holes in it.</param>
+/// <param name="Smallest">Its narrowest leg.</param>
+/// <param name="Cuts">Its cuts.</param>
+internal sealed record CutPart(PieceKind Kind, Ring Outline, Plane.Sequence<Ring> Inner, Plane.Measure.Length Smallest, Plane.Sequence<CutMark> Cuts);
+
+/// <summary>A piece before it is numbered: small, so that a hall of them costs little, and made once its number is known.</summary>
+/// <param name="Tile">Its tile.</param>
+/// <param name="Part">What is cut out of it; null for a whole tile.</param>
+internal readonly record struct Draft(PatternTile Tile, CutPart? Part)
 {
-    /// <summary>The pieces in order, numbered.</summary>
-    /// <param name="pieces">The pieces, as the layout gives them.</param>
-    /// <param name="letter">What their numbers begin with.</param>
-    public static Sequence<Piece> Of(List<Piece> pieces, string letter)
+    public bool IsWhole => Part is null or { Kind: PieceKind.Full };
+}
+
+/// <summary>In which order one reads the pieces of a face: from the top down, from the left. The tiles of a course are counted from its left.</summary>
+/// <param name="drafts">The pieces, as the layout gives them.</param>
+/// <param name="laid">The box around a piece's whole tile, on the face.</param>
+/// <param name="outline">The box around the piece itself, on the face.</param>
+internal sealed class Numbering(Lent<Draft> drafts, Func<Draft, Box> laid, Func<Draft, Box> outline) : IDisposable
+{
+    private readonly Lent<int> _order = Lent<int>.Of(drafts.Count), _places = Lent<int>.Of(drafts.Count), _columns = Lent<int>.Of(drafts.Count);
+    private readonly Lent<long> _keys = Lent<long>.Of(drafts.Count);
+
+    /// <summary>The pieces in order: which draft each is, and its place in its course, counted from 1.</summary>
+    public (int Draft, int Column) this[int index] => (_order[index], _columns[_order[index]]);
+
+    /// <summary>Puts them in order.</summary>
+    public void Sort()
     {
-        var (order, columns) = InCourses(pieces);
-        InLines(pieces, order);
-        var (cut, whole) = (0, 0);
-        foreach (var piece in pieces)
-        {
-            if (piece.Kind != PieceKind.Full) whole++;
-        }
-
-        return Sequence.Make(order.Length, order, (from, i) =>
-        {
-            var piece = pieces[from[i]];
-            var number = piece.Kind == PieceKind.Full ? ++whole : ++cut;
-            return piece with { Id = letter + number.ToString(CultureInfo.InvariantCulture), Column = columns[from[i]] };
-        });
-    }
-
-    /// <summary>The pieces course after course, the course that came first before the others; and each piece's place in its course.</summary>
-    private static (int[] Order, int[] Columns) InCourses(List<Piece> pieces)
-    {
-        var (order, columns, keys) = (new int[pieces.Count], new int[pieces.Count], new long[pieces.Count]);
-        var courses = new Dictionary<int, int>();
-        for (var i = 0; i < keys.Length; i++)
-        {
-            if (!courses.TryGetValue(pieces[i].Course, out var course)) courses.Add(pieces[i].Course, course = courses.Count);
-            (order[i], keys[i]) = (i, ((long)course << 32) + pieces[i].Column);
-        }
-
-        Sort(keys, order, (one, other) => Bounds(pieces, one).Left.CompareTo(Bounds(pieces, other).Left) is var left and not 0 ? left : one.CompareTo(other));
-        var (now, column) = (-1, 0);
-        foreach (var i in order)
-        {
-            if (courses[pieces[i].Course] is var course && course != now) (now, column) = (course, 0);
-            columns[i] = ++column;
-        }
-
-        return (order, columns);
-    }
-
-    /// <summary>Brings them into the lines in which one reads the face: tiles whose feet differ by no more than rounding stand on one.</summary>
-    private static void InLines(List<Piece> pieces, int[] order)
-    {
-        var (keys, places) = (new long[order.Length], new int[order.Length]);
-        for (var i = 0; i < order.Length; i++) (places[order[i]], keys[i]) = (i, -pieces[order[i]].Laid.Bounds.Bottom.Steps);
-        Sort(keys, order, (one, other) => places[one].CompareTo(places[other]));
-        for (var from = 0; from < order.Length;)
+        InCourses();
+        for (var i = 0; i < _order.Count; i++) (_places[_order[i]], _keys[i]) = (i, -laid(drafts[_order[i]]).Bottom.Steps);
+        Sort(_keys.Items, _order.Items, ByPlace);
+        // Tiles whose feet differ by no more than rounding stand on one line.
+        for (var from = 0; from < _order.Count;)
         {
             var to = from + 1;
-            while (to < order.Length && keys[to] - keys[to - 1] <= PatternCutter.Hair) to++;
-            if (to - from > 1) InLine(pieces, order.AsSpan(from, to - from), places);
+            while (to < _order.Count && _keys[to] - _keys[to - 1] <= PatternCutter.Hair) to++;
+            if (to - from > 1) InLine(_keys.Items[from..to], _order.Items[from..to]);
             from = to;
         }
     }
 
-    private static void InLine(List<Piece> pieces, Span<int> line, int[] places)
+    public void Dispose()
     {
-        var keys = new long[line.Length];
-        for (var i = 0; i < line.Length; i++) (places[line[i]], keys[i]) = (i, pieces[line[i]].Laid.Bounds.Left.Steps);
+        _order.Dispose();
+        _places.Dispose();
+        _columns.Dispose();
+        _keys.Dispose();
+    }
+
+    /// <summary>Course after course, the course that came first before the others.</summary>
+    private void InCourses()
+    {
+        var courses = new Dictionary<int, int>();
+        for (var i = 0; i < _keys.Count; i++)
+        {
+            var tile = drafts[i].Tile;
+            if (!courses.TryGetValue(tile.Course, out var course)) courses.Add(tile.Course, course = courses.Count);
+            (_order[i], _places[i], _keys[i]) = (i, i, ((long)course << 32) + tile.Column);
+        }
+
+        Sort(_keys.Items, _order.Items, (one, other) => outline(drafts[one]).Left.CompareTo(outline(drafts[other]).Left) is var left and not 0 ? left : ByPlace(one, other));
+        for (var i = 0; i < _order.Count; i++)
+        {
+            var goesOn = i > 0 && drafts[_order[i]].Tile.Course == drafts[_order[i - 1]].Tile.Course;
+            _columns[_order[i]] = goesOn ? _columns[_order[i - 1]] + 1 : 1;
+        }
+    }
+
+    private void InLine(Span<long> keys, Span<int> line)
+    {
+        for (var i = 0; i < line.Length; i++) (_places[line[i]], keys[i]) = (i, laid(drafts[line[i]]).Left.Steps);
         Sort(keys, line, (one, other) =>
         {
-            var (a, b) = (Bounds(pieces, one), Bounds(pieces, other));
+            var (a, b) = (outline(drafts[one]), outline(drafts[other]));
             if (a.Bottom != b.Bottom) return b.Bottom.CompareTo(a.Bottom);
-            return a.Left != b.Left ? a.Left.CompareTo(b.Left) : places[one].CompareTo(places[other]);
+            return a.Left != b.Left ? a.Left.CompareTo(b.Left) : ByPlace(one, other);
         });
     }
 
-    private static Plane.Shapes.Box Bounds(List<Piece> pieces, int piece) => pieces[piece].Outline.Bounds;
+    private int ByPlace(int one, int other) => _places[one].CompareTo(_places[other]);
 
     /// <summary>Sorts by plain numbers, which is quick, and then what is equal in them.</summary>
     private static void Sort(Span<long> keys, Span<int> order, Comparison<int> equals)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Layouts;
 using Gaugerod.Engine.Rooms;
@@ -42,14 +43,27 @@ internal sealed class PatternCutter
     /// <param name="letter">What the pieces' numbers begin with.</param>
     public Sequence<Piece> Cut(long u, long v, string letter)
     {
-        var pieces = new List<Piece>();
+        using var drafts = new Lent<Draft>(_clip.About);
         foreach (var clipped in _clip.Tiles(u, v))
         {
-            if (clipped.Rings is { } rings) Parts(clipped.Tile, rings, Leg(clipped.Tile), pieces);
-            else pieces.Add(Whole(clipped.Tile));
+            if (clipped.Rings is { } rings) Parts(clipped.Tile, rings, Leg(clipped.Tile), drafts);
+            else drafts.Add(new(clipped.Tile, null));
         }
 
-        return Numbering.Of(pieces, letter);
+        using var numbering = new Numbering(drafts, Laid, Outline);
+        numbering.Sort();
+        var (cut, whole) = (0, 0);
+        foreach (ref readonly var draft in drafts.Items)
+        {
+            if (!draft.IsWhole) whole++;
+        }
+
+        return Sequence.Make(drafts.Count, (Drafts: drafts, Numbering: numbering), (from, i) =>
+        {
+            var (at, column) = from.Numbering[i];
+            var draft = from.Drafts[at];
+            return Made(draft, string.Create(CultureInfo.InvariantCulture, $"{letter}{(draft.IsWhole ? ++whole : ++cut)}"), column);
+        });
     }
 
     /// <summary>The narrowest leg of a tile at the sides that run through it and count.</summary>
@@ -75,17 +89,9 @@ internal sealed class PatternCutter
         return least == double.MaxValue ? long.MaxValue : (long)least;
     }
 
-    private Piece Whole(in PatternTile tile)
+    private void Parts(in PatternTile tile, IReadOnlyList<TaggedCorner[]> rings, long leg, Lent<Draft> drafts)
     {
-        var outline = Laid(tile);
         var cell = Cell(tile);
-        var smallest = Length.Min(cell.Width, cell.Height);
-        return Make(tile, PieceKind.Full, cell, outline, [], outline, smallest, []);
-    }
-
-    private void Parts(in PatternTile tile, IReadOnlyList<TaggedCorner[]> rings, long leg, List<Piece> pieces)
-    {
-        var (cell, laid) = (Cell(tile), Laid(tile));
         foreach (var outline in rings)
         {
             var ring = Ring(outline);
@@ -99,20 +105,22 @@ internal sealed class PatternCutter
                 ? PieceKinds.Of(outline, cuts, drilled, pierced, cell, _tape)
                 : drilled && !pierced && cuts.Count == 0 ? PieceKind.Hole : PieceKind.Shaped;
             var smallest = leg == long.MaxValue ? Length.Min(bounds.Width, bounds.Height) : Length.FromSteps(leg);
-            pieces.Add(Make(tile, kind, cell, laid, inner.Select(hole => Ring(hole).Reversed()).ToSequence(), ring, smallest, cuts));
+            drafts.Add(new(tile, new(kind, ring, inner.Select(hole => Ring(hole).Reversed()).ToSequence(), smallest, cuts)));
         }
     }
 
-    private Piece Make(in PatternTile tile, PieceKind kind, Box cell, Ring laid, Sequence<Ring> inner, Ring outline, Length smallest, Sequence<CutMark> cuts)
+    private Piece Made(in Draft draft, string id, int column)
     {
-        var (onFace, face) = (_field.OnFace(laid), _field.Field.Face);
-        var product = _products[_bond.Motif[tile.Tile].Product];
+        var (tile, part, face) = (draft.Tile, draft.Part, _field.Field.Face);
+        var (motif, cell) = (_bond.Motif[tile.Tile], Cell(tile));
+        var laid = motif.Shape.Moved(Length.FromSteps(tile.X), Length.FromSteps(tile.Y));
+        var (onFace, inner, product) = (_field.OnFace(laid), part?.Inner ?? [], _products[motif.Product]);
         return new(
-            "", kind, face.Name, tile.Course, tile.Column, product.Name, cell,
-            ReferenceEquals(outline, laid) ? onFace : _field.OnFace(outline), inner.Count == 0 ? inner : inner.Select(_field.OnFace).ToSequence(), smallest, cuts)
+            id, part?.Kind ?? PieceKind.Full, face.Name, tile.Course, column, product.Name, cell, part is null ? onFace : _field.OnFace(part.Outline),
+            inner.Count == 0 ? inner : inner.Select(_field.OnFace).ToSequence(), part?.Smallest ?? Length.Min(cell.Width, cell.Height), part?.Cuts ?? [])
         {
             Lies = _lies[tile.Tile], Grain = product.Grain,
-            Frame = new(outline, inner, laid, onFace, _field.Heading, face.Unrolled, face.Raised),
+            Frame = new(part?.Outline ?? laid, inner, laid, onFace, _field.Heading, face.Unrolled, face.Raised),
         };
     }
 
@@ -122,7 +130,17 @@ internal sealed class PatternCutter
         return new(cell.Left + right, cell.Bottom + up, cell.Right + right, cell.Top + up);
     }
 
-    private Ring Laid(in PatternTile tile) => _bond.Motif[tile.Tile].Shape.Moved(Length.FromSteps(tile.X), Length.FromSteps(tile.Y));
+    /// <summary>The box around a piece's tile on the face.</summary>
+    private Box Laid(Draft draft)
+    {
+        var points = _bond.Motif[draft.Tile.Tile].Shape.Points.AsSpan();
+        Span<Point> onFace = stackalloc Point[points.Length];
+        for (var i = 0; i < points.Length; i++) onFace[i] = _field.OnFace(points[i].Moved(Length.FromSteps(draft.Tile.X), Length.FromSteps(draft.Tile.Y)));
+        return Box.Around(onFace);
+    }
+
+    /// <summary>The box around the piece itself on the face.</summary>
+    private Box Outline(Draft draft) => draft.Part is { } part ? _field.OnFace(part.Outline).Bounds : Laid(draft);
 
     private static Ring Ring(TaggedCorner[] nodes) => new(Sequence.Make(nodes.Length, nodes, static (from, i) => from[i].Point));
 }

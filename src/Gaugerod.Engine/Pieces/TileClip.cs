@@ -34,6 +34,9 @@ internal sealed class TileClip
     /// <summary>The tiles of the motif.</summary>
     public TileShape[] Shapes { get; }
 
+    /// <summary>About how many tiles lie in the box around the field.</summary>
+    public int About => (int)Int128.Min((Int128)_field.Bounds.Width.Steps * _field.Bounds.Height.Steps * _bond.Motif.Count / _bond.Lattice.Area, 1 << 15);
+
     /// <summary>The sides that run through the tile that was given last, and where.</summary>
     public ReadOnlySpan<(int Edge, Chord Chord)> Crossing => _crossing.AsSpan(0, Crossings);
 
