@@ -39,6 +39,9 @@ internal sealed class Hall
     /// <summary>Placed, cut to the field and numbered.</summary>
     public Sequence<Piece> Pieces() => new PatternCutter(new TurnedField(FieldRings.Of(Face), Heading), Bond, Products, Tape.Millimetres).Cut(12_345, 54_321, "A");
 
+    /// <summary>Only what a general overlay answers too: which tiles lie in the field whole, and what is left of those that are cut.</summary>
+    public List<ClippedTile> Clipped() => [.. new TileClip(new TurnedField(FieldRings.Of(Face), Heading), Bond).Tiles(12_345, 54_321)];
+
     private static Hall Of(string name, BondRequest request, int tiles, params (long Width, long Height)[] sizes)
     {
         var products = sizes.Select((size, i) => new Product($"tile {i}", Length.FromMillimetres(size.Width), Length.FromMillimetres(size.Height), Length.FromMillimetres(9))).ToSequence();

@@ -20,8 +20,8 @@ switch (args)
         return 0;
     case ["sweep", var sample]:
         return SweepReport.Print(sample) ? 0 : 1;
-    case ["halls"]:
-        HallReport.Print();
+    case ["halls", .. var only]:
+        HallReport.Print(only.FirstOrDefault() ?? "");
         return 0;
     case ["search", var sample]:
         HallReport.Search(sample);

@@ -53,6 +53,19 @@ public static class Sequence
     /// <summary>A sequence of the items given; they are copied.</summary>
     public static Sequence<T> Of<T>(ReadOnlySpan<T> items) => items.Length == 0 ? Sequence<T>.Empty : new(items.ToArray());
 
+    /// <summary>A sequence of so many items, each made from its place and from what all are made of; one list is made and no more.</summary>
+    /// <param name="count">How many.</param>
+    /// <param name="from">What all are made of.</param>
+    /// <param name="make">Makes the item at a place, counted from zero.</param>
+    public static Sequence<T> Make<T, TFrom>(int count, TFrom from, Func<TFrom, int, T> make)
+    {
+        ArgumentNullException.ThrowIfNull(make);
+        if (count == 0) return Sequence<T>.Empty;
+        var items = new T[count];
+        for (var i = 0; i < count; i++) items[i] = make(from, i);
+        return new(items);
+    }
+
     /// <summary>A sequence of what an enumeration gives, read once.</summary>
     public static Sequence<T> ToSequence<T>(this IEnumerable<T> items)
     {

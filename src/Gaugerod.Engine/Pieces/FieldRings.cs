@@ -38,18 +38,21 @@ internal sealed class FieldRings
     }
 
     /// <summary>Whether a place lies in the field: to the right of it an odd number of sides is crossed.</summary>
-    public static bool Contains(IEnumerable<TaggedCorner[]> rings, long x, long y)
+    public static bool Contains(ReadOnlySpan<TaggedCorner[]> rings, long x, long y)
     {
         var inside = false;
         foreach (var ring in rings)
         {
-            for (var i = 0; i < ring.Length; i++)
+            var from = ring[^1];
+            foreach (ref readonly var to in ring.AsSpan())
             {
-                var (a, b) = (ring[i], ring[(i + 1) % ring.Length]);
-                if (a.Y > y == b.Y > y) continue;
-                var (low, high) = a.Y < b.Y ? (a, b) : (b, a);
-                var side = ((Int128)(x - low.X) * (high.Y - low.Y)) - ((Int128)(high.X - low.X) * (y - low.Y));
-                if (side < 0) inside = !inside;
+                if (from.Y > y != to.Y > y)
+                {
+                    var (low, high) = from.Y < to.Y ? (from, to) : (to, from);
+                    if (Math.BigMul(x - low.X, high.Y - low.Y) < Math.BigMul(high.X - low.X, y - low.Y)) inside = !inside;
+                }
+
+                from = to;
             }
         }
 

@@ -18,12 +18,10 @@ internal sealed class PatternCutter
     private readonly Bond _bond;
     private readonly Sequence<Product> _products;
     private readonly Tape _tape;
-    private readonly TileShape[] _shapes;
-    private readonly (long X, long Y)[][] _corners;
-    private readonly EdgesNear _near;
+    private readonly TileClip _clip;
     private readonly double[] _chords;
-    private readonly List<int> _found = [];
-    private readonly List<(int Edge, Chord Chord)> _crossing = [];
+    private readonly bool[] _boxes;
+    private readonly Angle[] _lies;
 
     /// <param name="field">The face's field, as the bond lies.</param>
     /// <param name="bond">The bond.</param>
@@ -31,11 +29,10 @@ internal sealed class PatternCutter
     /// <param name="tape">The tape; a cut whose two ends read the same on it is straight.</param>
     public PatternCutter(TurnedField field, Bond bond, Sequence<Product> products, Tape tape)
     {
-        (_field, _bond, _products, _tape) = (field, bond, products, tape);
-        _shapes = [.. bond.Motif.Select(tile => new TileShape(tile))];
-        _corners = [.. bond.Motif.Select(tile => tile.Shape.Points.Select(point => (point.X.Steps, point.Y.Steps)).ToArray())];
+        (_field, _bond, _products, _tape, _clip) = (field, bond, products, tape, new(field, bond));
         _chords = ArcLegs.Chords(field.Field.Face);
-        _near = new(field.Edges, field.Bounds, bond.Motif.Min(tile => Math.Min(tile.Cell.Width.Steps, tile.Cell.Height.Steps)));
+        _boxes = [.. bond.Motif.Select(tile => tile.IsBox)];
+        _lies = [.. bond.Motif.Select(tile => Grains.Lies(tile, products[tile.Product]))];
     }
 
     /// <summary>
@@ -47,45 +44,44 @@ internal sealed class PatternCutter
     /// <param name="letter">What the pieces' numbers begin with.</param>
     public Sequence<Piece> Cut(long u, long v, string letter)
     {
-        var pieces = new List<Piece>();
-        foreach (var tile in PatternLayout.Tiles(_bond, u, v, _field.Bounds))
+        using var drafts = new Lent<Draft>(_clip.About);
+        foreach (var clipped in _clip.Tiles(u, v))
         {
-            var legs = Crossing(tile);
-            if (legs is null)
-            {
-                if (IsInside(tile)) pieces.Add(Whole(tile));
-                continue;
-            }
-
-            Parts(tile, legs.Value, pieces);
+            if (clipped.Rings is { } rings) Parts(clipped.Tile, rings, Leg(clipped.Tile), drafts);
+            else drafts.Add(new(clipped.Tile, null));
         }
 
-        return Numbered(pieces, letter);
+        using var numbering = new Numbering(drafts, Laid, Outline);
+        numbering.Sort();
+        var (cut, whole) = (0, 0);
+        foreach (ref readonly var draft in drafts.Items)
+        {
+            if (!draft.IsWhole) whole++;
+        }
+
+        return Sequence.Make(drafts.Count, (Drafts: drafts, Numbering: numbering), (from, i) =>
+        {
+            var (at, column) = from.Numbering[i];
+            var draft = from.Drafts[at];
+            return Made(draft, string.Create(CultureInfo.InvariantCulture, $"{letter}{(draft.IsWhole ? ++whole : ++cut)}"), column);
+        });
     }
 
-    /// <summary>The sides that run through a tile are gathered; the narrowest leg of those that count, or null when none runs through it.</summary>
-    private long? Crossing(PatternTile tile)
+    /// <summary>The narrowest leg of a tile at the sides that run through it and count.</summary>
+    private long Leg(in PatternTile tile)
     {
-        var (cell, shape) = (_bond.Motif[tile.Tile].Cell, _shapes[tile.Tile]);
-        _crossing.Clear();
-        _near.Find(cell.Left.Steps + tile.X, cell.Bottom.Steps + tile.Y, cell.Right.Steps + tile.X, cell.Top.Steps + tile.Y, _found);
-        if (_found.Count == 0) return null;
+        var shape = _clip.Shapes[tile.Tile];
+        var crossing = _clip.Crossing;
         Span<double> exact = stackalloc double[shape.Sides];
         exact.Clear();
-        foreach (var edge in _found)
-        {
-            if (shape.Crossed(_field.Edges[edge], tile.X, tile.Y, exact) is { } chord) _crossing.Add((edge, chord));
-        }
-
-        if (_crossing.Count == 0) return null;
         var least = double.MaxValue;
-        foreach (var (edge, chord) in _crossing)
+        foreach (var (edge, chord) in crossing)
         {
             if (_field.Field.IsDrilled(_field.Tags[edge])) continue;
             var line = _field.Edges[edge];
             if (_chords[_field.Tags[edge]] is var rake && rake == 0) least = Math.Min(least, shape.Leg(line, tile.X, tile.Y, chord, exact));
             else if (ArcLegs.Square(line, rake, shape) is { } square) least = Math.Min(least, ArcLegs.Left(line, chord, shape, square, tile.X, tile.Y));
-            foreach (var (other, facing) in _crossing)
+            foreach (var (other, facing) in crossing)
             {
                 if (!_field.Field.IsDrilled(_field.Tags[other])) least = Math.Min(least, FacingCuts.Gap(line, chord, _field.Edges[other], facing) ?? least);
             }
@@ -94,92 +90,58 @@ internal sealed class PatternCutter
         return least == double.MaxValue ? long.MaxValue : (long)least;
     }
 
-    private bool IsInside(PatternTile tile)
+    private void Parts(in PatternTile tile, IReadOnlyList<TaggedCorner[]> rings, long leg, Lent<Draft> drafts)
     {
-        var (x, y) = (0L, 0L);
-        foreach (var corner in _corners[tile.Tile]) (x, y) = (x + corner.X, y + corner.Y);
-        var count = _corners[tile.Tile].Length;
-        return FieldRings.Contains(_field.Rings, tile.X + (x / count), tile.Y + (y / count));
-    }
-
-    private Piece Whole(PatternTile tile)
-    {
-        var outline = Laid(tile);
         var cell = Cell(tile);
-        var smallest = Length.Min(cell.Width, cell.Height);
-        return Make(tile, PieceKind.Full, cell, outline, [], outline, smallest, []);
-    }
-
-    private void Parts(PatternTile tile, long leg, List<Piece> pieces)
-    {
-        var (cell, laid) = (Cell(tile), Laid(tile));
-        var corners = Array.ConvertAll(_corners[tile.Tile], corner => (corner.X + tile.X, corner.Y + tile.Y));
-        var rings = ConvexClip.Clip(_field.Rings, corners);
-        foreach (var outline in rings.Where(ring => Ring(ring).DoubledArea > 0))
+        foreach (var outline in rings)
         {
             var ring = Ring(outline);
-            var bounds = ring.Bounds;
-            if (ring.DoubledArea < (Int128)Hair * (bounds.Width + bounds.Height).Steps) continue;
-            var inner = rings.Where(hole => Ring(hole).DoubledArea < 0 && FieldRings.Contains([outline], hole[0].X, hole[0].Y)).ToList();
+            var (area, bounds) = (ring.DoubledArea, ring.Bounds);
+            if (area <= 0 || area < (Int128)Hair * (bounds.Width + bounds.Height).Steps) continue;
+            var inner = rings.Count == 1 ? [] : rings.Where(hole => Ring(hole).DoubledArea < 0 && FieldRings.Contains([outline], hole[0].X, hole[0].Y)).ToList();
             var cuts = CutMarks.Of(outline, cell, _field.Field);
-            var drilled = inner.Count > 0 || outline.Any(node => _field.Field.IsDrilled(node.Tag));
-            var pierced = inner.Any(hole => !_field.Field.IsDrilled(hole[0].Tag));
-            var kind = _bond.Motif[tile.Tile].IsBox
+            var drilled = inner.Count > 0 || Array.Exists(outline, node => _field.Field.IsDrilled(node.Tag));
+            var pierced = inner.Exists(hole => !_field.Field.IsDrilled(hole[0].Tag));
+            var kind = _boxes[tile.Tile]
                 ? PieceKinds.Of(outline, cuts, drilled, pierced, cell, _tape)
                 : drilled && !pierced && cuts.Count == 0 ? PieceKind.Hole : PieceKind.Shaped;
             var smallest = leg == long.MaxValue ? Length.Min(bounds.Width, bounds.Height) : Length.FromSteps(leg);
-            pieces.Add(Make(tile, kind, cell, laid, inner.Select(hole => Ring(hole).Reversed()).ToSequence(), ring, smallest, cuts));
+            drafts.Add(new(tile, new(kind, ring, inner.Select(hole => Ring(hole).Reversed()).ToSequence(), smallest, cuts)));
         }
     }
 
-    private Piece Make(PatternTile tile, PieceKind kind, Box cell, Ring laid, Sequence<Ring> inner, Ring outline, Length smallest, Sequence<CutMark> cuts)
+    private Piece Made(in Draft draft, string id, int column)
     {
-        var (onFace, bonded) = (_field.OnFace(laid), _bond.Motif[tile.Tile]);
-        var product = _products[bonded.Product];
+        var (tile, part, face) = (draft.Tile, draft.Part, _field.Field.Face);
+        var (motif, cell) = (_bond.Motif[tile.Tile], Cell(tile));
+        var laid = motif.Shape.Moved(Length.FromSteps(tile.X), Length.FromSteps(tile.Y));
+        var (onFace, inner, product) = (_field.OnFace(laid), part?.Inner ?? [], _products[motif.Product]);
         return new(
-            "", kind, _field.Field.Face.Name, tile.Course, tile.Column, product.Name, cell,
-            ReferenceEquals(outline, laid) ? onFace : _field.OnFace(outline), inner.Select(_field.OnFace).ToSequence(), smallest, cuts)
+            id, part?.Kind ?? PieceKind.Full, face.Name, tile.Course, column, product.Name, cell, part is null ? onFace : _field.OnFace(part.Outline),
+            inner.Count == 0 ? inner : inner.Select(_field.OnFace).ToSequence(), part?.Smallest ?? Length.Min(cell.Width, cell.Height), part?.Cuts ?? [])
         {
-            Lies = Grains.Lies(bonded, product), Grain = product.Grain,
-            Frame = new(outline, inner, laid, onFace, _field.Heading, _field.Field.Face.Unrolled, _field.Field.Face.Raised),
+            Lies = _lies[tile.Tile], Grain = product.Grain,
+            Frame = new(part?.Outline ?? laid, inner, laid, onFace, _field.Heading, face.Unrolled, face.Raised),
         };
     }
 
-    private Box Cell(PatternTile tile)
+    private Box Cell(in PatternTile tile)
     {
         var (cell, right, up) = (_bond.Motif[tile.Tile].Cell, Length.FromSteps(tile.X), Length.FromSteps(tile.Y));
         return new(cell.Left + right, cell.Bottom + up, cell.Right + right, cell.Top + up);
     }
 
-    private Ring Laid(PatternTile tile) => _bond.Motif[tile.Tile].Shape.Moved(Length.FromSteps(tile.X), Length.FromSteps(tile.Y));
-
-    private static Ring Ring(TaggedCorner[] nodes) => new(nodes.Select(node => node.Point).ToSequence());
-
-    private static Sequence<Piece> Numbered(List<Piece> pieces, string letter)
+    /// <summary>The box around a piece's tile on the face.</summary>
+    private Box Laid(Draft draft)
     {
-        var (cut, whole) = (0, pieces.Count(piece => piece.Kind != PieceKind.Full));
-        var placed = pieces.GroupBy(piece => piece.Course)
-            .SelectMany(course => course.OrderBy(piece => piece.Column).ThenBy(piece => piece.Outline.Bounds.Left).Select((piece, i) => piece with { Column = i + 1 }));
-        return Lines(placed).SelectMany(line => line
-                .OrderBy(piece => piece.Laid.Bounds.Left).ThenByDescending(piece => piece.Outline.Bounds.Bottom).ThenBy(piece => piece.Outline.Bounds.Left))
-            .Select(piece => piece with
-            {
-                Id = letter + (piece.Kind == PieceKind.Full ? ++whole : ++cut).ToString(CultureInfo.InvariantCulture),
-            }).ToSequence();
+        var points = _bond.Motif[draft.Tile.Tile].Shape.Points.AsSpan();
+        Span<Point> onFace = stackalloc Point[points.Length];
+        for (var i = 0; i < points.Length; i++) onFace[i] = _field.OnFace(points[i].Moved(Length.FromSteps(draft.Tile.X), Length.FromSteps(draft.Tile.Y)));
+        return Box.Around(onFace);
     }
 
-    /// <summary>The lines in which one reads the face, from the top: tiles whose feet differ by no more than rounding stand on one.</summary>
-    private static List<List<Piece>> Lines(IEnumerable<Piece> pieces)
-    {
-        var lines = new List<List<Piece>>();
-        var foot = long.MaxValue;
-        foreach (var (piece, at) in pieces.Select(piece => (piece, At: piece.Laid.Bounds.Bottom.Steps)).OrderByDescending(pair => pair.At))
-        {
-            if (lines.Count == 0 || foot - at > Hair) lines.Add([]);
-            lines[^1].Add(piece);
-            foot = at;
-        }
+    /// <summary>The box around the piece itself on the face.</summary>
+    private Box Outline(Draft draft) => draft.Part is { } part ? _field.OnFace(part.Outline).Bounds : Laid(draft);
 
-        return lines;
-    }
+    private static Ring Ring(TaggedCorner[] nodes) => new(Sequence.Make(nodes.Length, nodes, static (from, i) => from[i].Point));
 }

@@ -62,5 +62,5 @@ internal sealed class TurnedField
     public Point OnFace(Point laid) => Heading.Turn(laid).Moved(-_right, -_up);
 
     /// <summary>A ring turned to the face.</summary>
-    public Ring OnFace(Ring laid) => new(laid.Points.Select(OnFace).ToSequence());
+    public Ring OnFace(Ring laid) => new(Sequence.Make(laid.Points.Count, (Field: this, laid.Points), static (from, i) => from.Field.OnFace(from.Points[i])));
 }

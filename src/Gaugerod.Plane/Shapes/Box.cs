@@ -20,15 +20,22 @@ public readonly record struct Box(Length Left, Length Bottom, Length Right, Leng
     public static Box Around(IEnumerable<Point> points)
     {
         ArgumentNullException.ThrowIfNull(points);
-        Box? box = null;
-        foreach (var p in points)
+        return Around((ReadOnlySpan<Point>)[.. points]);
+    }
+
+    /// <summary>The box around some points.</summary>
+    /// <exception cref="ArgumentException">There are no points.</exception>
+    public static Box Around(ReadOnlySpan<Point> points)
+    {
+        if (points.IsEmpty) throw new ArgumentException("No points, so no box.", nameof(points));
+        var (left, bottom, right, top) = (points[0].X, points[0].Y, points[0].X, points[0].Y);
+        foreach (var p in points[1..])
         {
-            box = box is { } b
-                ? new(Length.Min(b.Left, p.X), Length.Min(b.Bottom, p.Y), Length.Max(b.Right, p.X), Length.Max(b.Top, p.Y))
-                : new(p.X, p.Y, p.X, p.Y);
+            (left, bottom) = (Length.Min(left, p.X), Length.Min(bottom, p.Y));
+            (right, top) = (Length.Max(right, p.X), Length.Max(top, p.Y));
         }
 
-        return box ?? throw new ArgumentException("No points, so no box.", nameof(points));
+        return new(left, bottom, right, top);
     }
 
     /// <summary>The box's four corners, counter-clockwise from the lower left.</summary>

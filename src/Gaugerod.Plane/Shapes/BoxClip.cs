@@ -31,67 +31,84 @@ public static class BoxClip
     public static IReadOnlyList<TaggedCorner[]> Clip(IEnumerable<TaggedCorner[]> rings, Box box)
     {
         ArgumentNullException.ThrowIfNull(rings);
-        return Tidied(Cut(rings, box.Left.Steps, box.Bottom.Steps, box.Right.Steps, box.Top.Steps));
+        var (area, cut) = (new RingRow(), new HalfPlane());
+        foreach (var ring in rings)
+        {
+            area.Add(ring);
+            area.Close();
+        }
+
+        Cut(area, cut, box.Left.Steps, box.Bottom.Steps, box.Right.Steps, box.Top.Steps);
+        var (left, corners) = (new List<TaggedCorner[]>(), new List<TaggedCorner>());
+        for (var r = 0; r < cut.Kept.Count; r++)
+        {
+            corners.Clear();
+            corners.AddRange(cut.Kept[r]);
+            Tidied(corners, left);
+        }
+
+        return left;
     }
 
     /// <summary>The four cuts alone: rings that may still say corners twice or touch themselves.</summary>
-    internal static List<TaggedCorner[]> Cut(IEnumerable<TaggedCorner[]> rings, long left, long bottom, long right, long top)
+    internal static void Cut(RingRow area, HalfPlane cut, long left, long bottom, long right, long top)
     {
         // A quarter turn clockwise brings the lower side to the left, then the right side, then the upper.
-        var kept = HalfPlane.KeepRight(rings, left, Left);
-        kept = HalfPlane.KeepRight(Turned(kept), bottom, Bottom);
-        kept = HalfPlane.KeepRight(Turned(kept), -right, Right);
-        kept = HalfPlane.KeepRight(Turned(kept), -top, Top);
-        return [.. Turned(kept)];
+        cut.Keep(area, new UprightCut(left, 0), Left);
+        cut.Keep(new UprightCut(bottom, 1), Bottom);
+        cut.Keep(new UprightCut(-right, 2), Right);
+        cut.Keep(new UprightCut(-top, 3), Top);
     }
 
-    /// <summary>The rings that bound something, each corner said once, no ring touching itself.</summary>
-    internal static IReadOnlyList<TaggedCorner[]> Tidied(IEnumerable<TaggedCorner[]> rings) =>
-        [.. rings.Select(Tidy).SelectMany(Apart).Where(ring => ring.Length >= 3)];
-
-    private static IEnumerable<TaggedCorner[]> Turned(List<TaggedCorner[]> rings) =>
-        rings.Select(ring => Array.ConvertAll(ring, node => node.QuarterTurned()));
+    /// <summary>Adds what a ring bounds, each corner said once, no ring touching itself.</summary>
+    internal static void Tidied(List<TaggedCorner> ring, List<TaggedCorner[]> tidied)
+    {
+        Tidy(ring);
+        Apart(ring, tidied);
+    }
 
     /// <summary>A hole whose corner just touches the box is joined to the outline there; it is taken off again.</summary>
-    private static IEnumerable<TaggedCorner[]> Apart(TaggedCorner[] ring)
+    private static void Apart(List<TaggedCorner> ring, List<TaggedCorner[]> apart)
     {
-        for (var i = 0; i < ring.Length; i++)
+        if (ring.Count < 3) return;
+        for (var i = 0; i < ring.Count; i++)
         {
-            for (var j = i + 1; j < ring.Length; j++)
+            for (var j = i + 1; j < ring.Count; j++)
             {
                 if (ring[i].X != ring[j].X || ring[i].Y != ring[j].Y) continue;
                 // The touching corner comes last, so that no ring begins on another's side.
-                TaggedCorner[] loop = [.. ring[(i + 1)..j], ring[i]], rest = [.. ring[(j + 1)..], .. ring[..i], ring[j]];
-                return Apart(Tidy(loop)).Concat(Apart(Tidy(rest)));
+                Tidied([.. ring[(i + 1)..j], ring[i]], apart);
+                Tidied([.. ring[(j + 1)..], .. ring[..i], ring[j]], apart);
+                return;
             }
         }
 
-        return [ring];
+        apart.Add([.. ring]);
     }
 
-    /// <summary>Drops corners said twice, spikes of no width, and corners in the middle of one straight side.</summary>
-    private static TaggedCorner[] Tidy(TaggedCorner[] ring)
+    /// <summary>Drops corners said twice, spikes of no width, and corners in the middle of one straight side; leaves nothing where no three corners are left.</summary>
+    private static void Tidy(List<TaggedCorner> kept)
     {
-        var kept = new List<TaggedCorner>(ring);
         for (var again = true; again && kept.Count >= 3;)
         {
             again = false;
             for (var i = 0; i < kept.Count && kept.Count >= 3; i++)
             {
-                var (before, here, after) = (kept[(i + kept.Count - 1) % kept.Count], kept[i], kept[(i + 1) % kept.Count]);
+                var last = i == 0 ? kept.Count - 1 : i - 1;
+                var (before, here, after) = (kept[last], kept[i], kept[i + 1 == kept.Count ? 0 : i + 1]);
                 var (ax, ay, bx, by) = (here.X - before.X, here.Y - before.Y, after.X - here.X, after.Y - here.Y);
                 var same = ax == 0 && ay == 0;
-                var inLine = ((Int128)ax * by) == ((Int128)ay * bx);
-                var back = inLine && (((Int128)ax * bx) + ((Int128)ay * by)) < 0;
+                var inLine = Math.BigMul(ax, by) == Math.BigMul(ay, bx);
+                var back = inLine && Math.BigMul(ax, bx) + Math.BigMul(ay, by) < 0;
                 if (!same && !back && !(inLine && before.Tag == here.Tag)) continue;
                 // A corner said twice hands its side's tag back to the corner before it.
-                if (same || back) kept[(i + kept.Count - 1) % kept.Count] = before with { Tag = here.Tag };
+                if (same || back) kept[last] = before with { Tag = here.Tag };
                 kept.RemoveAt(i);
                 again = true;
                 i--;
             }
         }
 
-        return kept.Count >= 3 ? [.. kept] : [];
+        if (kept.Count < 3) kept.Clear();
     }
 }

@@ -27,20 +27,29 @@ internal interface ICutLine
     Crossing Cross(in TaggedCorner outside, in TaggedCorner inside, int chain, bool entering);
 }
 
-/// <summary>An upright cut; what lies to the right of it is kept.</summary>
-/// <param name="at">Where it stands.</param>
-internal readonly struct UprightCut(long at) : ICutLine
+/// <summary>A plumb or level cut; what lies to the right of it is kept, once all is turned clockwise by so many quarters.</summary>
+internal readonly struct UprightCut : ICutLine
 {
-    private readonly long _at = at;
+    private readonly long _at, _cos, _sin;
 
-    public bool Keeps(in TaggedCorner corner) => corner.X > _at;
+    /// <param name="at">Where it stands, after the turn.</param>
+    /// <param name="quarters">The turn: none for a left side, one for a lower, two for a right, three for an upper.</param>
+    public UprightCut(long at, int quarters) => (_at, (_cos, _sin)) = (at, quarters switch { 0 => (1, 0), 1 => (0, 1), 2 => (-1, 0), _ => (0, -1) });
+
+    public bool Keeps(in TaggedCorner corner) => Right(corner) > _at;
 
     public Crossing Cross(in TaggedCorner outside, in TaggedCorner inside, int chain, bool entering)
     {
-        var (run, rise) = (inside.X - outside.X, inside.Y - outside.Y);
-        var numerator = ((Int128)outside.Y * run) + ((Int128)(_at - outside.X) * rise);
-        return new(numerator, run, rise, (_at, Grid.NearestStep(numerator, run)), chain, entering);
+        var (right, up) = (Right(outside), Up(outside));
+        var (run, rise) = (Right(inside) - right, Up(inside) - up);
+        var numerator = Math.BigMul(up, run) + Math.BigMul(_at - right, rise);
+        var crossed = Grid.NearestStep(numerator, run);
+        return new(numerator, run, rise, ((_cos * _at) - (_sin * crossed), (_sin * _at) + (_cos * crossed)), chain, entering);
     }
+
+    private long Right(in TaggedCorner corner) => (_cos * corner.X) + (_sin * corner.Y);
+
+    private long Up(in TaggedCorner corner) => (_cos * corner.Y) - (_sin * corner.X);
 }
 
 /// <summary>
@@ -70,7 +79,7 @@ internal readonly struct SlantedCut : ICutLine
         var (before, after) = (-Side(outside), Side(inside));
         var whole = before + after;
         var (run, rise) = (inside.X - outside.X, inside.Y - outside.Y);
-        var (x, y) = (((Int128)outside.X * whole) + ((Int128)run * before), ((Int128)outside.Y * whole) + ((Int128)rise * before));
+        var (x, y) = (Math.BigMul(outside.X, whole) + Math.BigMul(run, before), Math.BigMul(outside.Y, whole) + Math.BigMul(rise, before));
         // The place along the cut is read off on the axis that the cut is nearer to, against the way it goes: so the kept side is to the right of one who looks up.
         var level = Math.Abs(_run) >= Math.Abs(_rise);
         var downwards = (level ? _run : _rise) > 0 ? -1 : 1;

@@ -1,20 +1,32 @@
 namespace Gaugerod.Plane.Shapes;
 
-/// <summary>One straight cut through an area.</summary>
-internal static class HalfPlane
+/// <summary>One straight cut after another through an area. Keeps its room between cuts; not for two threads at once.</summary>
+internal sealed class HalfPlane
 {
-    /// <summary>What lies to the right of x = <paramref name="at"/>; sides along the cut get <paramref name="tag"/>.</summary>
-    public static List<TaggedCorner[]> KeepRight(IEnumerable<TaggedCorner[]> rings, long at, int tag) => Keep(rings, new UprightCut(at), tag);
+    private readonly RingRow _chains = new();
+    private readonly List<Crossing> _crossings = [];
+    private readonly Stack<Crossing> _open = [];
+    private int[] _next = new int[8];
+    private RingRow _spare = new();
 
-    /// <summary>What a cut keeps; sides along the cut get <paramref name="tag"/>.</summary>
-    public static List<TaggedCorner[]> Keep<TLine>(IEnumerable<TaggedCorner[]> rings, TLine line, int tag)
+    /// <summary>What the cuts so far have kept.</summary>
+    public RingRow Kept { get; private set; } = new();
+
+    /// <summary>What a cut keeps of what was kept before; sides along the cut get <paramref name="tag"/>.</summary>
+    public void Keep<TLine>(TLine line, int tag)
+        where TLine : struct, ICutLine => Keep(Kept, line, tag);
+
+    /// <summary>What a cut keeps of an area, which is left as it is.</summary>
+    public void Keep<TLine>(RingRow area, TLine line, int tag)
         where TLine : struct, ICutLine
     {
-        var kept = new List<TaggedCorner[]>();
-        var chains = new List<List<TaggedCorner>>();
-        var crossings = new List<Crossing>();
-        foreach (var ring in rings)
+        var kept = _spare;
+        kept.Clear();
+        _chains.Clear();
+        _crossings.Clear();
+        for (var r = 0; r < area.Count; r++)
         {
+            ReadOnlySpan<TaggedCorner> ring = area[r];
             var (inside, outside) = (-1, -1);
             for (var i = 0; i < ring.Length && (inside < 0 || outside < 0); i++)
             {
@@ -23,42 +35,52 @@ internal static class HalfPlane
             }
 
             if (inside < 0) continue;
-            if (outside < 0) kept.Add(ring);
-            else Follow(ring, outside, line, tag, chains, crossings);
+            if (outside >= 0)
+            {
+                Follow(ring, outside, line, tag);
+                continue;
+            }
+
+            kept.Add(ring);
+            kept.Close();
         }
 
-        if (crossings.Count > 0) Join(chains, crossings, kept);
-        return kept;
+        if (_crossings.Count > 0) Join(kept);
+        (Kept, _spare) = (kept, Kept);
     }
 
     /// <summary>Walks a ring from a corner outside and gathers the chains of sides that lie inside.</summary>
-    private static void Follow<TLine>(TaggedCorner[] ring, int start, TLine line, int tag, List<List<TaggedCorner>> chains, List<Crossing> crossings)
+    private void Follow<TLine>(ReadOnlySpan<TaggedCorner> ring, int start, TLine line, int tag)
         where TLine : struct, ICutLine
     {
-        List<TaggedCorner>? chain = null;
+        var (at, within) = (start, false);
         for (var i = 0; i < ring.Length; i++)
         {
-            var (a, b) = (ring[(start + i) % ring.Length], ring[(start + i + 1) % ring.Length]);
-            if (!line.Keeps(a) && line.Keeps(b))
+            var next = at + 1 == ring.Length ? 0 : at + 1;
+            ref readonly var a = ref ring[at];
+            ref readonly var b = ref ring[next];
+            at = next;
+            var keeps = line.Keeps(b);
+            if (keeps && !within)
             {
-                var crossing = line.Cross(a, b, chains.Count, entering: true);
-                chain = [new(crossing.At.X, crossing.At.Y, a.Tag)];
-                crossings.Add(crossing);
+                var crossing = line.Cross(a, b, _chains.Count, entering: true);
+                _chains.Add(new TaggedCorner(crossing.At.X, crossing.At.Y, a.Tag));
+                _crossings.Add(crossing);
             }
 
-            if (chain is null) continue;
-            if (line.Keeps(b))
+            if (keeps)
             {
-                chain.Add(b);
+                _chains.Add(b);
             }
-            else
+            else if (within)
             {
-                var crossing = line.Cross(b, a, chains.Count, entering: false);
-                chain.Add(new(crossing.At.X, crossing.At.Y, tag));
-                crossings.Add(crossing);
-                chains.Add(chain);
-                chain = null;
+                var crossing = line.Cross(b, a, _chains.Count, entering: false);
+                _chains.Add(new TaggedCorner(crossing.At.X, crossing.At.Y, tag));
+                _crossings.Add(crossing);
+                _chains.Close();
             }
+
+            within = keeps;
         }
     }
 
@@ -68,36 +90,40 @@ internal static class HalfPlane
     /// cut brought to whole steps may cross by a step, and two of them may then enter one after the other: each that
     /// leaves goes with the nearest that is still open, as brackets do, so that nothing is lost or taken twice.
     /// </summary>
-    private static void Join(List<List<TaggedCorner>> chains, List<Crossing> crossings, List<TaggedCorner[]> kept)
+    private void Join(RingRow kept)
     {
-        crossings.Sort(Crossing.FromBelow);
-        var next = new int[chains.Count];
-        var open = new Stack<Crossing>();
-        foreach (var crossing in crossings)
+        _crossings.Sort(Crossing.FromBelow);
+        if (_next.Length < _chains.Count) _next = new int[2 * _chains.Count];
+        Array.Clear(_next, 0, _chains.Count);
+        _open.Clear();
+        foreach (var crossing in _crossings)
         {
-            if (!open.TryPeek(out var below) || below.Entering == crossing.Entering)
+            if (!_open.TryPeek(out var below) || below.Entering == crossing.Entering)
             {
-                open.Push(crossing);
+                _open.Push(crossing);
                 continue;
             }
 
-            open.Pop();
+            _open.Pop();
             var (enters, leaves) = crossing.Entering ? (crossing, below) : (below, crossing);
-            next[leaves.Chain] = enters.Chain;
+            _next[leaves.Chain] = enters.Chain;
         }
 
-        var used = new bool[chains.Count];
-        for (var first = 0; first < chains.Count; first++)
+        for (var first = 0; first < _chains.Count; first++)
         {
-            if (used[first]) continue;
-            var ring = new List<TaggedCorner>();
-            for (var chain = first; !used[chain]; chain = next[chain])
+            if (_next[first] == Used) continue;
+            for (var chain = first; _next[chain] != Used;)
             {
-                used[chain] = true;
-                ring.AddRange(chains[chain]);
+                kept.Add(_chains[chain]);
+                var next = _next[chain];
+                _next[chain] = Used;
+                chain = next;
             }
 
-            kept.Add([.. ring]);
+            kept.Close();
         }
     }
+
+    // In place of the next chain, once a chain is in its ring.
+    private const int Used = -1;
 }

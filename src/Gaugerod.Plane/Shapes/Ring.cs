@@ -15,10 +15,11 @@ public sealed record Ring(Sequence<Point> Points)
         get
         {
             Int128 sum = 0;
-            for (var i = 0; i < Points.Count; i++)
+            var points = Points.AsSpan();
+            for (var i = 0; i < points.Length; i++)
             {
-                var (a, b) = (Points[i], Points[(i + 1) % Points.Count]);
-                sum += ((Int128)a.X.Steps * b.Y.Steps) - ((Int128)b.X.Steps * a.Y.Steps);
+                var (a, b) = (points[i], points[i + 1 == points.Length ? 0 : i + 1]);
+                sum += Math.BigMul(a.X.Steps, b.Y.Steps) - Math.BigMul(b.X.Steps, a.Y.Steps);
             }
 
             return sum;
@@ -26,7 +27,7 @@ public sealed record Ring(Sequence<Point> Points)
     }
 
     /// <summary>The box around the ring.</summary>
-    public Box Bounds => Box.Around(Points);
+    public Box Bounds => Box.Around(Points.AsSpan());
 
     /// <summary>The ring of a box.</summary>
     public static Ring Of(Box box) => new(box.Corners());
@@ -38,5 +39,5 @@ public sealed record Ring(Sequence<Point> Points)
     public Ring CounterClockwise() => DoubledArea < 0 ? Reversed() : this;
 
     /// <summary>The ring moved.</summary>
-    public Ring Moved(Length right, Length up) => new(Points.Select(p => p.Moved(right, up)).ToSequence());
+    public Ring Moved(Length right, Length up) => new(Sequence.Make(Points.Count, (Points, right, up), static (from, i) => from.Points[i].Moved(from.right, from.up)));
 }

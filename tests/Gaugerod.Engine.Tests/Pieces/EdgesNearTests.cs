@@ -21,7 +21,7 @@ public sealed class EdgesNearTests
             var (field, found) = (given.On.Field, new List<int>());
             var (left, bottom) = ((long)(field.Bounds.Left.Steps + (field.Bounds.Width.Steps * given.X)), (long)(field.Bounds.Bottom.Steps + (field.Bounds.Height.Steps * given.Y)));
             var (right, top) = (left + (long)(field.Bounds.Width.Steps * given.Width) + 1, bottom + (long)(field.Bounds.Height.Steps * given.Height) + 1);
-            new EdgesNear(field.Edges, field.Bounds, given.Tile).Find(left, bottom, right, top, found);
+            new EdgesNear(field, given.Tile).Find(left, bottom, right, top, found);
 
             var box = Judge.Shape(Ring.Of(new(Length.FromSteps(left), Length.FromSteps(bottom), Length.FromSteps(right), Length.FromSteps(top))), []);
             Assert.Equal(found.Count, found.Distinct().Count());
