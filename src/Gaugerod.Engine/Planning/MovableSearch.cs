@@ -14,7 +14,7 @@ internal sealed class MovableSearch(MovableRun run)
     private const int MostTried = 900;
 
     /// <summary>So many of the best are kept.</summary>
-    private const int Kept = 3;
+    private const int Kept = 8;
 
     /// <summary>So many are tried before the caller may do something else.</summary>
     private const int AtOnce = 4;

@@ -1,6 +1,7 @@
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Planning;
 
@@ -12,6 +13,9 @@ internal static class Movables
 {
     /// <summary>Things follow the placing and the placing them so often at the most.</summary>
     private const int Rounds = 4;
+
+    /// <summary>From so many of the placings that do best.</summary>
+    private const int Starts = 3;
 
     /// <summary>Whether anything of a face may be moved.</summary>
     public static bool Any(Face face) => MovableEdges.Of(face).Any();
@@ -48,7 +52,14 @@ internal static class Movables
             if (run.Place is { } place)
             {
                 var (model, u, v) = ByHand.At(problem, StraightenedBond.Of(place, run.Bond, problem.Product));
-                var held = new MovableRun(job, i, laid, model, faces, edges).At(u, v) is { } there ? JobCheck.Steps(there.Job, large: true).Last()! : null;
+                MovedTrial? there = null;
+                foreach (var sofar in new MovableRun(job, i, laid, model, faces, edges).Improve(u, v))
+                {
+                    there = sofar;
+                    yield return null;
+                }
+
+                var held = there is not null ? JobCheck.Steps(there.Job, large: true).Last()! : null;
                 if (held is { Faults.Count: 0 }) ready = held;
                 else findings.Add(MovedNotes.Left(run.Name, "at the joints of the place chosen by hand it cannot stand."));
                 continue;
@@ -80,12 +91,26 @@ internal static class Movables
         var search = new MovableSearch(run);
         foreach (var _ in search.Look(asked.Alternatives.Prepend(asked.Best))) yield return null;
 
-        var best = (Job: ready, asked.Best, Moved: Plane.Measure.Length.Zero);
+        var starts = new List<MovedTrial>();
+        foreach (var kept in search.Best)
+        {
+            MovedTrial? better = null;
+            foreach (var sofar in run.Improve(kept.Placing.U, kept.Placing.V))
+            {
+                better = sofar;
+                yield return null;
+            }
+
+            starts.Add(better!);
+        }
+
+        starts.Sort((one, other) => run.Compare(one.Placing.Score, one.Moved, other.Placing.Score, other.Moved));
+        var best = (Job: ready, asked.Best, Moved: Length.Zero);
         var tried = new HashSet<Sequence<Face>> { ready.Job.Faces };
-        foreach (var start in search.Best)
+        foreach (var start in starts.DistinctBy(start => start.Job.Faces).Take(Starts))
         {
             // With its things there the run is searched again, and where its joints are then, the things are brought once more.
-            var trial = start;
+            MovedTrial? trial = start;
             for (var round = 0; round < Rounds && trial is not null && tried.Add(trial.Job.Faces); round++)
             {
                 var again = JobCheck.Steps(trial.Job, large: true).Last()!;
@@ -97,7 +122,11 @@ internal static class Movables
                 }
 
                 if (run.Compare(found!.Best.Score, trial.Moved, best.Best.Score, best.Moved) < 0) best = (again, found.Best, trial.Moved);
-                trial = run.At(found.Best.U, found.Best.V);
+                foreach (var sofar in run.Improve(found.Best.U, found.Best.V))
+                {
+                    trial = sofar;
+                    yield return null;
+                }
             }
         }
 

@@ -8,14 +8,21 @@ using Gaugerod.Plane.Shapes;
 namespace Gaugerod.Engine.Planning;
 
 /// <summary>
-/// Moves what a job leaves open, within its ranges, to where its edges meet the joints of a placing. Where a thing then stands
-/// hangs on the placing and on what was asked, and on nothing else.
+/// Moves what a job leaves open, within its ranges, to where its edges meet the joints of a placing. Where a thing may then stand
+/// hangs on the placing and on what was asked, and on nothing else: usually where most of its edges meet joints, and of such
+/// places at the one nearest to what was asked.
 /// </summary>
 /// <param name="model">The run with its things where they were asked.</param>
 /// <param name="placing">The placing.</param>
 /// <param name="may">Which things of a face, by the face's place on the run and their names, may be moved.</param>
-internal sealed class MovedThings(RunModel model, RunPlacing placing, Func<int, string, bool> may)
+/// <param name="picks">For each choice, in order, which way is taken; the first where nothing is said.</param>
+internal sealed class MovedThings(RunModel model, RunPlacing placing, Func<int, string, bool> may, IReadOnlyList<int> picks)
 {
+    private readonly List<int> _choices = [];
+
+    /// <summary>How many ways there were at each choice.</summary>
+    public IReadOnlyList<int> Choices => _choices;
+
     /// <summary>How many edges that may be moved stand off every joint all the same.</summary>
     public int Missed { get; private set; }
 
@@ -76,58 +83,58 @@ internal sealed class MovedThings(RunModel model, RunPlacing placing, Func<int, 
         return opening with { Ring = Ring.Of(new(left, bottom, left + width, bottom + height)) };
     }
 
-    /// <summary>Where an opening begins and how large it is, one way: of all that bring most of its edges to joints the nearest to what was asked.</summary>
+    /// <summary>Where an opening begins and how large it is, one way.</summary>
     private (Length From, Length Size) Along(string name, Length from, Length size, Span? place, Span? sizes, Span? within, bool level, int index)
     {
         if (place is null && sizes is null) return (from, size);
         var near = place is null ? null : Edge(level ? name + ".bottom" : name + ".left", level, index);
         var far = Edge(level ? name + ".top" : name + ".right", level, index);
-        var best = (Off: Cost(from, size), From: from, Size: size);
-        foreach (var at in Aligned(from, place, near, Length.Zero).Concat(Aligned(from, place, far, Length.Zero)).Prepend(from).Distinct())
+        var ways = new List<Way> { Cost(from, size) };
+        foreach (var at in Lines(from, place, near, Length.Zero).Concat(Lines(from, place, far, Length.Zero)).Prepend(from).Distinct())
         {
-            foreach (var much in Aligned(size, sizes, far, at - from).Prepend(size).Distinct())
+            foreach (var much in Lines(size, sizes, far, at - from).Prepend(size).Distinct())
             {
-                if (within is not null && (at < within.Least || at + much > within.Most)) continue;
-                var cost = Cost(at, much);
-                if (cost.CompareTo(best.Off) < 0) best = (cost, at, much);
+                if (within is null || (at >= within.Least && at + much <= within.Most)) ways.Add(Cost(at, much));
             }
         }
 
-        Missed += best.Off.Missed;
-        Moved += Length.FromSteps(best.Off.Moved);
-        return (best.From, best.Size);
+        var way = Pick(ways);
+        return (way.From, way.Size);
 
-        (int Missed, long Moved) Cost(Length at, Length much)
+        Way Cost(Length at, Length much)
         {
             var missed = (near?.IsOn(at - from) ?? true ? 0 : 1) + (far?.IsOn((at - from) + (much - size)) ?? true ? 0 : 1);
-            return (missed, (at - from).Abs().Steps + (much - size).Abs().Steps);
+            return new(missed, (at - from).Abs() + (much - size).Abs(), at, much);
         }
     }
 
-    /// <summary>The measure nearest to what was asked that brings the edge to a joint; what was asked where none does within the range.</summary>
+    /// <summary>A measure within a range that brings the edge to a joint; what was asked where none does.</summary>
     private Length Nearest(string name, Length asked, Span range, bool level, int index)
     {
         if (Edge(name, level, index) is not { } edge) return asked;
-        var best = (Off: long.MaxValue, At: asked);
-        foreach (var at in Aligned(asked, range, edge, Length.Zero))
-        {
-            if ((at - asked).Abs().Steps is var off && off < best.Off) best = (off, at);
-        }
-
-        if (!edge.IsOn(best.At - asked)) Missed++;
-        else Moved += (best.At - asked).Abs();
-        return best.At;
+        return Pick(Lines(asked, range, edge, Length.Zero).Prepend(asked)
+            .Select(at => new Way(edge.IsOn(at - asked) ? 0 : 1, (at - asked).Abs(), at, Length.Zero))).From;
     }
 
-    /// <summary>The measures within a range that bring an edge to a joint.</summary>
+    private Way Pick(IEnumerable<Way> ways)
+    {
+        var inOrder = ways.Distinct().OrderBy(way => way.Missed).ThenBy(way => way.Off).ThenBy(way => way.From).ThenBy(way => way.Size).ToList();
+        var way = inOrder[_choices.Count < picks.Count ? Math.Min(picks[_choices.Count], inOrder.Count - 1) : 0];
+        _choices.Add(inOrder.Count);
+        Missed += way.Missed;
+        Moved += way.Off;
+        return way;
+    }
+
+    /// <summary>The measures within a range that bring an edge to a joint, or where it leaves a part of the tile that counts.</summary>
     /// <param name="asked">The measure now.</param>
     /// <param name="range">What it may be; null when it is settled.</param>
     /// <param name="edge">The field's edge, which moves as the measure does; null for none.</param>
     /// <param name="shift">How far the edge was moved already.</param>
-    private static IEnumerable<Length> Aligned(Length asked, Span? range, EdgeAtJoints? edge, Length shift)
+    private static IEnumerable<Length> Lines(Length asked, Span? range, EdgeAtJoints? edge, Length shift)
     {
         if (range is null || edge is null) yield break;
-        foreach (var start in edge.Starts)
+        foreach (var start in edge.Starts.Concat(edge.Parts))
         {
             var off = Grid.Mod(start - edge.At - shift.Steps - (range.Least - asked).Steps, edge.Step);
             for (var at = range.Least + Length.FromSteps(off); at <= range.Most; at += Length.FromSteps(edge.Step)) yield return at;
@@ -146,15 +153,27 @@ internal sealed class MovedThings(RunModel model, RunPlacing placing, Func<int, 
         var at = edges[0].TileAfter
             ? edges.Min(edge => across ? edge.LeastAcross : edge.LeastAlong)
             : edges.Max(edge => across ? edge.MostAcross : edge.MostAlong);
-        var first = edges[0].TileAfter ? start : start + size;
-        return new(at, step, across ? [first] : [.. model.Offsets.Select(offset => first + offset)]);
+        long[] offsets = across ? [0] : model.Offsets;
+        // Half a tile left is as good as any cut may be, and short of a sliver is better than one.
+        long[] parts = [(size + 1) / 2, Math.Min(size, model.Problem.Limits.Sliver.Steps)];
+        return edges[0].TileAfter
+            ? new(at, step, [.. offsets.Select(offset => start + offset)], [.. offsets.SelectMany(offset => parts.Select(part => start + offset + size - part))])
+            : new(at, step, [.. offsets.Select(offset => start + offset + size)], [.. offsets.SelectMany(offset => parts.Select(part => start + offset + part))]);
     }
+
+    /// <summary>A way in which a thing may stand.</summary>
+    /// <param name="Missed">How many of its edges stand off every joint.</param>
+    /// <param name="Off">How far it is from what was asked.</param>
+    /// <param name="From">Where it begins.</param>
+    /// <param name="Size">How large it is.</param>
+    private readonly record struct Way(int Missed, Length Off, Length From, Length Size);
 
     /// <summary>An edge, and the lines at which a tile's side would lie along it.</summary>
     /// <param name="At">Where it stands as asked, on the face.</param>
     /// <param name="Step">From one line to the next of its kind.</param>
     /// <param name="Starts">A line of each kind.</param>
-    private sealed record EdgeAtJoints(long At, long Step, long[] Starts)
+    /// <param name="Parts">The same for the lines at which a part of a tile that counts is left.</param>
+    private sealed record EdgeAtJoints(long At, long Step, long[] Starts, long[] Parts)
     {
         public bool IsOn(Length moved) => Array.Exists(Starts, start => Grid.Mod(start - At - moved.Steps + Check.Tolerance, Step) <= 2 * Check.Tolerance);
     }
