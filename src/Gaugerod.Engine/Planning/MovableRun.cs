@@ -94,10 +94,11 @@ internal sealed class MovableRun
         yield return best;
     }
 
-    /// <summary>Less than zero where the first does better or, doing as well, moves things less.</summary>
+    /// <summary>Less than zero where the first does better or, doing as well, moves things less: nothing is moved further to save a tile.</summary>
     public int Compare(Score one, Length moved, Score other, Length otherMoved)
     {
-        var by = Order.Compare(one, other);
-        return by != 0 ? by : moved.CompareTo(otherMoved);
+        var by = Order.Compare(one with { Tiles = 0 }, other with { Tiles = 0 });
+        if (by == 0) by = moved.CompareTo(otherMoved);
+        return by != 0 ? by : Order.Compare(one, other);
     }
 }

@@ -15,7 +15,7 @@ internal static class Movables
     private const int Rounds = 4;
 
     /// <summary>From so many of the placings that do best.</summary>
-    private const int Starts = 3;
+    private const int Starts = 8;
 
     /// <summary>Whether anything of a face may be moved.</summary>
     public static bool Any(Face face) => MovableEdges.Of(face).Any();

@@ -12,12 +12,13 @@ internal static class StraightenedBond
     {
         if (bond.IsStraight) return bond;
         if (bond is not (BondRequest.Grid or BondRequest.Running) || bond.Free is not null || !bond.Turn.IsSquare) return null;
-        if (Quarters(bond) % 2 == 0) return bond with { Turn = Angle.Zero };
-        var lay = bond.Lay == Lay.Level ? Lay.Upright : Lay.Level;
-        // The next course now lies on the other side, and so sets off the other way.
-        return bond is BondRequest.Running running
-            ? new BondRequest.Running(lay, running.Denominator - running.Numerator, running.Denominator, running.Stepping)
-            : new BondRequest.Grid(lay);
+        var (quarters, isLevel) = (Quarters(bond), bond.Lay == Lay.Level);
+        var lay = isLevel == (quarters % 2 == 0) ? Lay.Level : Lay.Upright;
+        if (bond is not BondRequest.Running running) return new BondRequest.Grid(lay);
+        // There and back the next course is set off alike on both sides, and only its way along may be turned round. Going one way,
+        // a half turn takes the other side for the other way, and after a quarter the one or the other is turned round.
+        var round = running.Stepping == Stepping.OneWay ? quarters % 2 == 1 : quarters == 2 || isLevel == (quarters == 3);
+        return new BondRequest.Running(lay, round ? running.Denominator - running.Numerator : running.Numerator, running.Denominator, running.Stepping);
     }
 
     /// <summary>A place held by hand: where a turned bond's marked corner stands, told by the lower left corner of the same tile.</summary>
