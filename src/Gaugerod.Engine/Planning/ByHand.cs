@@ -13,16 +13,17 @@ internal static class ByHand
     /// <param name="place">The place.</param>
     public static LinesFound Take(LinesFound found, HeldPlace place)
     {
-        var model = new RunModel(found.Model.Problem, place.Joint ?? found.Model.Problem.Joint.Wanted);
-        var (u, v) = Places(model, place);
+        var (model, u, v) = At(found.Model.Problem, place);
         var placing = new RunPlacing(u, v, model.Score(u, v));
         placing = placing with { Score = placing.Score with { Tiles = new TileCounter(model).Tiles(placing) } };
         var proof = found.Proof with { Kind = ProofKind.None, Words = Words(placing.Score, found.Best.Score, found.Model.Problem) };
         return new(model, placing, proof, found.Alternatives.Prepend(found.Best).ToSequence());
     }
 
-    private static (long[] U, long[] V) Places(RunModel model, HeldPlace place)
+    /// <summary>A run with the joint of a place, and the place on each face.</summary>
+    public static (RunModel Model, long[] U, long[] V) At(RunProblem problem, HeldPlace place)
     {
+        var model = new RunModel(problem, place.Joint ?? problem.Joint.Wanted);
         var (u, v) = (new long[model.Frames.Length], new long[model.Frames.Length]);
         for (var f = 0; f < u.Length; f++)
         {
@@ -32,7 +33,7 @@ internal static class ByHand
             (u[f], v[f]) = model.Bond.Lay == Lay.Level ? (x, y) : (y, x);
         }
 
-        return (u, v);
+        return (model, u, v);
     }
 
     /// <summary>How a place chosen by hand compares with what the search found.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
@@ -7,119 +6,136 @@ using Gaugerod.Plane.Measure;
 namespace Gaugerod.Engine.Planning;
 
 /// <summary>
-/// Settles what a job leaves open before it is planned: a run is placed with its things as asked, they are moved to the joints of
-/// that placing, or of its alternatives, within their ranges, and the run is placed again. The best is kept, if the run does
-/// no worse for it.
+/// Settles what a job leaves open before it is planned: where things that are not built yet will stand, so that their edges meet
+/// the joints of the placing that does best with them there, or of the one that is held by hand. docs/patterns.md says how.
 /// </summary>
 internal static class Movables
 {
-    private const string Rule = "moved";
+    /// <summary>Things follow the placing and the placing them so often at the most.</summary>
+    private const int Rounds = 4;
+
+    /// <summary>From so many of the placings that do best.</summary>
+    private const int Starts = 8;
 
     /// <summary>Whether anything of a face may be moved.</summary>
-    public static bool Any(Face face) =>
-        face.Openings.Any(opening => opening.Range is not null) || face.Zones.Any(zone => zone is Zone.Strip { Range: not null })
-        || (face.Shape is FaceShape.Read read && read.Fixtures.Any(fixture => fixture.Range is not null));
+    public static bool Any(Face face) => MovableEdges.Of(face).Any();
 
     /// <summary>Step by step: null whenever a little work is done, at the last the job as settled, with what was moved.</summary>
     public static IEnumerable<(CheckedJob Job, Sequence<Finding> Findings)?> Settle(CheckedJob ready)
     {
-        var findings = new List<Finding>();
-        for (var i = 0; i < ready.Job.Runs.Count; i++)
+        var (asked, findings, settled) = (ready.Job, new List<Finding>(), new HashSet<(int Face, string Thing)>());
+        for (var i = 0; i < asked.Runs.Count; i++)
         {
-            var (job, run) = (ready.Job, ready.Job.Runs[i]);
-            var faces = run.Faces.Select(name => job.Faces.FirstOrDefault(face => string.Equals(face.Name, name, StringComparison.Ordinal))).OfType<Face>().ToList();
-            if (run.Place is not null || faces.Count < run.Faces.Count || !faces.Any(Any)) continue;
-            if (!JobRuns.IsStraight(run, ready.Runs[i].Faces))
+            var (run, finished) = (ready.Job.Runs[i], ready.Runs[i]);
+            var faces = finished.Faces.Select(face => FaceOf(asked, face)).ToArray();
+            // What has no edge at the run's tile has none to bring to a joint; what another run moved stays there.
+            var edges = finished.Faces.Select((face, f) => MovableEdges.Of(asked.Faces[faces[f]])
+                .Where(edge => !settled.Contains((faces[f], edge.Thing)) && face.Edges.Any(one => string.Equals(one.Name, edge.Name, StringComparison.Ordinal))).ToList()).ToList();
+            if (finished.Strips.Count > 0 || edges.All(of => of.Count == 0)) continue;
+            if (StraightenedBond.Of(run.Bond) is not { } bond || finished.Faces.Any(face => face.Plane is not null))
             {
-                findings.Add(new(FindingLevel.Note, Rule, run.Name, "What may be moved was left as asked: no joint of a pattern runs through to bring it to.", "", "", Remarks.NoSource));
+                findings.Add(MovedNotes.Left(run.Name, "no joint of a pattern, of a bond turned askew or of a floor that falls runs through to bring it to."));
                 continue;
             }
 
+            settled.UnionWith(edges.SelectMany((of, f) => of.Select(edge => (faces[f], edge.Thing))));
             // What may be moved is meant to meet joints: that is wished for, so that the last placing keeps to it.
-            run = run with { Wants = run.Wants.Concat(faces.SelectMany(Wishes)).ToSequence() };
-            job = job with { Runs = job.Runs.Select((one, k) => k == i ? run : one).ToSequence() };
+            run = run with { Wants = run.Wants.Concat(edges.SelectMany((of, f) => of.Select(edge => Wish(finished.Faces[f].Name, edge)))).ToSequence() };
+            var job = ready.Job with { Runs = ready.Job.Runs.Select((one, k) => k == i ? run : one).ToSequence() };
             var wished = JobCheck.Steps(job, large: true).Last()!;
-            // A thing that stands wholly outside the tile has no edge to bring to a joint.
             if (wished.Faults.Count > 0) continue;
             ready = wished;
-            LinesFound? asked = null;
-            foreach (var sofar in LineSearch.Search(JobRuns.Problem(job, run, ready.Runs[i].Faces)))
+            yield return null;
+
+            var laid = run with { Bond = bond };
+            var problem = JobRuns.Problem(job, laid, wished.Runs[i].Faces);
+            if (run.Place is { } place)
             {
-                asked = sofar;
+                var (model, u, v) = ByHand.At(problem, StraightenedBond.Of(place, run.Bond, problem.Product));
+                MovedTrial? there = null;
+                foreach (var sofar in new MovableRun(job, i, laid, model, faces, edges).Improve(u, v))
+                {
+                    there = sofar;
+                    yield return null;
+                }
+
+                var held = there is not null ? JobCheck.Steps(there.Job, large: true).Last()! : null;
+                if (held is { Faults.Count: 0 }) ready = held;
+                else findings.Add(MovedNotes.Left(run.Name, "at the joints of the place chosen by hand it cannot stand."));
+                continue;
+            }
+
+            foreach (var sofar in Searched(wished, i, laid, problem, faces, edges))
+            {
+                ready = sofar ?? ready;
+                yield return null;
+            }
+        }
+
+        findings.AddRange(MovedNotes.Of(asked, ready.Job));
+        yield return (ready, findings.ToSequence());
+    }
+
+    /// <summary>Null whenever a little work is done; at the last the job with its things where they do best, if not where they were asked.</summary>
+    private static IEnumerable<CheckedJob?> Searched(CheckedJob ready, int index, RunRequest laid, RunProblem problem, int[] faces, IReadOnlyList<IReadOnlyList<MovableEdge>> edges)
+    {
+        LinesFound? found = null;
+        foreach (var sofar in LineSearch.Search(problem))
+        {
+            found = sofar;
+            yield return null;
+        }
+
+        var asked = found!;
+        var run = new MovableRun(ready.Job, index, laid, asked.Model, faces, edges);
+        var search = new MovableSearch(run);
+        foreach (var _ in search.Look(asked.Alternatives.Prepend(asked.Best))) yield return null;
+
+        var starts = new List<MovedTrial>();
+        foreach (var kept in search.Best)
+        {
+            MovedTrial? better = null;
+            foreach (var sofar in run.Improve(kept.Placing.U, kept.Placing.V))
+            {
+                better = sofar;
                 yield return null;
             }
 
-            // The joints of other good places may meet more than those of the best.
-            var (best, tried) = (asked!.Best.Score, new HashSet<Sequence<Face>> { job.Faces });
-            foreach (var placing in asked.Alternatives.Prepend(asked.Best))
+            starts.Add(better!);
+        }
+
+        starts.Sort((one, other) => run.Compare(one.Placing.Score, one.Moved, other.Placing.Score, other.Moved));
+        var best = (Job: ready, asked.Best, Moved: Length.Zero);
+        var tried = new HashSet<Sequence<Face>> { ready.Job.Faces };
+        foreach (var start in starts.DistinctBy(start => start.Job.Faces).Take(Starts))
+        {
+            // With its things there the run is searched again, and where its joints are then, the things are brought once more.
+            MovedTrial? trial = start;
+            for (var round = 0; round < Rounds && trial is not null && tried.Add(trial.Job.Faces); round++)
             {
-                var moved = new MovedThings(asked.Model, placing);
-                var changed = job with { Faces = job.Faces.Select(face => faces.Contains(face) ? moved.Move(face, run.Faces.ToList().IndexOf(face.Name)) : face).ToSequence() };
-                if (!tried.Add(changed.Faces)) continue;
-                var again = JobCheck.Steps(changed, large: true).Last()!;
-                if (again.Faults.Count > 0) continue;
-                LinesFound? found = null;
-                foreach (var sofar in LineSearch.Search(JobRuns.Problem(changed, run, again.Runs[i].Faces)))
+                var again = JobCheck.Steps(trial.Job, large: true).Last()!;
+                if (again.Faults.Count > 0) break;
+                foreach (var sofar in LineSearch.Search(JobRuns.Problem(again.Job, laid, again.Runs[index].Faces)))
                 {
                     found = sofar;
                     yield return null;
                 }
 
-                var no = new ScoreOrder(run.Order).Compare(found!.Best.Score, best);
-                // As good as asked is enough, since its edges meet joints; a later one must be better.
-                if (no > 0 || (no == 0 && !ReferenceEquals(ready.Job, job))) continue;
-                (best, ready) = (found.Best.Score, again);
-            }
-
-            findings.AddRange(Said(job, ready.Job));
-        }
-
-        yield return (ready, findings.ToSequence());
-    }
-
-    private static IEnumerable<Want> Wishes(Face face)
-    {
-        var edges = face.Openings.Where(opening => opening.Range is not null).SelectMany(opening => EdgesOf(opening.Name, opening.Range!))
-            .Concat(face.Zones.OfType<Zone.Strip>().Where(strip => strip.Range is not null).Select(strip => strip.Name))
-            .Concat((face.Shape as FaceShape.Read)?.Fixtures.Where(fixture => fixture.Range is not null).Select(fixture => fixture.Name) ?? []);
-        return edges.Select(edge => new Want.JointOnEdge(new(face.Name, edge), Must: false, Weight: 1));
-    }
-
-    /// <summary>The edges of an opening that its range may bring to joints.</summary>
-    private static IEnumerable<string> EdgesOf(string name, OpeningRange range)
-    {
-        if (range.Left is not null || range.Width is not null) yield return name + ".left";
-        if (range.Left is not null || range.Width is not null) yield return name + ".right";
-        if (range.Bottom is not null || range.Height is not null) yield return name + ".bottom";
-        if (range.Bottom is not null || range.Height is not null) yield return name + ".top";
-    }
-
-    private static IEnumerable<Finding> Said(Job before, Job after)
-    {
-        var tape = before.Tape;
-        string Say(Length length) => LengthText.Finer(length, tape);
-        foreach (var (was, now) in before.Faces.Zip(after.Faces))
-        {
-            foreach (var (old, opening) in was.Openings.Zip(now.Openings).Where(pair => pair.First != pair.Second))
-            {
-                var (from, to) = (old.Ring.Bounds, opening.Ring.Bounds);
-                yield return Moved(now.Name, opening.Name, string.Create(CultureInfo.InvariantCulture,
-                    $"{Say(to.Left)} from the left, {Say(to.Bottom)} up, {Say(to.Width)} by {Say(to.Height)}; asked was {Say(from.Left)}, {Say(from.Bottom)}, {Say(from.Width)} by {Say(from.Height)}"));
-            }
-
-            foreach (var (old, zone) in was.Zones.Zip(now.Zones).Where(pair => pair.First != pair.Second))
-            {
-                if (old is Zone.Strip a && zone is Zone.Strip b) yield return Moved(now.Name, b.Name, $"from {Say(b.From)} up; asked was {Say(a.From)}");
-            }
-
-            if (was.Shape is not FaceShape.Read one || now.Shape is not FaceShape.Read other) continue;
-            foreach (var (old, fixture) in one.Fixtures.Zip(other.Fixtures).Where(pair => pair.First != pair.Second))
-            {
-                yield return Moved(now.Name, fixture.Name, $"{Say(fixture.HeightLeft)} high; asked was {Say(old.HeightLeft)}");
+                if (run.Compare(found!.Best.Score, trial.Moved, best.Best.Score, best.Moved) < 0) best = (again, found.Best, trial.Moved);
+                foreach (var sofar in run.Improve(found.Best.U, found.Best.V))
+                {
+                    trial = sofar;
+                    yield return null;
+                }
             }
         }
 
-        static Finding Moved(string face, string name, string where) =>
-            new(FindingLevel.Note, Rule, $"{name} on {face}", $"Moved to meet the joints: {where}. Build it so before tiling.", "", "", Remarks.NoSource);
+        yield return best.Job;
     }
+
+    private static Want.JointOnEdge Wish(string face, MovableEdge edge) => new(new(face, edge.Name), Must: false, Weight: 1);
+
+    /// <summary>The job's face that a face of a run is, or is a zone or a plane of.</summary>
+    private static int FaceOf(Job job, FinishedFace finished) => Enumerable.Range(0, job.Faces.Count).First(f =>
+        finished.IsCalled(job.Faces[f].Name) || job.Faces[f].Zones.Any(zone => finished.IsCalled(zone.Name) || finished.Name.StartsWith(zone.Name + " ", StringComparison.Ordinal)));
 }

@@ -7,115 +7,174 @@ using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Planning;
 
-/// <summary>Moves what a job leaves open, within its ranges, to where its edges meet the joints of a placing.</summary>
-internal sealed class MovedThings
+/// <summary>
+/// Moves what a job leaves open, within its ranges, to where its edges meet the joints of a placing. Where a thing may then stand
+/// hangs on the placing and on what was asked, and on nothing else: usually where most of its edges meet joints, and of such
+/// places at the one nearest to what was asked.
+/// </summary>
+/// <param name="model">The run with its things where they were asked.</param>
+/// <param name="placing">The placing.</param>
+/// <param name="may">Which things of a face, by the face's place on the run and their names, may be moved.</param>
+/// <param name="picks">For each choice, in order, which way is taken; the first where nothing is said.</param>
+internal sealed class MovedThings(RunModel model, RunPlacing placing, Func<int, string, bool> may, IReadOnlyList<int> picks)
 {
-    private readonly RunModel _model;
-    private readonly RunPlacing _placing;
+    private readonly List<int> _choices = [];
 
-    public MovedThings(RunModel model, RunPlacing placing) => (_model, _placing) = (model, placing);
+    /// <summary>How many ways there were at each choice.</summary>
+    public IReadOnlyList<int> Choices => _choices;
 
-    /// <summary>The face with its things moved; itself where nothing is to be gained.</summary>
+    /// <summary>How many edges that may be moved stand off every joint all the same.</summary>
+    public int Missed { get; private set; }
+
+    /// <summary>How far things were moved or resized, added up.</summary>
+    public Length Moved { get; private set; }
+
+    /// <summary>The face with its things moved.</summary>
     /// <param name="face">The face.</param>
     /// <param name="index">Its place on the run.</param>
     public Face Move(Face face, int index)
     {
-        var finished = _model.Frames[index].Face;
-        var openings = face.Openings.Select(opening => opening.Range is { } range ? Moved(opening, range, finished, index) : opening).ToSequence();
-        var zones = face.Zones.Select(zone => zone is Zone.Strip { Range: { } range } strip ? strip with { From = Nearest(strip.From, range, Edge(finished, strip.Name, strip.From, level: true), above: false, index) } : zone).ToSequence();
-        var moved = face with { Openings = openings, Zones = zones };
-        return moved.Shape is FaceShape.Read read && read.Fixtures.Any(fixture => fixture.Range is not null)
-            ? moved with { Shape = read with { Fixtures = read.Fixtures.Select(fixture => Moved(fixture, finished, index)).ToSequence() } }
+        var moved = face with
+        {
+            Openings = face.Openings.Select(opening => opening.Range is { } range && may(index, opening.Name) ? Put(opening, range, index) : opening).ToSequence(),
+            Zones = Bands(face.Zones, index),
+        };
+        return moved.Shape is FaceShape.Read read
+            ? moved with { Shape = read with { Fixtures = read.Fixtures.Select(fixture => fixture.Range is { } range && may(index, fixture.Name) ? Put(fixture, range, index) : fixture).ToSequence() } }
             : moved;
     }
 
-    private Fixture Moved(Fixture fixture, FinishedFace finished, int index)
+    private Sequence<Zone> Bands(Sequence<Zone> zones, int index)
     {
-        if (fixture.Range is not { } range || fixture.AtHead) return fixture;
-        var by = Nearest(fixture.HeightLeft, range, Edge(finished, fixture.Name, fixture.HeightLeft, level: true), above: true, index) - fixture.HeightLeft;
-        return fixture with { HeightLeft = fixture.HeightLeft + by, HeightRight = fixture.HeightRight + by };
+        var moved = zones.ToList();
+        for (var i = 0; i < moved.Count; i++)
+        {
+            if (moved[i] is not Zone.Strip { Range: { } range } strip || !may(index, strip.Name)) continue;
+            var by = Nearest(strip.Name, strip.From, range, level: true, index) - strip.From;
+            var head = strip.To;
+            moved[i] = strip with { From = strip.From + by, To = head + by };
+            // What begins at the band's head goes with it.
+            for (var k = 0; k < moved.Count; k++)
+            {
+                if (k != i && moved[k] is Zone.Strip { Range: null } above && above.From == head) moved[k] = above with { From = above.From + by };
+            }
+        }
+
+        return moved.ToSequence();
     }
 
-    private Opening Moved(Opening opening, OpeningRange range, FinishedFace finished, int index)
+    private Fixture Put(Fixture fixture, FixtureRange range, int index)
+    {
+        var up = range.Height is { } height ? Nearest(fixture.Name, fixture.HeightLeft, height, level: true, index) - fixture.HeightLeft : Length.Zero;
+        return fixture with
+        {
+            HeightLeft = fixture.HeightLeft + up,
+            HeightRight = fixture.HeightRight + up,
+            From = range.From is { } from ? Nearest(fixture.Name + ".left", fixture.From, from, level: false, index) : fixture.From,
+            To = range.To is { } to && fixture.To is { } end ? Nearest(fixture.Name + ".right", end, to, level: false, index) : fixture.To,
+        };
+    }
+
+    private Opening Put(Opening opening, OpeningRange range, int index)
     {
         var box = opening.Ring.Bounds;
-        var (left, width) = Along(box.Left, box.Width, range.Left, range.Width, level: false);
-        var (bottom, height) = Along(box.Bottom, box.Height, range.Bottom, range.Height, level: true);
+        var (left, width) = Along(opening.Name, box.Left, box.Width, range.Sideways, range.Width, range.Studs, level: false, index);
+        var (bottom, height) = Along(opening.Name, box.Bottom, box.Height, range.Bottom, range.Height, null, level: true, index);
         return opening with { Ring = Ring.Of(new(left, bottom, left + width, bottom + height)) };
+    }
 
-        // Where it begins and how large it is, one way: of all that bring most of its two edges to joints the nearest to what was asked.
-        (Length From, Length Size) Along(Length from, Length size, Span? place, Span? sizes, bool level)
+    /// <summary>Where an opening begins and how large it is, one way.</summary>
+    private (Length From, Length Size) Along(string name, Length from, Length size, Span? place, Span? sizes, Span? within, bool level, int index)
+    {
+        if (place is null && sizes is null) return (from, size);
+        var near = place is null ? null : Edge(level ? name + ".bottom" : name + ".left", level, index);
+        var far = Edge(level ? name + ".top" : name + ".right", level, index);
+        var ways = new List<Way> { Cost(from, size) };
+        foreach (var at in Lines(from, place, near, Length.Zero).Concat(Lines(from, place, far, Length.Zero)).Prepend(from).Distinct())
         {
-            var (before, after) = level ? ("bottom", "top") : ("left", "right");
-            var (near, far) = (Edge(finished, $"{opening.Name}.{before}", from, level), Edge(finished, $"{opening.Name}.{after}", from + size, level));
-            var best = (Off: Cost(from, size), From: from, Size: size);
-            var places = Aligned(from, place, near, above: false, level, index).Concat(Aligned(from, place, far, above: true, level, index)).Prepend(from).Distinct();
-            foreach (var at in places)
+            foreach (var much in Lines(size, sizes, far, at - from).Prepend(size).Distinct())
             {
-                var shift = at - from;
-                foreach (var much in Aligned(size, sizes, far + shift, above: true, level, index).Prepend(size).Distinct())
-                {
-                    var cost = Cost(at, much);
-                    if (cost.CompareTo(best.Off) < 0) best = (cost, at, much);
-                }
+                if (within is null || (at >= within.Least && at + much <= within.Most)) ways.Add(Cost(at, much));
             }
+        }
 
-            return (best.From, best.Size);
+        var way = Pick(ways);
+        return (way.From, way.Size);
 
-            (int Missed, long Moved) Cost(Length at, Length much)
-            {
-                var missed = (OnJoint(near + (at - from), above: false, level, index) ? 0 : 1) + (OnJoint(far + (at - from) + (much - size), above: true, level, index) ? 0 : 1);
-                return (missed, (at - from).Abs().Steps + (much - size).Abs().Steps);
-            }
+        Way Cost(Length at, Length much)
+        {
+            var missed = (near?.IsOn(at - from) ?? true ? 0 : 1) + (far?.IsOn((at - from) + (much - size)) ?? true ? 0 : 1);
+            return new(missed, (at - from).Abs() + (much - size).Abs(), at, much);
         }
     }
 
-    /// <summary>The measure nearest to what was asked that brings the edge to a joint; what was asked where none does within the range.</summary>
-    private Length Nearest(Length asked, Span range, Length edge, bool above, int index) =>
-        Aligned(asked, range, edge, above, level: true, index).Select(at => ((at - asked).Abs(), at)).OrderBy(at => at.Item1.Steps).Select(at => at.at).FirstOrDefault(asked);
+    /// <summary>A measure within a range that brings the edge to a joint; what was asked where none does.</summary>
+    private Length Nearest(string name, Length asked, Span range, bool level, int index)
+    {
+        if (Edge(name, level, index) is not { } edge) return asked;
+        return Pick(Lines(asked, range, edge, Length.Zero).Prepend(asked)
+            .Select(at => new Way(edge.IsOn(at - asked) ? 0 : 1, (at - asked).Abs(), at, Length.Zero))).From;
+    }
 
-    /// <summary>The measures within a range that bring an edge to a joint.</summary>
+    private Way Pick(IEnumerable<Way> ways)
+    {
+        var inOrder = ways.Distinct().OrderBy(way => way.Missed).ThenBy(way => way.Off).ThenBy(way => way.From).ThenBy(way => way.Size).ToList();
+        var way = inOrder[_choices.Count < picks.Count ? Math.Min(picks[_choices.Count], inOrder.Count - 1) : 0];
+        _choices.Add(inOrder.Count);
+        Missed += way.Missed;
+        Moved += way.Off;
+        return way;
+    }
+
+    /// <summary>The measures within a range that bring an edge to a joint, or where it leaves a part of the tile that counts.</summary>
     /// <param name="asked">The measure now.</param>
     /// <param name="range">What it may be; null when it is settled.</param>
-    /// <param name="edge">Where the field's edge now is; it moves as the measure does.</param>
-    /// <param name="above">Whether the tile lies above the edge, or right of it.</param>
-    /// <param name="level">Whether the edge is a level one.</param>
-    /// <param name="index">The face's place on the run.</param>
-    private IEnumerable<Length> Aligned(Length asked, Span? range, Length edge, bool above, bool level, int index)
+    /// <param name="edge">The field's edge, which moves as the measure does; null for none.</param>
+    /// <param name="shift">How far the edge was moved already.</param>
+    private static IEnumerable<Length> Lines(Length asked, Span? range, EdgeAtJoints? edge, Length shift)
     {
-        if (range is null) yield break;
-        var (step, starts) = Joints(above, level, index);
-        foreach (var start in starts)
+        if (range is null || edge is null) yield break;
+        foreach (var start in edge.Starts.Concat(edge.Parts))
         {
-            var off = Grid.Mod(start - edge.Steps - (range.Least - asked).Steps, step);
-            for (var at = range.Least + Length.FromSteps(off); at <= range.Most; at += Length.FromSteps(step)) yield return at;
+            var off = Grid.Mod(start - edge.At - shift.Steps - (range.Least - asked).Steps, edge.Step);
+            for (var at = range.Least + Length.FromSteps(off); at <= range.Most; at += Length.FromSteps(edge.Step)) yield return at;
         }
     }
 
-    private bool OnJoint(Length edge, bool above, bool level, int index)
+    /// <summary>The field's edge with a name, and where tiles begin or end at it; null where there is none.</summary>
+    private EdgeAtJoints? Edge(string name, bool level, int index)
     {
-        var (step, starts) = Joints(above, level, index);
-        return starts.Any(start => Grid.Mod(start - edge.Steps + Check.Tolerance, step) <= 2 * Check.Tolerance);
+        var frame = model.Frames[index];
+        var across = level == (frame.Lay == Lay.Level);
+        var edges = (across ? frame.Levels : frame.Sides).Where(edge => string.Equals(frame.Face.Edges[edge.Edge].Name, name, StringComparison.Ordinal)).ToList();
+        if (edges.Count == 0) return null;
+        var (step, size, start) = across ? (model.Courses.Rise, model.Courses.Depth, placing.V[index]) : (model.Courses.Period, model.Courses.Length, placing.U[index]);
+        // Where it is out of line its fullest point counts, as it does for the wish.
+        var at = edges[0].TileAfter
+            ? edges.Min(edge => across ? edge.LeastAcross : edge.LeastAlong)
+            : edges.Max(edge => across ? edge.MostAcross : edge.MostAlong);
+        long[] offsets = across ? [0] : model.Offsets;
+        // Half a tile left is as good as any cut may be, and short of a sliver is better than one.
+        long[] parts = [(size + 1) / 2, Math.Min(size, model.Problem.Limits.Sliver.Steps)];
+        return edges[0].TileAfter
+            ? new(at, step, [.. offsets.Select(offset => start + offset)], [.. offsets.SelectMany(offset => parts.Select(part => start + offset + size - part))])
+            : new(at, step, [.. offsets.Select(offset => start + offset + size)], [.. offsets.SelectMany(offset => parts.Select(part => start + offset + part))]);
     }
 
-    /// <summary>Where tiles begin (above an edge) or end (below it), and how often.</summary>
-    private (long Step, IEnumerable<long> Starts) Joints(bool above, bool level, int index)
-    {
-        var courses = _model.Courses;
-        var across = level == (_model.Bond.Lay == Lay.Level);
-        var (step, size, start) = across ? (courses.Rise, courses.Depth, _placing.V[index]) : (courses.Period, courses.Length, _placing.U[index]);
-        var offsets = across ? [0L] : _model.Offsets;
-        return (step, offsets.Select(offset => start + offset + (above ? 0 : size)));
-    }
+    /// <summary>A way in which a thing may stand.</summary>
+    /// <param name="Missed">How many of its edges stand off every joint.</param>
+    /// <param name="Off">How far it is from what was asked.</param>
+    /// <param name="From">Where it begins.</param>
+    /// <param name="Size">How large it is.</param>
+    private readonly record struct Way(int Missed, Length Off, Length From, Length Size);
 
-    /// <summary>Where the field's edge with a name runs; the measure itself where there is none.</summary>
-    private static Length Edge(FinishedFace face, string name, Length measure, bool level)
+    /// <summary>An edge, and the lines at which a tile's side would lie along it.</summary>
+    /// <param name="At">Where it stands as asked, on the face.</param>
+    /// <param name="Step">From one line to the next of its kind.</param>
+    /// <param name="Starts">A line of each kind.</param>
+    /// <param name="Parts">The same for the lines at which a part of a tile that counts is left.</param>
+    private sealed record EdgeAtJoints(long At, long Step, long[] Starts, long[] Parts)
     {
-        foreach (var edge in face.Edges)
-        {
-            if (string.Equals(edge.Name, name, StringComparison.Ordinal)) return level ? edge.From.Y : edge.From.X;
-        }
-
-        return measure;
+        public bool IsOn(Length moved) => Array.Exists(Starts, start => Grid.Mod(start - At - moved.Steps + Check.Tolerance, Step) <= 2 * Check.Tolerance);
     }
 }

@@ -53,8 +53,8 @@ public abstract record FaceShape
 /// <param name="Side">Its upright edges.</param>
 public sealed record Fixture(string Name, bool AtHead, Length From, Length? To, Length HeightLeft, Length HeightRight, Edge Edge, Edge Side)
 {
-    /// <summary>What its height at the left may be, so that its edge meets a joint; null when it is settled.</summary>
-    public Span? Range { get; init; }
+    /// <summary>How it may be moved and resized; null when it is settled.</summary>
+    public FixtureRange? Range { get; init; }
 }
 
 /// <summary>A hole in a face with edges of its own.</summary>

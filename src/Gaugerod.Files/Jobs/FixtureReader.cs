@@ -22,8 +22,36 @@ internal static class FixtureReader
         var edge = EdgeReader.Read(fields["edge"], Forms.Edge, usual, values);
         var side = EdgeReader.Read(fields["side"], Forms.Edge, usual, values);
         if (name is null || left is not { } l || right is not { } r || under is not { } line) return null;
-        var (range, understood) = RangeReader.Read(fields["range"], l + line, line, values);
+        var (range, understood) = Range(fields["range"], l + line, line, fields, from, to);
         return understood ? new Fixture(name, atHead, from, to, l + line, r + line, edge, side) { Range = range } : null;
+    }
+
+    /// <summary>Two lengths are its height's; a group has the height's, and those of its ends.</summary>
+    private static (FixtureRange? Range, bool Understood) Range(Entry? entry, Length left, Length line, Fields fixture, Length from, Length? to)
+    {
+        var values = fixture.Values;
+        if (entry is null) return (null, true);
+        if (entry is not Entry.Group)
+        {
+            var (only, read) = RangeReader.Read(entry, left, line, values);
+            return (only is null ? null : new(only, null, null), read);
+        }
+
+        if (Fields.Open(entry, Forms.FixtureRange, values) is not { } fields) return (null, false);
+        foreach (var end in new[] { "from", "to" })
+        {
+            if (fields[end] is not { } given || fixture[end] is not null) continue;
+            values.Log.AddSaid(given, $"a range for \"{end}\"", $"\"{end}\" of the fixture as well, a length within the range", "leave the range out: it reaches the corner");
+            return (null, false);
+        }
+
+        var (height, one) = RangeReader.Read(fields["height"], left, line, values);
+        var (begins, two) = RangeReader.Read(fields["from"], from, Length.Zero, values);
+        var (ends, three) = RangeReader.Read(fields["to"], to ?? Length.Zero, Length.Zero, values);
+        if (!one || !two || !three) return (null, false);
+        if ((begins?.Most ?? from) < (ends?.Least ?? to ?? Length.FromSteps(long.MaxValue))) return (new(height, begins, ends), true);
+        values.Log.Add((fields["to"] ?? fields["from"])!, "ranges in which the fixture always ends right of where it begins");
+        return (null, false);
     }
 
     private static (Length? Left, Length? Right) Heights(Fields fields)

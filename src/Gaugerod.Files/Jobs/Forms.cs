@@ -62,7 +62,7 @@ internal static class Forms
     public static readonly Form Fixture = new(
         "fixture",
         new("name", "a name such as \"bench\"", true), new("at", "\"foot\" or \"head\""), new("from", ALength), new("to", ALength),
-        new("height", ALength), new("heightLeft", ALength), new("heightRight", ALength), HeightsFrom, new("edge", "an edge { }"), new("side", "an edge { }"), new("range", "two lengths, the least and the most [ , ]"));
+        new("height", ALength), new("heightLeft", ALength), new("heightRight", ALength), HeightsFrom, new("edge", "an edge { }"), new("side", "an edge { }"), new("range", "two lengths, the least and the most [ , ], or a group such as { \"to\": [14, 18] }"));
 
     public static readonly Form RectangleOpening = new(
         "rectangleOpening",
@@ -93,7 +93,9 @@ internal static class Forms
 
     private const string ARange = "two lengths, the least and the most [ , ]";
 
-    public static readonly Form OpeningRange = new("openingRange", new("left", ARange), new("bottom", ARange), new("width", ARange), new("height", ARange));
+    public static readonly Form OpeningRange = new("openingRange", new("left", ARange), new("bottom", ARange), new("width", ARange), new("height", ARange), new("studs", "the two studs' near faces [ , ]"));
+
+    public static readonly Form FixtureRange = new("fixtureRange", new("height", ARange), new("from", ARange), new("to", ARange));
 
     public static readonly Form Falls = new("falls", new("to", "a hole's name"), new("lines", "a list of lines [[[x, y], [x, y]], ...]"));
 
@@ -122,7 +124,7 @@ internal static class Forms
     public static readonly IReadOnlyList<Form> All =
     [
         Job, Product, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
-        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, OpeningRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, HoleWant,
+        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, HoleWant,
         EqualWant, FullCourseWant,
     ];
 

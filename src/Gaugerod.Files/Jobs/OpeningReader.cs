@@ -61,6 +61,19 @@ internal static class OpeningReader
         var (bottom, two) = RangeReader.Read(fields["bottom"], box.Bottom, under, values);
         var (width, three) = RangeReader.Read(fields["width"], box.Width, Length.Zero, values);
         var (height, four) = RangeReader.Read(fields["height"], box.Height, Length.Zero, values);
-        return one && two && three && four ? (new(left, bottom, width, height), true) : (null, false);
+        var (studs, five) = Studs(fields["studs"], box, values);
+        return one && two && three && four && five ? (new(left, bottom, width, height) { Studs = studs }, true) : (null, false);
+    }
+
+    /// <summary>The clear space between two studs, which holds the opening as it is asked.</summary>
+    private static (Span? Studs, bool Understood) Studs(Entry? entry, Box box, Values values)
+    {
+        var (studs, understood) = RangeReader.Read(entry, box.Left, Length.Zero, values);
+        if (studs is null || studs.Holds(box.Right)) return (studs, understood);
+        values.Log.AddSaid(
+            entry!, $"studs with {LengthText.Finer(studs.Least, values.Tape)} to {LengthText.Finer(studs.Most, values.Tape)} clear between them",
+            $"a clear space that holds the opening as it is asked, up to {LengthText.Finer(box.Right, values.Tape)}",
+            $"[{LengthText.Finer(studs.Least, values.Tape)}, {LengthText.Finer(box.Right, values.Tape)}]");
+        return (null, false);
     }
 }
