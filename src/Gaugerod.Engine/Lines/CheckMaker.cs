@@ -65,6 +65,13 @@ internal static class CheckMaker
                 return Centre(centred, index, f, frames[f], courses, joint.Steps);
             case Want.HoleOn hole when Find(frames, hole.Face) is { } f:
                 return PointCheck.Of(hole, index, f, frames[f], courses, joint.Steps);
+            case Want.InLine line when Find(frames, line.Face) is { } f:
+            {
+                // The middle of the joint before a tile lies half a joint left of the tile's left side.
+                long[] targets = line.At is { } at ? [at.Steps + (joint.Steps / 2)] : [];
+                return new Check.Stands(index, f, want.Must, want.Weight, frames[f].Lay == Lay.Level ? CheckAxis.Along : CheckAxis.Across, targets);
+            }
+
             case Want.EqualCuts equal when Find(frames, equal.One.Face) is { } f && Find(frames, equal.Other.Face) is { } g:
             {
                 var (one, other) = (Edges(frames[f].Face, equal.One.Edge), Edges(frames[g].Face, equal.Other.Edge));

@@ -55,6 +55,14 @@ public abstract record Want(bool Must, int Weight)
     /// <param name="Weight">How much a wish counts.</param>
     public sealed record HoleOn(string Face, string Hole, CentreOn On, bool Must, int Weight) : Want(Must, Weight);
 
+    /// <summary>A plumb joint of the first course stands in line with one of another zone of the wall, which an earlier run lays.</summary>
+    /// <param name="Face">The face or zone.</param>
+    /// <param name="With">The other zone.</param>
+    /// <param name="At">Where that joint's middle is, from the left; null until the earlier run is planned, and where it has none.</param>
+    /// <param name="Must">Whether it is a must.</param>
+    /// <param name="Weight">How much a wish counts.</param>
+    public sealed record InLine(string Face, string With, Length? At, bool Must, int Weight) : Want(Must, Weight);
+
     /// <summary>The cuts at two edges are equal, to a mark of the tape.</summary>
     public sealed record EqualCuts(EdgeRef One, EdgeRef Other, bool Must, int Weight) : Want(Must, Weight);
 

@@ -15,6 +15,7 @@ internal static class WantText
         Want.AtLeast { PartOfTile: { } part } least => $"at least {Part(part)} a tile along {Name(least.Edge)}",
         Want.Centred centred => $"{On(centred.On)} on the middle of {(centred.Opening is { } opening ? $"the {opening} on {centred.Face}" : centred.Face)}",
         Want.HoleOn hole => $"{Crossing(hole.On)} on the middle of {(hole.Hole.StartsWith("the ", StringComparison.Ordinal) ? "" : "the ")}{hole.Hole} on {hole.Face}",
+        Want.InLine line => $"a joint of {line.Face} in line with one of {line.With}",
         Want.EqualCuts equal => $"equal cuts at {Name(equal.One)} and {Name(equal.Other)}",
         _ => throw new ArgumentOutOfRangeException(nameof(want), want, "No words for this want."),
     };

@@ -77,6 +77,8 @@ internal sealed class PatternChecks
                 return new PatternCheck.AtLeast(index, want.Must, want.Weight, Named(f, least.Edge.Edge), size.Steps);
             case Want.Centred centred when Find(centred.Face) is { } f:
                 return Centred(centred, index, f);
+            case Want.InLine { At: { } at } line when Find(line.Face) is { } f:
+                return OnPlumb(at, CentreOn.Joint, line, index, f);
             case Want.HoleOn hole when Find(hole.Face) is { } f:
                 return OnHole(hole, index, f);
             case Want.EqualCuts equal when Find(equal.One.Face) is { } f && Find(equal.Other.Face) is { } g:
@@ -113,13 +115,19 @@ internal sealed class PatternChecks
         var bounds = centred.Opening is { } name
             ? finished.Openings.First(opening => string.Equals(opening.Name, name, StringComparison.Ordinal)).Ring.Bounds
             : finished.Plane?.Bounds ?? finished.Field.Outer.Bounds;
-        var middle = Length.FromSteps((bounds.Left.Steps + bounds.Right.Steps) / 2);
+        return OnPlumb(Length.FromSteps((bounds.Left.Steps + bounds.Right.Steps) / 2), centred.On, centred, index, face);
+    }
+
+    /// <summary>A point of the bond stands on a plumb line of a face.</summary>
+    private PatternCheck.Stands OnPlumb(Length middle, CentreOn on, Want want, int index, int face)
+    {
+        var finished = _model.Fields[face].Field.Face;
         var whole = finished.Field.Outer.Bounds;
         var (foot, head) = (_model.Fields[face].Lay(new(middle, whole.Bottom)), _model.Fields[face].Lay(new(middle, whole.Top)));
         var plumb = EdgeLine.Of(foot.X.Steps, foot.Y.Steps, head.X.Steps, head.Y.Steps);
-        return new(index, centred.Must, centred.Weight)
+        return new(index, want.Must, want.Weight)
         {
-            Through = PointsOnLine.Of(plumb, Tiled(finished, middle), Points(centred.On), _model.Domain.A, _model.Domain.B),
+            Through = PointsOnLine.Of(plumb, Tiled(finished, middle), Points(on), _model.Domain.A, _model.Domain.B),
         };
     }
 

@@ -84,6 +84,7 @@ internal static class BorderPlans
         Want.FullCourse full => full.Edge.Face,
         Want.AtLeast least => least.Edge.Face,
         Want.Centred centred => centred.Face,
+        Want.InLine line => line.Face,
         Want.EqualCuts equal => equal.One.Face,
         _ => null,
     };

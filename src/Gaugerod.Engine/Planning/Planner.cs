@@ -63,7 +63,7 @@ public static class Planner
         {
             findings.AddRange(ready.Runs[i].Findings);
             PlanStep? step = null;
-            foreach (var sofar in RunSteps.Of(job, job.Runs[i], ready.Runs[i], letters))
+            foreach (var sofar in RunSteps.Of(job, InLine.Resolved(job.Runs[i], ready.Runs[i], runs), ready.Runs[i], letters))
             {
                 if (step is null || !string.Equals(step.Text, sofar.Text, StringComparison.Ordinal)) step = new(sofar.Text, null);
                 if (sofar.Plan is { } plan)

@@ -117,6 +117,7 @@ internal static class Forms
     public static readonly Form JointWant = new("jointWant", Want(new("face", "a face's name", true), new("height", ALength), HeightsFrom, new("edge", "an edge's name")));
     public static readonly Form AtLeastWant = new("atLeastWant", Want(new("face", "a face's name", true), new("edge", "an edge's name", true), new("size", ALength), new("part", "a part such as \"1/2\"")));
     public static readonly Form CentredWant = new("centredWant", Want(new("face", "a face's name", true), new("opening", "an opening's name"), new("on", "\"tile\", \"joint\" or \"either\"")));
+    public static readonly Form InLineWant = new("inLineWant", Want(new("face", "a face's name", true), new("with", "the name of another zone of the wall", true)));
     public static readonly Form HoleWant = new("holeWant", Want(new("face", "a face's name", true), new("hole", "a hole's name", true), new("on", "\"tile\", \"joint\" or \"either\"")));
     public static readonly Form EqualWant = new("equalWant", Want(new("face", "a face's name", true), new("edge", "an edge's name", true), new("and", "a group such as { \"face\": \"east\", \"edge\": \"right\" }", true)));
     public static readonly Form FullCourseWant = new("fullCourseWant", Want(new("face", "a face's name", true), new("edge", "an edge's name", true)));
@@ -124,7 +125,7 @@ internal static class Forms
     public static readonly IReadOnlyList<Form> All =
     [
         Job, Product, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
-        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, HoleWant,
+        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant,
     ];
 

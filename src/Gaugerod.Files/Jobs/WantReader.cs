@@ -10,7 +10,7 @@ internal sealed class WantReader(Values values, KnownNames names, IReadOnlyList<
 
     private static readonly (string Want, Form Form)[] Known =
     [
-        ("joint", Forms.JointWant), ("at least", Forms.AtLeastWant), ("centred", Forms.CentredWant), ("hole", Forms.HoleWant), ("equal", Forms.EqualWant), ("full course", Forms.FullCourseWant),
+        ("joint", Forms.JointWant), ("at least", Forms.AtLeastWant), ("centred", Forms.CentredWant), ("hole", Forms.HoleWant), ("in line", Forms.InLineWant), ("equal", Forms.EqualWant), ("full course", Forms.FullCourseWant),
     ];
 
     public static IEnumerable<string> Wants => Known.Select(k => k.Want);
@@ -38,6 +38,7 @@ internal sealed class WantReader(Values values, KnownNames names, IReadOnlyList<
             "joint" => Joint(fields, face, must, weight),
             "at least" => AtLeast(fields, face, must, weight),
             "centred" => Centred(fields, face, must, weight),
+            "in line" => face is null || fields.Name("with") is not { } with ? null : new Want.InLine(face, with, null, must, weight),
             "hole" => Hole(fields, face, must, weight),
             "equal" => Equal(fields, face, must, weight),
             _ => names.Edge(face, fields["edge"], values) is { } edge ? new Want.FullCourse(edge, must, weight) : null,

@@ -37,6 +37,11 @@ internal static class WantWriter
                 json.WriteString("hole", hole.Hole);
                 json.WriteString("on", Words.Centres.Say(hole.On));
                 break;
+            case Want.InLine line:
+                Kind("in line", line.Face);
+                json.WriteString("with", line.With);
+                if (line.At is { } at) json.WriteLength("at", at);
+                break;
             case Want.EqualCuts equal:
                 Kind("equal", equal.One.Face);
                 json.WriteString("edge", equal.One.Edge);

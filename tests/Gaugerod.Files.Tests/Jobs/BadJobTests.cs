@@ -63,7 +63,7 @@ public class BadJobTests
     [InlineData("\"diameter\": 40,", "\"diameter\": 0,", "job.json:35: faces[0].holes[0].diameter: found 0, expected a diameter of more than 0, at most 4 m.")]
     [InlineData("{ \"name\": \"tap\"", "{ \"name\": \"waste\"", "job.json:36: faces[0].holes[1].name: found \"waste\", which is taken, expected a name of its own among the face's edges, fixtures, openings and holes. Nearest: \"waste 2\".")]
     [InlineData("\"opening\": \"hatch\"", "\"opening\": \"hacth\"", "job.json:50: runs[0].wants[2].opening: found \"hacth\", expected an opening of basin wall: \"hatch\". Nearest: \"hatch\".")]
-    [InlineData("\"want\": \"full course\"", "\"want\": \"full corse\"", "job.json:48: runs[0].wants[0].want: found \"full corse\", expected \"joint\", \"at least\", \"centred\", \"hole\", \"equal\" or \"full course\". Nearest: \"full course\".")]
+    [InlineData("\"want\": \"full course\"", "\"want\": \"full corse\"", "job.json:48: runs[0].wants[0].want: found \"full corse\", expected \"joint\", \"at least\", \"centred\", \"hole\", \"in line\", \"equal\" or \"full course\". Nearest: \"full course\".")]
     [InlineData("\"must\": true }", "\"must\": true, \"weight\": 2 }", "job.json:48: runs[0].wants[0].weight: found a weight on a must, expected a must, which counts before all wishes, or a wish with a weight. Nearest: leave \"weight\" out.")]
     [InlineData("{ \"edge\": \"right\" }", "{ \"edge\": \"left\" }", "job.json:49: runs[0].wants[1].and: found the same edge twice, expected two edges.")]
     public void A_slip_in_the_cloakroom(string old, string changed, string message) => Assert.Equal([message], Samples.Messages(Samples.With("cloakroom", old, changed)));

@@ -27,7 +27,7 @@ public sealed partial class LinesStation
     {
         if (_bench is not { } bench) return;
         // What the plan wishes by itself, of things that give way, is not in the job; and a strip has only what is wanted of it.
-        var at = bench.Job.Runs[bench.Index].Wants.ToList().IndexOf(want);
+        var at = bench.Job.Runs[bench.Index].Wants.ToList().IndexOf(want is Want.InLine line ? line with { At = null } : want);
         var own = (Desk.Root["runs"] as JsonArray)?[bench.Index]?["wants"] as JsonArray;
         if (at >= 0 && at < (own?.Count ?? 0)) Desk.Set(FormattableString.Invariant($"runs[{bench.Index}].wants[{at}]"), null, "a want taken out");
     }
