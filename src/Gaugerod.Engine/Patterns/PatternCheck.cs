@@ -58,6 +58,12 @@ internal abstract record PatternCheck(int Want, bool Must, int Weight)
         public override bool IsMissed(Reckoning reckoning, in Shifts shifts) => !Through!.MayHold(shifts);
     }
 
+    /// <summary>What cannot be held at any place: there is nothing to stand in line with.</summary>
+    public sealed record Never(int Want, bool Must, int Weight) : PatternCheck(Want, Must, Weight)
+    {
+        public override bool IsMissed(Reckoning reckoning, in Shifts shifts) => true;
+    }
+
     /// <summary>One of some points of the bond stands on a place.</summary>
     public sealed record StandsOn(int Want, bool Must, int Weight, PointsOnPoint Points) : PatternCheck(Want, Must, Weight)
     {

@@ -77,8 +77,8 @@ internal sealed class PatternChecks
                 return new PatternCheck.AtLeast(index, want.Must, want.Weight, Named(f, least.Edge.Edge), size.Steps);
             case Want.Centred centred when Find(centred.Face) is { } f:
                 return Centred(centred, index, f);
-            case Want.InLine { At: { } at } line when Find(line.Face) is { } f:
-                return OnPlumb(at, CentreOn.Joint, line, index, f);
+            case Want.InLine line when Find(line.Face) is { } f:
+                return line.At is { } middle ? OnPlumb(middle, CentreOn.Joint, line, index, f) : new PatternCheck.Never(index, want.Must, want.Weight);
             case Want.HoleOn hole when Find(hole.Face) is { } f:
                 return OnHole(hole, index, f);
             case Want.EqualCuts equal when Find(equal.One.Face) is { } f && Find(equal.Other.Face) is { } g:

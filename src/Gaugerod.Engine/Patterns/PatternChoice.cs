@@ -29,7 +29,7 @@ internal sealed class PatternChoice
     /// <summary>The place chosen; null while none is scored.</summary>
     public TurnedPlace? Best { get; private set; }
 
-    /// <summary>The places scored, each once, in the order met.</summary>
+    /// <summary>The places scored, in the order met.</summary>
     public IReadOnlyList<TurnedPlace> Seen => _seen;
 
     /// <summary>Whether a promise, a score up to the smallest cut, beats what is reached.</summary>

@@ -12,7 +12,7 @@ internal static class BorderPlans
     /// <summary>Step by step; the last carries the plan.</summary>
     public static IEnumerable<RunStep> Steps(Job job, RunRequest request, FinishedRun finished, FaceLetters letters)
     {
-        var strips = new List<RunPlan>();
+        var (asked, strips) = (request, new List<RunPlan>());
         RunStep step = default;
         var hasUnderHalf = false;
         for (var i = 0; i < finished.Faces.Count; i++)
@@ -20,13 +20,20 @@ internal static class BorderPlans
             foreach (var sofar in RunSteps.Of(job, Strip(request, finished.Faces[i], finished.Strips[i]), [finished.Faces[i]], letters))
             {
                 step = sofar with { Plan = null };
-                if (sofar.Plan is { } plan) strips.Add(plan);
+                if (sofar.Plan is { } plan)
+                {
+                    strips.Add(plan);
+                    // All strips have the joint that the first was given.
+                    var joint = plan.Best.Placing.Joint;
+                    request = request with { Joint = request.Joint with { Least = joint, Wanted = joint, Most = joint } };
+                }
+
                 hasUnderHalf |= sofar.HasUnderHalf;
                 yield return step;
             }
         }
 
-        yield return step with { Plan = Joined(job, request, strips), HasUnderHalf = hasUnderHalf };
+        yield return step with { Plan = Joined(job, asked, strips), HasUnderHalf = hasUnderHalf };
     }
 
     /// <summary>A strip as a run of its own along its side.</summary>
@@ -85,6 +92,7 @@ internal static class BorderPlans
         Want.AtLeast least => least.Edge.Face,
         Want.Centred centred => centred.Face,
         Want.InLine line => line.Face,
+        Want.HoleOn hole => hole.Face,
         Want.EqualCuts equal => equal.One.Face,
         _ => null,
     };

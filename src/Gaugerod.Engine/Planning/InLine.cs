@@ -19,7 +19,7 @@ internal static class InLine
         : request;
 
     /// <summary>What keeps a want of the kind from being looked at.</summary>
-    public static IEnumerable<Fault> Faults(Want.InLine want, string path, Job job, int index)
+    public static IEnumerable<Fault> Faults(Want.InLine want, string path, Job job, int index, FinishedRun finished)
     {
         path += ".with";
         var found = $"\"{want.With}\"";
@@ -30,8 +30,12 @@ internal static class InLine
         }
 
         var first = job.Runs.Take(index).FirstOrDefault(run => run.Faces.Contains(want.With, StringComparer.Ordinal));
-        if (!string.Equals(wall, Wall(job, want.Face), StringComparison.Ordinal)) yield return new(path, found + ", of another wall", $"another zone of the wall that \"{want.Face}\" is on");
+        if (finished.Faces.FirstOrDefault(face => face.IsCalled(want.Face))?.Wall is { } own && !string.Equals(wall, own, StringComparison.Ordinal)) yield return new(path, found + ", of another wall", $"another zone of the wall that \"{want.Face}\" is on");
         else if (first is null) yield return new(path, $"{found}, laid by no run before this one", "a zone that an earlier run lays", "that run before this one");
+        else if (job.Faces.Any(face => face.Zones.Any(zone => zone is Zone.Border && string.Equals(zone.Name, want.With, StringComparison.Ordinal))))
+        {
+            yield return new(path, found + ", a border, each strip of which lies along its own side", "a zone laid as one");
+        }
         else if (!first.Bond.IsStraight) yield return new(path, $"{found}, whose bond has no plumb joints that run through", "a zone laid in grid or running bond, not turned");
     }
 
@@ -41,8 +45,9 @@ internal static class InLine
         var (own, other) = (finished.Faces.FirstOrDefault(face => face.IsCalled(want.Face)), planned.SelectMany(run => run.Faces.Select(face => (run, face))).FirstOrDefault(of => of.face.Face.IsCalled(want.With)));
         if (own is null || other.face is null) return null;
         var (bounds, half) = (own.Field.Outer.Bounds, Grid.HalfDown(other.run.Best.Placing.Joint));
-        var beside = other.face.Pieces.Where(piece => piece.Frame is null && piece.Cell.Right >= bounds.Left && piece.Cell.Left <= bounds.Right)
-            .GroupBy(piece => piece.Cell.Bottom).MinBy(course => Away(course.First().Cell, bounds));
+        // What lies to the left or the right of the zone runs along it, not on from it.
+        var beside = other.face.Pieces.Where(piece => piece.Frame is null && piece.Outline.Bounds is var box && box.Right > bounds.Left && box.Left < bounds.Right)
+            .GroupBy(piece => piece.Cell.Bottom).OrderBy(course => course.Min(piece => Away(piece.Outline.Bounds, bounds))).ThenBy(course => course.Key.Steps).FirstOrDefault();
         var (middle, joints) = (Grid.HalfDown(bounds.Left + bounds.Right), beside is null ? [] : Joints(beside, half));
         return joints.Where(at => at > bounds.Left && at < bounds.Right).OrderBy(at => (at - middle).Abs().Steps).ThenBy(at => at.Steps).Select(at => (Length?)at).FirstOrDefault();
     }
@@ -51,7 +56,7 @@ internal static class InLine
     private static IEnumerable<Length> Joints(IEnumerable<Piece> course, Length half) =>
         course.SelectMany(piece => new[] { piece.Cell.Left - half, piece.Cell.Right + half }).Distinct();
 
-    private static long Away(Box course, Box zone) => Math.Max((zone.Bottom - course.Top).Steps, (course.Bottom - zone.Top).Steps);
+    private static long Away(Box course, Box zone) => Math.Max(0, Math.Max((zone.Bottom - course.Top).Steps, (course.Bottom - zone.Top).Steps));
 
     private static string? Wall(Job job, string name) => job.Faces
         .FirstOrDefault(face => string.Equals(face.Name, name, StringComparison.Ordinal) || face.Zones.Any(zone => string.Equals(zone.Name, name, StringComparison.Ordinal)))?.Name;

@@ -26,7 +26,7 @@ internal static class WantFaults
         Want.AtLeast least => Edge(least.Edge, path, finished).Concat(Size(least, path, JobRuns.ProductOf(job, run), job.Tape)),
         Want.Centred centred => Face(centred.Face, path, finished).Concat(Opening(centred, path, finished)),
         Want.HoleOn hole => Face(hole.Face, path, finished).Concat(Hole(hole, path, finished)),
-        Want.InLine line => Face(line.Face, path, finished).Concat(InLine.Faults(line, path, job, Array.IndexOf([.. job.Runs], run))),
+        Want.InLine line => Face(line.Face, path, finished).Concat(InLine.Faults(line, path, job, Array.IndexOf([.. job.Runs], run), finished)),
         Want.EqualCuts equal => Edge(equal.One, path, finished).Concat(Edge(equal.Other, path + ".and", finished)).Concat(OneOffset(equal, path, run)),
         _ => [],
     };

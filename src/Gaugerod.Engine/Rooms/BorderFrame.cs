@@ -19,6 +19,12 @@ internal sealed record BorderFrame(Sequence<BorderStrip> Strips, Ring Inside)
     public static BorderFrame? Of(FinishedFace field, Zone.Border border, string path, Length half, Remarks remarks)
     {
         var ring = field.Field.Outer;
+        if (Arc(field, ring) is { } arc)
+        {
+            remarks.Refuse(path, $"a border along the arc \"{arc}\"", "a border along straight sides: a strip is laid along each", "a rug or a band");
+            return null;
+        }
+
         var sides = Enumerable.Range(0, ring.Points.Count).Select(i => new Side(new(NameOf(field, ring, i), EdgeKind.Zone), NameOf(field, ring, i), Hand.Neither, path)).ToSequence();
         var drawn = new DrawnRing(border.Name, path, ring, sides);
         if (Frame(field, drawn, border.Width, half) is not var (inner, inside))
@@ -97,6 +103,13 @@ internal sealed record BorderFrame(Sequence<BorderStrip> Strips, Ring Inside)
     }
 
     private static string NameOf(FinishedFace field, Ring ring, int i) => EdgeOf(field, ring, i).Name;
+
+    /// <summary>The name of three sides or more that follow one another: chords of an arc. Null where there are none.</summary>
+    private static string? Arc(FinishedFace field, Ring ring)
+    {
+        var names = Enumerable.Range(0, ring.Points.Count).Select(i => NameOf(field, ring, i)).ToList();
+        return names.Where((name, i) => string.Equals(name, names[(i + 1) % names.Count], StringComparison.Ordinal) && string.Equals(name, names[(i + 2) % names.Count], StringComparison.Ordinal)).FirstOrDefault();
+    }
 
     /// <summary>The edge of the field that begins at a corner of its outer ring.</summary>
     private static FieldEdge EdgeOf(FinishedFace field, Ring ring, int i) => field.Edges.First(edge => edge.From == ring.Points[i]);

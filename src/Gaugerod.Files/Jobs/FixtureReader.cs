@@ -49,6 +49,7 @@ internal static class FixtureReader
         var (begins, two) = RangeReader.Read(fields["from"], from, Length.Zero, values);
         var (ends, three) = RangeReader.Read(fields["to"], to ?? Length.Zero, Length.Zero, values);
         if (!one || !two || !three) return (null, false);
+        if (begins is null && ends is null) return (new(height, null, null), true);
         if ((begins?.Most ?? from) < (ends?.Least ?? to ?? Length.FromSteps(long.MaxValue))) return (new(height, begins, ends), true);
         values.Log.Add((fields["to"] ?? fields["from"])!, "ranges in which the fixture always ends right of where it begins");
         return (null, false);

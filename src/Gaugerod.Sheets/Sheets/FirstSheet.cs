@@ -138,7 +138,7 @@ internal static class FirstSheet
     {
         var score = run.Best.Score;
         var missed = score.WantsMissed == 0
-            ? run.Best.Wants.Count == 0 ? "Nothing special was asked." : $"All {Figures.Number(run.Best.Wants.Count)} wants are met."
+            ? run.Best.Wants.Count switch { 0 => "Nothing special was asked.", 1 => "What was asked is met.", _ => $"All {Figures.Number(run.Best.Wants.Count)} wants are met." }
             : $"{Figures.Count(score.WantsMissed, "want", "wants")} missed" + (score.MustsMissed > 0 ? $", {Figures.Count(score.MustsMissed, "must", "musts")} among them." : ", no must among them.");
         var slivers = Figures.Count(score.Slivers, "sliver", "slivers");
         return $"The smallest cut is {figures.CutWithUnit(score.SmallestCut)}; {slivers}. {Capital(Figures.Count(score.Cuts, "tile is", "tiles are"))} cut at an edge{Drilled(run)}; the plan takes {Figures.Count(score.Tiles, "tile", "tiles")}. {missed}";

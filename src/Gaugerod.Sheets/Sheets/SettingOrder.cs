@@ -12,7 +12,7 @@ internal static class SettingOrder
     /// <summary>The order in words; null where there is only one wall.</summary>
     public static string? Words(Job job, RunPlan run)
     {
-        if (run.IsBorder || run.Faces.Count < 2) return null;
+        if (run.Faces.Select(face => face.Face.Wall).Distinct(StringComparer.Ordinal).Count() < 2) return null;
         if (!Plain(job, run)) return "Order of the walls: at every corner the wall whose tile runs into it or under the other's is set first, then the one that is cut to it.";
 
         // Going outward, each wall is cut to the one before it.

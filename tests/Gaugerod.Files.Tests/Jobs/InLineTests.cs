@@ -45,6 +45,26 @@ public sealed class InLineTests
         Assert.Contains(expected, fault.Expected, StringComparison.Ordinal);
     }
 
+    /// <summary>A zone so narrow that no upright joint of the other runs into it has nothing to stand in line with: the want is missed, and said to be.</summary>
+    [Theory]
+    [InlineData("\"kind\": \"grid\"")]
+    [InlineData("\"kind\": \"hexagon\"")]
+    public void Where_there_is_no_joint_to_take_up_the_want_is_said_to_be_missed(string bond)
+    {
+        var plan = Planned($$"""
+            { "format": "gaugerod-job/1", "name": "one joint too few", "units": "mm", "edgeJoint": 3,
+              "products": [{ "name": "t", "width": 900, "height": 100 }, { "name": "u", "width": 100, "height": 115, "thickness": 8 }],
+              "faces": [{ "name": "north", "readings": { "width": { "foot": 600 }, "height": { "left": 2000 } },
+                "zones": [{ "kind": "band", "name": "upper", "from": 1000 }] }],
+              "runs": [
+                { "name": "lower", "product": "t", "faces": ["north"], "bond": { "kind": "grid" }, "joint": 3, "wants": [{ "want": "centred", "face": "north", "on": "tile", "must": true }] },
+                { "name": "upper", "product": "u", "faces": ["upper"], "bond": { {{bond}} }, "joint": 3, "limits": { "sliver": 5 },
+                  "wants": [{ "want": "in line", "face": "upper", "with": "north" }] }] }
+            """);
+        Assert.False(Assert.Single(plan.Runs[1].Best.Wants).Held);
+        Assert.Equal(1, plan.Runs[1].Best.Score.WantsMissed);
+    }
+
     /// <summary>The middles of the upright joints between tiles of the lowest course of a zone, or of its highest, whichever is at the line 1000 up.</summary>
     private static List<Length> Sides(Plan plan, int run)
     {

@@ -48,6 +48,19 @@ public sealed class PlacedOnSiteTests
     }
 
     [Fact]
+    public void A_bench_that_ends_before_it_begins_is_refused_for_that_whatever_its_height_may_be()
+    {
+        var fault = Assert.Single(Assert.IsType<JobReading.Refused>(JobReader.Read(Encoding.UTF8.GetBytes("""
+            { "format": "gaugerod-job/1", "name": "bench", "units": "mm",
+              "products": [{ "name": "t", "width": 297, "height": 97 }],
+              "faces": [{ "name": "north", "readings": { "width": { "foot": 1523 }, "height": { "left": 2231 } },
+                "fixtures": [{ "name": "bench", "from": 700, "to": 600, "height": 455, "range": { "height": [440, 480] } }] }],
+              "runs": [{ "name": "north", "product": "t", "faces": ["north"], "bond": { "kind": "grid" }, "joint": 3 }] }
+            """), "job.json")).Faults);
+        Assert.Equal("faces[0].fixtures[0].to", fault.Path);
+    }
+
+    [Fact]
     public void A_floor_that_falls_to_its_drain_is_cut_along_every_fold_with_a_joint_between()
     {
         var plan = Planned("""
