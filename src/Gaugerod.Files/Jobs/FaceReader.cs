@@ -36,7 +36,7 @@ internal static class FaceReader
         var (shape, heights) = outlined ? Outline(fields, parts) : Readings(fields, parts);
         var openings = fields.Items("openings").Select(n => OpeningReader.Read(n, values, parts, heights)).ToList();
         var holes = fields.Items("holes").Select(n => Hole(n, values, parts, heights)).ToList();
-        var zones = fields.Items("zones").Select(n => ZoneReader.Read(n, values, faceNames, heights)).ToList();
+        var zones = fields.Items("zones").Select(n => ZoneReader.Read(n, values, faceNames, parts, heights)).ToList();
         var zoneNames = zones.ConvertAll(zone => zone?.Name);
         var (falls, understood) = FallsReader.Read(fields["falls"], values, holes);
         if (!understood || name is null || shape is null || openings.Contains(null) || holes.Contains(null) || zones.Contains(null)) return new(name, null) { Zones = zoneNames };

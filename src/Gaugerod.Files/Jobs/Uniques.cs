@@ -10,6 +10,9 @@ internal sealed class Uniques(string among, bool parts, params string[] taken)
 {
     private readonly HashSet<string> _taken = new(taken, StringComparer.Ordinal);
 
+    /// <summary>Whether a name is taken, or is none of these for its full stop.</summary>
+    public bool Refuses(string name) => _taken.Contains(name) || (parts && name.Contains('.', StringComparison.Ordinal));
+
     /// <summary>Reads a name and takes it; null, and a fault, when it is no name or is taken.</summary>
     public string? Take(Entry? entry, Values values)
     {

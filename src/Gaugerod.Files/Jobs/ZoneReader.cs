@@ -9,7 +9,7 @@ internal static class ZoneReader
 {
     private static readonly string[] s_kinds = [.. Forms.Zones.Select(form => form.Name)];
 
-    public static Zone? Read(Entry entry, Values values, Uniques faceNames, HeightBase heights)
+    public static Zone? Read(Entry entry, Values values, Uniques faceNames, Uniques parts, HeightBase heights)
     {
         if (Fields.Group(entry, values) is not { } group) return null;
         var kind = group.Members.TryGetValue("kind", out var member) ? member.Value : null;
@@ -22,7 +22,9 @@ internal static class ZoneReader
         }
 
         if (Fields.Open(group, known, values) is not { } fields) return null;
-        var (name, joint) = (faceNames.Take(fields["name"], values), values.Length(fields["joint"], LengthRange.Joint));
+        // Wants call a face's edges and its zones alike: one that is called like an edge would be taken for it.
+        var own = (fields["name"] as Entry.Text)?.Value is { } given && parts.Refuses(given) ? parts : faceNames;
+        var (name, joint) = (own.Take(fields["name"], values), values.Length(fields["joint"], LengthRange.Joint));
         var zone = known == Forms.BandZone ? Band(fields, name, heights) : known == Forms.RugZone ? Rug(fields, name, heights) : Border(fields, name);
         return zone is null ? null : zone with { Joint = joint };
     }
