@@ -6,7 +6,7 @@ namespace Gaugerod.App.Tests;
 
 /// <summary>
 /// How quick a pattern is under the hand and while it is searched: the splash's herringbone, in a browser slowed down four times
-/// as a phone is. The limits are our own, and held to middles only, as in LinesSpeedTests; all figures are printed.
+/// as a phone is. The limits are our own, and held to middles, but for the longest task of the search and the slowest turns; all figures are printed.
 /// </summary>
 [Collection(RigCollection.Name)]
 [Trait("Category", "Long")]
@@ -27,31 +27,17 @@ public sealed class PatternSpeedTests(Rig rig, ITestOutputHelper output)
     [Theory]
     [InlineData(".rod.level")]
     [InlineData(".rod.plumb")]
-    public async Task A_rod_slides_over_a_herringbone_within_a_frame_on_a_slow_phone(string rod)
+    public async Task A_rod_slides_over_a_herringbone_within_two_frames_on_a_slow_phone(string rod)
     {
         await using var device = await rig.DeviceAsync(phone: false);
         var page = await LinesTests.LinesAsync(device, Splash);
         await Expect(page.Locator(".curve.level .under")).Not.ToHaveAttributeAsync("d", "", new() { Timeout = 60_000 });
         await SlowAsync(device, page);
-        var box = (await page.Locator(rod).BoundingBoxAsync())!;
-        var (x, y) = (box.X + (box.Width / 2), box.Y + (box.Height / 2));
-        await page.Mouse.MoveAsync(x, y);
-        await page.Mouse.DownAsync();
-        for (var i = 0; i < 40; i++) await SlideAsync(i);
-        await page.EvaluateAsync("() => { document.querySelector('.lines').frameWork.length = 0; }");
-        for (var i = 0; i < 120; i++) await SlideAsync(i);
-        var work = await page.EvaluateAsync<double[]>("() => [...document.querySelector('.lines').frameWork]");
-        await page.Mouse.UpAsync();
+        var work = await LinesSpeedTests.SlidAsync(page, rod);
         output.WriteLine(LinesSpeedTests.Said($"work a frame, {rod}, four times slowed", work));
+        Assert.InRange(work.Length, 60, 2000);
         Assert.InRange(LinesSpeedTests.Part(work, 0.5), 0, 33);
         Assert.Empty(device.Troubles);
-
-        async Task SlideAsync(int i)
-        {
-            var by = (float)((Math.Sin(i / 9.0) * 60) + (i * 0.3));
-            await page.Mouse.MoveAsync(x + by, y + by);
-            await Task.Delay(16);
-        }
     }
 
     [Fact]
@@ -71,7 +57,7 @@ public sealed class PatternSpeedTests(Rig rig, ITestOutputHelper output)
         await page.Mouse.UpAsync();
         output.WriteLine(LinesSpeedTests.Said("turning, four times slowed, tasks over 50 ms", tasks));
         output.WriteLine(LinesSpeedTests.Said("turning, four times slowed, between frames", between));
-        Assert.InRange(LinesSpeedTests.Part(between, 0.5), 0, 200);
+        Assert.InRange(LinesSpeedTests.Part(between, 0.95), 0, 200);
         Assert.Empty(device.Troubles);
 
         async Task TurnAsync(int i)
@@ -93,15 +79,18 @@ public sealed class PatternSpeedTests(Rig rig, ITestOutputHelper output)
         await Device.PlannedAsync(page);
         if (slowed > 1) await SlowAsync(device, page);
         await page.EvaluateAsync(Watch);
-        // Looked at from Order, so that nothing but the search works.
+        // Going back to the turn it had has it searched anew; drawing what was found is in the figures too.
         await page.GetByRole(AriaRole.Button, new() { Name = "Undo: " }).ClickAsync();
         await page.WaitForTimeoutAsync(300);
         await Device.PlannedAsync(page);
         await page.WaitForTimeoutAsync(8000);
-        output.WriteLine(LinesSpeedTests.Said($"search, {slowed} times slowed, tasks over 50 ms", await page.EvaluateAsync<double[]>("() => tasks")));
+        var tasks = await page.EvaluateAsync<double[]>("() => tasks");
+        output.WriteLine(LinesSpeedTests.Said($"search, {slowed} times slowed, tasks over 50 ms", tasks));
         var between = await page.EvaluateAsync<double[]>("() => between");
         output.WriteLine(LinesSpeedTests.Said($"search, {slowed} times slowed, between frames", between));
-        Assert.InRange(LinesSpeedTests.Part(between, 0.5), 0, 50);
+        // Most of the time watched is idle, so the longest task counts and not the middle.
+        Assert.InRange(tasks.DefaultIfEmpty(0).Max(), 0, 100 * slowed);
+        Assert.InRange(between.Length, 50, int.MaxValue);
         Assert.Empty(device.Troubles);
     }
 

@@ -76,9 +76,9 @@ internal static class BorderPlans
         var bound = strips.Min(strip => strip.Proof.Bound);
         var words = kind switch
         {
-            ProofKind.Exact => "Each strip is laid by itself, and no better place exists for any of them.",
+            ProofKind.Exact => "Each strip is laid by itself, and with this joint no better place exists for any of them.",
             ProofKind.Bounded => string.Create(CultureInfo.InvariantCulture,
-                $"Each strip is laid by itself; no places that meet as many wants leave a smallest cut over {LengthText.Nearest(bound, tape)} on all {strips.Count} strips."),
+                $"Each strip is laid by itself; with this joint no places that meet as many wants leave a smallest cut over {LengthText.Nearest(bound, tape)} on all {strips.Count} strips."),
             _ => "Each strip is laid by itself; not of all of them is it proved that no better place exists.",
         };
         return new(kind, bound, examined, words);
