@@ -186,5 +186,5 @@ public sealed class BondRefusalTests
         _ = Bond(new BondRequest.Planks(nearest, start), Joint, tiles);
     }
 
-    private static void Says(BondRefusal refusal, string found, string expected, string nearest) => Assert.Equal(new BondRefusal(found, expected, nearest), refusal);
+    private static void Says(BondRefusal refusal, string found, string expected, string nearest) => Assert.Equal((found, expected, nearest), (refusal.Found, refusal.Expected, refusal.Nearest));
 }
