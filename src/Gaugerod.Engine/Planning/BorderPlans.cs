@@ -95,6 +95,6 @@ internal static class BorderPlans
         Want.InLine line => line.Face,
         Want.HoleOn hole => hole.Face,
         Want.EqualCuts equal => equal.One.Face,
-        _ => throw new UnreachableException($"No face of the want {want.GetType().Name}: every want is at a face, and this switch names them all."),
+        _ => throw new UnreachableException($"No face of the want {want}: every want is at a face, and this switch names them all."),
     };
 }

@@ -218,7 +218,7 @@ internal sealed class ZoneCutter
         const string Expected = "zones that leave one part";
         var found = $"zones that leave \"{_whole.Name}\" in several parts";
         // The band that parts it has something left both above and below.
-        if (_taken.LastOrDefault(taken => taken.Zone is Zone.Strip { To: { } head } && !_taken.Exists(other => other.From == head) && _rest.Rings.Any(ring => ring.Any(node => node.Y > head.Steps)))?.Zone is not Zone.Strip { To: { } to } band) return new(path, found, Expected);
+        if (_taken.LastOrDefault(taken => taken.Zone is Zone.Strip { To: { } head } && !_taken.Exists(other => other.Zone is Zone.Strip && other.From == head) && _rest.Rings.Any(ring => ring.Any(node => node.Y > head.Steps)))?.Zone is not Zone.Strip { To: { } to } band) return new(path, found, Expected);
         var above = $"{{ \"kind\": \"band\", \"name\": {Mend.Of("", "above " + band.Name).Value}, \"from\": {Mend.Of("", to, _tape).Value} }}";
         return new(path, found, Expected, $"a zone more, for what lies above \"{band.Name}\": {above}") { Mends = [new(string.Create(CultureInfo.InvariantCulture, $"{path}[{zones.Count}]"), above)] };
     }
