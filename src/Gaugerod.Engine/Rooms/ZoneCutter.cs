@@ -177,7 +177,7 @@ internal sealed class ZoneCutter
         {
             if (border.Width <= half) return new(".width", Say(border.Width), $"a border wider than half its joint of {Say(half * 2)}", Widths(left, border, half));
             var way = BorderFrame.HoleInTheWay(left, border, half) is { } hole ? $", clear of {ZoneRest.Named(left.Edges.First(edge => edge.From == hole))}" : "";
-            return new(".width", Say(border.Width), $"a border that leaves at least {Say(Product.LeastSide)} of \"{_whole.Name}\" inside it{way}", Widths(left, border, half));
+            return new(".width", Say(border.Width), $"a border that leaves more than {Say(Product.LeastSide)} of \"{_whole.Name}\" inside it{way}", Widths(left, border, half));
         }
 
         foreach (var strip in frame.Strips) _parts.Add(new(strip.Face, border.Name, strip.Turn, IsStrip: true));

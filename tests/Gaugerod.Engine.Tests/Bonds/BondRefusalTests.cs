@@ -137,7 +137,7 @@ public sealed class BondRefusalTests
     {
         var refusal = Refused(new BondRequest.Chevron(Angle.FromThousandths(89_500)), Joint, (Mm(600), Mm(90)));
         Assert.Equal("88°", refusal.Nearest);
-        Assert.Equal("14°", Refused(new BondRequest.Chevron(Angle.FromDegrees(45)), Joint, (Mm(4000), Mm(4000))).Nearest);
+        Assert.Equal("15°", Refused(new BondRequest.Chevron(Angle.FromDegrees(45)), Joint, (Mm(4000), Mm(4000))).Nearest);
         _ = Bond(new BondRequest.Chevron(Angle.FromDegrees(60)), Joint, (Mm(4000), Mm(200)));
     }
 

@@ -17,11 +17,11 @@ public sealed class ZoneFaultTests
     {
         var fault = One(new Zone.Border("frame", Mm(400), Mitred: true));
         Assert.Equal(("faces[0].zones[0].width", "400 mm"), (fault.Path, fault.Found));
-        Assert.Contains("leaves at least 5 mm of \"floor\"", fault.Expected, StringComparison.Ordinal);
-        // The field is 1194 by 594 mm: 297 mm less half of the 3 mm joint is the most, and 5 mm must be left: a tile's least side.
-        Assert.Equal("293 mm", fault.Nearest);
-        Assert.Empty(Faults(Job(new Zone.Border("frame", Mm(293), Mitred: true))));
-        Assert.NotEmpty(Faults(Job(new Zone.Border("frame", Mm(294), Mitred: true))));
+        Assert.Contains("leaves more than 5 mm of \"floor\"", fault.Expected, StringComparison.Ordinal);
+        // The field is 1194 by 594 mm: 297 mm less half of the 3 mm joint is the most, and more than 5 mm, a tile's least side, must be left: under 293 mm.
+        Assert.Equal("292 mm", fault.Nearest);
+        Assert.Empty(Faults(Job(new Zone.Border("frame", Mm(292), Mitred: true))));
+        Assert.NotEmpty(Faults(Job(new Zone.Border("frame", Mm(293), Mitred: true))));
     }
 
     [Fact]
