@@ -41,12 +41,12 @@ internal static class Reasons
 
     /// <summary>Why a placing is proposed.</summary>
     /// <param name="score">How it does, its tiles counted.</param>
-    /// <param name="narrowest">The edge of the smallest cut, in words.</param>
+    /// <param name="narrowest">The edge of the smallest cut, in words; null where tiles are cut only off their corners or round.</param>
     /// <param name="wants">How the wants came out.</param>
     /// <param name="tape">The tape.</param>
-    public static string Why(Score score, string narrowest, Sequence<WantOutcome> wants, Tape tape)
+    public static string Why(Score score, string? narrowest, Sequence<WantOutcome> wants, Tape tape)
     {
-        var parts = new List<string> { score.Cuts == 0 ? "no tile is cut" : $"smallest cut {LengthText.Down(score.SmallestCut, tape)}, at {narrowest}" };
+        var parts = new List<string> { score.Cuts == 0 ? "no tile is cut" : narrowest is null ? "no cut runs along a tile's side, so none leaves a strip" : $"smallest cut {LengthText.Down(score.SmallestCut, tape)}, at {narrowest}" };
         var held = wants.Where(outcome => outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
         if (held.Count > 0) parts.Add(string.Join(", ", held));
         var missed = wants.Where(outcome => !outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();

@@ -112,8 +112,8 @@ internal sealed class RunModel
     /// <summary>The half-tile guidance as a check on all edges of a face.</summary>
     public Check.AtLeast HalfTile(int face) => CheckMaker.HalfTile(face, Frames[face], Courses, Relax);
 
-    /// <summary>The edge, in words, at which a leg stands in the placing that was scored last.</summary>
-    public string NarrowestEdge(long leg)
+    /// <summary>The edge, in words, at which a leg stands in the placing that was scored last; null where none has one.</summary>
+    public string? NarrowestEdge(long leg)
     {
         for (var f = 0; f < Frames.Length; f++)
         {
@@ -121,7 +121,7 @@ internal sealed class RunModel
             if (edge >= 0) return EdgeWords.Of(Frames[f].Face.Name, Frames[f].Face.Edges[edge].Name);
         }
 
-        return "a side of the tile";
+        return null;
     }
 
     /// <summary>Counts the reckoning of some faces.</summary>

@@ -67,10 +67,10 @@ internal static class PatternProposals
         return new(ProofKind.Bounded, most, examined, words);
     }
 
-    /// <summary>The edge, in words, of the narrowest leg in the place scored last.</summary>
-    private static string Narrowest(PatternModel model)
+    /// <summary>The edge, in words, of the narrowest leg in the place scored last; null where none has one.</summary>
+    private static string? Narrowest(PatternModel model)
     {
-        var (least, words) = (double.MaxValue, "a side of the tile");
+        var (least, words) = (double.MaxValue, default(string));
         for (var i = 0; i < model.Lines.Length; i++)
         {
             if (model.Lines[i].Edge < 0 || model.LeastAtLine[i] >= least) continue;

@@ -25,6 +25,7 @@ internal static class RunZones
             var at = string.Create(CultureInfo.InvariantCulture, $"faces[{face.Index}]");
             var before = remarks.Faults.Count;
             var cut = ZoneCutter.Cut(finished.Faces[k], face.Face.Zones, at, job.EdgeJoint, remarks);
+            if (face.Face.Zones.Count > 0) HoleChecks.Check(finished.Faces[k], at, cut, remarks);
             var own = cut.Where(part => string.Equals(part.Zone, name, StringComparison.Ordinal)).Select(part => part with { Face = part.Face with { Wall = face.Face.Name } }).ToList();
             if (own.Count == 0 && remarks.Faults.Count == before) remarks.Refuse($"{path}.faces", $"\"{name}\", of which its zones leave nothing", "a face or a zone with something to tile");
             parts.AddRange(face.Face.Falls is { } falls
@@ -39,8 +40,9 @@ internal static class RunZones
             remarks.Refuse($"{path}.wants", "equal cuts at two strips of a border", "two edges of one strip: each is laid by itself");
         }
 
+        Sequence<Finding> findings = [.. finished.Findings, .. remarks.Findings];
         return remarks.Faults.Count > 0
-            ? new([], finished.Findings, remarks.Faults.ToSequence())
-            : new(parts.Select(part => part.Face).ToSequence(), finished.Findings, []) { Strips = strips ? parts.Select(part => part.Turn).ToSequence() : [] };
+            ? new([], findings, remarks.Faults.ToSequence())
+            : new(parts.Select(part => part.Face).ToSequence(), findings, []) { Strips = strips ? parts.Select(part => part.Turn).ToSequence() : [] };
     }
 }

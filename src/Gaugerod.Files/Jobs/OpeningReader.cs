@@ -1,3 +1,4 @@
+using Gaugerod.Engine;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Files.Json;
 using Gaugerod.Plane;
@@ -73,7 +74,8 @@ internal static class OpeningReader
         values.Log.AddSaid(
             entry!, $"studs with {LengthText.Finer(studs.Least, values.Tape)} to {LengthText.Finer(studs.Most, values.Tape)} clear between them",
             $"a clear space that holds the opening as it is asked, up to {LengthText.Finer(box.Right, values.Tape)}",
-            $"[{LengthText.Finer(studs.Least, values.Tape)}, {LengthText.Finer(box.Right, values.Tape)}]");
+            $"[{LengthText.Finer(studs.Least, values.Tape)}, {LengthText.Finer(box.Right, values.Tape)}]",
+            [Mend.Of(entry!.Path, studs.Least, box.Right, values.Tape)]);
         return (null, false);
     }
 }

@@ -1,3 +1,4 @@
+using Gaugerod.Engine;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Files.Json;
 using Gaugerod.Plane.Measure;
@@ -27,7 +28,8 @@ internal static class RangeReader
         var said = LengthText.Finer(asked - under, values.Tape);
         values.Log.AddSaid(
             entry, $"a range from {LengthText.Finer(from, values.Tape)} to {LengthText.Finer(to, values.Tape)}",
-            $"the least first, then the most, and what is asked, {said}, between them", $"[{LengthText.Finer(Length.Min(Length.Min(from, to), asked - under), values.Tape)}, {LengthText.Finer(Length.Max(Length.Max(from, to), asked - under), values.Tape)}]");
+            $"the least first, then the most, and what is asked, {said}, between them", $"[{LengthText.Finer(Length.Min(Length.Min(from, to), asked - under), values.Tape)}, {LengthText.Finer(Length.Max(Length.Max(from, to), asked - under), values.Tape)}]",
+            [Mend.Of(entry.Path, Length.Min(Length.Min(from, to), asked - under), Length.Max(Length.Max(from, to), asked - under), values.Tape)]);
         return (null, false);
     }
 }
