@@ -21,8 +21,25 @@ internal static class FallingFloors
 {
     private const long Middle = 1600;
 
-    public static Gen<FallingFloor> Any { get; } = Gen.Frequency((8, Stars()), (1, Rounded()), (1, Gen.Select(Gen.Long[300, 1200], Gen.Long[-200, 200], Gen.Long[-200, 200]).Select((radius, x, y) =>
+    public static Gen<FallingFloor> Any { get; } = Gen.Frequency((8, Stars()), (1, Rounded()), (1, Lens), (1, Drop), (1, Gen.Select(Gen.Long[300, 1200], Gen.Long[-200, 200], Gen.Long[-200, 200]).Select((radius, x, y) =>
         Drawn([At(Middle - radius, Middle), At(Middle + radius, Middle)], [At(Middle, Middle - radius), At(Middle, Middle + radius)], At(Middle + (x * radius / 300), Middle + (y * radius / 300))))));
+
+    /// <summary>Two rounds, or a round and nearly a side, that meet at two corners beside the drain: one plane spans more than half a turn.</summary>
+    private static Gen<FallingFloor> Lens =>
+        from half in Gen.Long[300, 1000]
+        from off in Gen.Long[30, 200]
+        from bows in Gen.Select(Gen.Long[20, 150], Gen.Long[300, 900])
+        select Drawn([At(Middle - half, Middle - off), At(Middle + half, Middle - off)], [At(Middle, Middle - off - bows.Item1), At(Middle, Middle - off + bows.Item2)], At(Middle, Middle));
+
+    /// <summary>A round with the two tangents to it from one corner.</summary>
+    private static Gen<FallingFloor> Drop =>
+        from radius in Gen.Long[300, 800]
+        from away in Gen.Long[130, 300]
+        let cosine = 100.0 / away
+        let right = Middle + (long)(radius * cosine)
+        let beside = (long)(radius * Math.Sqrt(1 - (cosine * cosine)))
+        select Drawn(
+            [At(Middle + (radius * away / 100), Middle), At(right, Middle + beside), At(right, Middle - beside)], [null, At(Middle - radius, Middle), null], At(Middle + (radius / 10), Middle - 20));
 
     private static Gen<FallingFloor> Stars() =>
         from count in Gen.Int[3, 7]
