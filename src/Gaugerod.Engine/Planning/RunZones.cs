@@ -28,9 +28,8 @@ internal static class RunZones
             if (face.Face.Zones.Count > 0) HoleChecks.Check(finished.Faces[k], at, cut, remarks);
             var own = cut.Where(part => string.Equals(part.Zone, name, StringComparison.Ordinal)).Select(part => part with { Face = part.Face with { Wall = face.Face.Name } }).ToList();
             if (own.Count == 0 && remarks.Faults.Count == before) remarks.Refuse($"{path}.faces", $"\"{name}\", of which its zones leave nothing", "a face or a zone with something to tile");
-            parts.AddRange(face.Face.Falls is { } falls
-                ? own.SelectMany(part => FoldCutter.Cut(part.Face, falls, run.Joint.Wanted, at, remarks).Select(plane => part with { Face = plane }))
-                : own);
+            if (face.Face.Falls is not { } falls) parts.AddRange(own);
+            else if (FoldedFloor.Of(finished.Faces[k], falls, run.Joint.Wanted, at, remarks) is { } folded) parts.AddRange(own.SelectMany(part => folded.Cut(part.Face, remarks).Select(plane => part with { Face = plane })));
         }
 
         var strips = parts.Any(part => part.IsStrip);
