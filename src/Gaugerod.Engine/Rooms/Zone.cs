@@ -21,6 +21,9 @@ public abstract record Zone(string Name)
     {
         /// <summary>What the height of its foot may be, so that it meets a joint below; its head goes with it. Null when it is settled.</summary>
         public Span? Range { get; init; }
+
+        /// <summary>What the job counts the heights of the range from, above y = 0.</summary>
+        public Length RangeUnder { get; init; }
     }
 
     /// <summary>A rectangle with tile all round it.</summary>

@@ -1,5 +1,6 @@
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Files.Json;
+using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Files.Jobs;
@@ -34,7 +35,7 @@ internal static class ZoneReader
         var (from, to) = (fields.Length("from", LengthRange.Position), fields.Length("to", LengthRange.Position));
         if (name is null || from is not { } f || heights.Under(fields) is not { } under) return null;
         var (range, understood) = RangeReader.Read(fields["range"], f + under, under, fields.Values);
-        return understood ? new Zone.Strip(name, f + under, to + under) { Range = range } : null;
+        return understood ? new Zone.Strip(name, f + under, to + under) { Range = range, RangeUnder = range is null ? Length.Zero : under } : null;
     }
 
     private static Zone? Rug(Fields fields, string? name, HeightBase heights)

@@ -111,7 +111,7 @@ internal sealed record MovableRoom(int Width, int Height, (int Across, int Up) T
             ("bench", Moves(BenchHeight)), ("bench.right", Moves(Front)),
         })
         {
-            if (moves) yield return new Want.JointOnEdge(new("wall", edge), Must: false, Weight: 1);
+            if (moves) yield return new Want.JointOnEdge(new("wall", edge), Must: false, Weight: 1) { OfMovable = true };
         }
     }
 
