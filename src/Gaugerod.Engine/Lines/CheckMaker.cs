@@ -1,5 +1,6 @@
 using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
 
 namespace Gaugerod.Engine.Lines;
 
@@ -19,11 +20,14 @@ internal static class CheckMaker
         for (var f = 0; f < frames.Length; f++)
         {
             if (limits.Smallest is { } smallest) checks.Add(new Check.AtLeast(-1, f, true, 1, AllEdges(frames[f]), smallest.Steps - model.Relax.Side, smallest.Steps - model.Relax.Level));
-            if (limits.HalfTile) checks.Add(HalfTile(f, frames[f], courses, model.Relax));
+            if (limits.HalfTile) checks.Add(HalfTile(f, frames[f], courses, model.Relax) with { IsLate = MovesThings(wants) });
         }
 
         return [.. checks];
     }
+
+    /// <summary>Whether things may be moved: then the tool's wishes for their edges and its guidance of half a tile, both unasked, weigh against each other after slivers.</summary>
+    public static bool MovesThings(Sequence<Want> wants) => wants.Any(want => want is Want.JointOnEdge { OfMovable: true });
 
     /// <summary>The half-tile guidance as a wish on all edges of a face.</summary>
     public static Check.AtLeast HalfTile(int face, FaceFrame frame, Courses courses, Relax relax) =>

@@ -82,7 +82,7 @@ internal static class Reasons
     {
         var (costs, gains, without) = (new List<string>(), new List<string>(), "");
         var missed = wants.Where(outcome => !outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
-        if (one.MustsMissed > other.MustsMissed || one.WishesMissed > other.WishesMissed || one.JointsMissed > other.JointsMissed)
+        if (one.MustsMissed > other.MustsMissed || one.WishesMissed > other.WishesMissed || one.UnaskedMissed > other.UnaskedMissed)
         {
             if (missed.Count == 0 || one.WantsMissed <= other.WantsMissed) costs.Add("more cuts under half a tile or under the limit");
             else without = "does without " + string.Join(" and ", missed);

@@ -182,7 +182,7 @@ internal sealed class RunBounds
             else wishes += check.Weight;
         }
 
-        return new(musts, wishes, slivers, Length.FromSteps(least), Length.Zero, 0, 0, 0) { JointsMissed = late };
+        return new(musts, wishes, slivers, Length.FromSteps(least), Length.Zero, 0, 0, 0) { UnaskedMissed = late };
     }
 
     /// <summary>

@@ -155,7 +155,7 @@ internal sealed class RunModel
             if (check.Want >= 0) missed++;
         }
 
-        return new(musts, wishes, slivers, Length.FromSteps(least), Length.FromSteps(mirror), cuts, 0, missed) { JointsMissed = late };
+        return new(musts, wishes, slivers, Length.FromSteps(least), Length.FromSteps(mirror), cuts, 0, missed) { UnaskedMissed = late };
     }
 
     private long Mirror(int face)

@@ -38,8 +38,8 @@ public enum Criterion
 /// <param name="WantsMissed">How many wants it misses, musts and wishes.</param>
 public readonly record struct Score(int MustsMissed, int WishesMissed, int Slivers, Length SmallestCut, Length Mirror, int Cuts, int Tiles, int WantsMissed)
 {
-    /// <summary>How many edges of movable things the tool would have on a joint, unasked, and are on none: they count after slivers.</summary>
-    public int JointsMissed { get; init; }
+    /// <summary>The weight of what the tool wishes for unasked where things may be moved, their edges on joints among it, and misses: it counts after slivers.</summary>
+    public int UnaskedMissed { get; init; }
 
     /// <summary>Better than any placing can be.</summary>
     internal static Score Perfect { get; } = new(0, 0, 0, Length.FromSteps(long.MaxValue), Length.Zero, 0, 0, 0);
@@ -49,7 +49,7 @@ public readonly record struct Score(int MustsMissed, int WishesMissed, int Slive
         MustsMissed + other.MustsMissed, WishesMissed + other.WishesMissed, Slivers + other.Slivers,
         Length.Min(SmallestCut, other.SmallestCut), Mirror + other.Mirror, Cuts + other.Cuts, Tiles + other.Tiles, WantsMissed + other.WantsMissed)
     {
-        JointsMissed = JointsMissed + other.JointsMissed,
+        UnaskedMissed = UnaskedMissed + other.UnaskedMissed,
     };
 }
 

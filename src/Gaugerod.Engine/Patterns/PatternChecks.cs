@@ -37,7 +37,7 @@ internal sealed class PatternChecks
         {
             var all = LinesOf(f, _ => true);
             if (limits.Smallest is { } smallest) _checks.Add(new PatternCheck.AtLeast(-1, true, 1, all, smallest.Steps));
-            if (limits.HalfTile) _checks.Add(new PatternCheck.PartAtLeast(-1, false, 1, all, 0.5));
+            if (limits.HalfTile) _checks.Add(new PatternCheck.PartAtLeast(-1, false, 1, all, 0.5) { IsLate = CheckMaker.MovesThings(wants) });
         }
 
         Lines = [.. _lines];

@@ -119,7 +119,7 @@ internal sealed class PatternModel
 
         return (new(
             musts, wishes, _reckoning.Slivers, Length.FromSteps((long)smallest),
-            Length.FromSteps((long)mirror), _reckoning.Cuts, 0, missed) { JointsMissed = late }, smallest);
+            Length.FromSteps((long)mirror), _reckoning.Cuts, 0, missed) { UnaskedMissed = late }, smallest);
     }
 }
 

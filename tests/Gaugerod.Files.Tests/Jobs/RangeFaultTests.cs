@@ -69,13 +69,14 @@ public sealed class RangeFaultTests
     private static string Job(string thing, string range)
     {
         string Of(string name) => name == thing ? $", \"range\": {range}" : "";
+        var bands = $$"""{ "kind": "band", "name": "dado", "from": 1650, "to": 1700{{Of("dado")}} }, { "kind": "band", "name": "upper", "from": 1700 }""";
         return $$"""
             { "format": "gaugerod-job/1", "name": "niche", "units": "mm", "edgeJoint": 3,
               "products": [{ "name": "t", "width": 297, "height": 97 }],
               "faces": [{ "name": "north", "readings": { "width": { "foot": 1523 }, "height": { "left": 2231 } },
                 "fixtures": [{ "name": "bench", "from": 330, "to": 600, "height": 455{{Of("bench")}} }],
                 "openings": [{ "name": "niche", "left": 717, "bottom": 1130, "width": 310, "height": 430{{Of("niche")}} }],
-                "zones": [{ "kind": "band", "name": "dado", "from": 1650, "to": 1700{{Of("dado")}} }] }],
+                "zones": [{{(thing == "dado" ? bands : "")}}] }],
               "runs": [{ "name": "north", "product": "t", "faces": ["north"], "bond": { "kind": "grid" }, "joint": 3 }] }
             """;
     }
