@@ -30,6 +30,8 @@ internal static class OnEdge
         else if (isStraight && FitsACourse(all, model))
         {
             yield return Every(aim, all) with { IsLate = want.OfMovable };
+            // A thing that may be moved is brought to some courses at least.
+            if (want.OfMovable) yield return aim with { Want = -1, AimOf = index, IsLate = true };
         }
         else
         {
