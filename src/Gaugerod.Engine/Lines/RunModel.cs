@@ -92,6 +92,7 @@ internal sealed class RunModel
         Check.Stands stands => stands.Axis == CheckAxis.Across
             ? stands.IsHeld(v[check.Face], Courses.Rise, [0])
             : stands.IsHeld(u[check.Face], Courses.Period, Offsets),
+        Check.EveryCourse every => every.IsHeld(u[check.Face], v[check.Face], Courses),
         PointCheck point => point.IsHeld(u[check.Face], v[check.Face], Courses),
         Check.AtLeast least => Least(check.Face, least),
         Check.Equal equal => Math.Abs(
@@ -144,16 +145,17 @@ internal sealed class RunModel
             mirror += Mirror(f);
         }
 
-        var (musts, wishes, missed) = (0, 0, 0);
+        var (musts, wishes, late, missed) = (0, 0, 0, 0);
         foreach (var check in Checks)
         {
             if (check.Face < from || check.Face >= to || IsHeld(check, u, v)) continue;
             if (check.Must) musts++;
+            else if (check.IsLate) late += check.Weight;
             else wishes += check.Weight;
             if (check.Want >= 0) missed++;
         }
 
-        return new(musts, wishes, slivers, Length.FromSteps(least), Length.FromSteps(mirror), cuts, 0, missed);
+        return new(musts, wishes, slivers, Length.FromSteps(least), Length.FromSteps(mirror), cuts, 0, missed) { UnaskedMissed = late };
     }
 
     private long Mirror(int face)

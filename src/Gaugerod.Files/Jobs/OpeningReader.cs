@@ -57,13 +57,13 @@ internal static class OpeningReader
     private static (OpeningRange? Range, bool Understood) Range(Entry? entry, Box box, Length under, Values values)
     {
         if (entry is null) return (null, true);
-        if (Fields.Open(entry, Forms.OpeningRange, values) is not { } fields) return (null, false);
+        if (Fields.Open(entry, Forms.OpeningRange, values) is not { } fields || RangeReader.IsEmpty(entry, fields, Forms.OpeningRange)) return (null, false);
         var (left, one) = RangeReader.Read(fields["left"], box.Left, Length.Zero, values);
         var (bottom, two) = RangeReader.Read(fields["bottom"], box.Bottom, under, values);
-        var (width, three) = RangeReader.Read(fields["width"], box.Width, Length.Zero, values);
-        var (height, four) = RangeReader.Read(fields["height"], box.Height, Length.Zero, values);
+        var (width, three) = RangeReader.Read(fields["width"], box.Width, Length.Zero, values, isSize: true);
+        var (height, four) = RangeReader.Read(fields["height"], box.Height, Length.Zero, values, isSize: true);
         var (studs, five) = Studs(fields["studs"], box, values);
-        return one && two && three && four && five ? (new(left, bottom, width, height) { Studs = studs }, true) : (null, false);
+        return one && two && three && four && five ? (new(left, bottom, width, height) { Studs = studs, Under = under }, true) : (null, false);
     }
 
     /// <summary>The clear space between two studs, which holds the opening as it is asked.</summary>

@@ -1,5 +1,6 @@
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Files.Json;
+using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Files.Jobs;

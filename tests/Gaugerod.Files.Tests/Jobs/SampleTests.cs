@@ -98,7 +98,7 @@ public class SampleTests
         var wants = Samples.Job("guest-shower").Runs[0].Wants;
         Assert.Equal(
             [
-                new Want.JointOnEdge(new("north", "bench"), true, 1),
+                new Want.FullCourse(new("north", "bench"), true, 1),
                 new Want.JointOnEdge(new("west", "niche.bottom"), false, 3),
                 new Want.FullCourse(new("west", "left"), false, 2),
                 new Want.FullCourse(new("east", "right"), false, 2),
