@@ -1,6 +1,5 @@
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Files.Json;
-using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Files.Jobs;
