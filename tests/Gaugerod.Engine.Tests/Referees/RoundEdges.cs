@@ -22,7 +22,7 @@ internal enum RoundKind
 /// <summary>The rounds of a face, told by the names that <see cref="RoundFaces"/> gives their edges and by how they turn.</summary>
 internal sealed class RoundEdges
 {
-    private static readonly string[] Names = ["arch", "round", "column side"];
+    private static readonly string[] Names = ["arch", "round", "column.side"];
 
     private readonly List<(LineString Line, string Name, RoundKind Kind)> _edges;
     private readonly HashSet<string> _rounds;
