@@ -34,10 +34,7 @@ internal sealed class RunBounds
         for (var f = from; f < to; f++)
         {
             var shift = onRun ? _model.Frames[f].RunAcross : 0;
-            foreach (var edge in _model.Frames[f].Levels)
-            {
-                Add(teeth, edge, edge.LeastAcross + shift, edge.MostAcross + shift, f, 0);
-            }
+            foreach (var edge in _model.Frames[f].Levels) Add(teeth, edge, edge.LeastAcross + shift, edge.MostAcross + shift, f, 0);
         }
 
         teeth.Sort();
