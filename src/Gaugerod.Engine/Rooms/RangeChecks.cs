@@ -88,8 +88,11 @@ internal static class RangeChecks
             var tape = remarks.Tape;
             var (low, high) = (tape.Down(least - under) == least - under ? least - under : tape.Down(least - under) + tape.Mark, tape.Down(most - under));
             var (from, to) = (Length.Min(Length.Max(range.Least - under, low), asked - under), Length.Max(Length.Min(range.Most - under, high), asked - under));
-            remarks.Refuse(
-                path, $"a range from {Say(range.Least - under)} to {Say(range.Most - under)}", $"{what} that keep it {where}, from {Say(low)} to {Say(high)}", $"[{Say(from)}, {Say(to)}]");
+            remarks.Faults.Add(new(
+                path, $"a range from {Say(range.Least - under)} to {Say(range.Most - under)}", $"{what} that keep it {where}, from {Say(low)} to {Say(high)}", $"[{Say(from)}, {Say(to)}]")
+            {
+                Mends = [Mend.Of(path, from, to, tape)],
+            });
 
             string Say(Length length) => LengthText.Finer(length, tape);
         }
