@@ -1,0 +1,106 @@
+namespace Gaugerod.Engine.Sharing;
+
+/// <summary>
+/// Which blanks share a tile, so that as few tiles as can be are taken. Goes on step by step: after each there is a plan and a
+/// bound, and it ends when they meet or the work allowed is used up. Always the same for the same blanks.
+/// </summary>
+internal sealed class SharingSearch
+{
+    private readonly Wanted _wanted;
+    private readonly TileFill _fill;
+    private readonly Relaxed _relaxed;
+    private readonly Repacking _repacking;
+    private readonly Dive _dive;
+    private readonly int[] _want;
+    private readonly long _allowed;
+    private IReadOnlyList<int[]> _best;
+    private WeightProof _proof;
+
+    /// <param name="wanted">What is wanted.</param>
+    /// <param name="allowed">How much work may be done, in blanks tried and places looked at; a step once begun is finished.</param>
+    public SharingSearch(Wanted wanted, long allowed)
+    {
+        (_wanted, _allowed) = (wanted, allowed);
+        var fits = new TileFits(wanted);
+        var serving = new Serving(wanted);
+        _fill = new(wanted, fits);
+        _relaxed = new(wanted, fits, _fill, serving);
+        _repacking = new(wanted, fits);
+        _dive = new(_relaxed, serving);
+        _want = Array.ConvertAll(wanted.Kinds, k => k.Wanted);
+        _repacking.Begin([], _want.SelectMany((count, kind) => Enumerable.Repeat(kind, count)));
+        _best = [.. _repacking.Tiles];
+
+        // Each blank weighs what it takes of the tile, blade and all; a little less, for the rounding.
+        _proof = WeightProof.Of(wanted, Array.ConvertAll(wanted.Area, a => (long)(a * (1 - 1e-9) * Relaxed.Unit)), Relaxed.Unit);
+    }
+
+    /// <summary>The best so far.</summary>
+    public Shares Best => new(_best, _proof);
+
+    private bool Open => _best.Count > _proof.Tiles && !Stop();
+
+    /// <summary>Runs on; the best so far after each step.</summary>
+    public IEnumerable<Shares> Steps()
+    {
+        for (var i = 0; i < 8 && Open; i++)
+        {
+            Repack(100);
+            yield return Best;
+        }
+
+        if (!Open) yield break;
+        _relaxed.Know(_best);
+        Bound(_relaxed.ForBound(_want, Stop).Weights);
+        yield return Best;
+        for (var round = 0; Open; round++)
+        {
+            if (_dive.Down(_want, _best.Count - 1, round > 0, Stop) is { } plan) Take(plan);
+            yield return Best;
+            if (round == 0 && Open)
+            {
+                Complete();
+                yield return Best;
+            }
+
+            if (Open)
+            {
+                Repack(400);
+                yield return Best;
+            }
+        }
+    }
+
+    private bool Stop() => _fill.Work + _repacking.Work >= _allowed;
+
+    private void Repack(int times)
+    {
+        _repacking.Improve(times, _proof.Tiles);
+        if (_repacking.Tiles.Count < _best.Count) _best = [.. _repacking.Tiles];
+    }
+
+    private void Take(IReadOnlyList<int[]> plan)
+    {
+        _best = plan;
+        _repacking.Begin(plan, []);
+    }
+
+    /// <summary>Weights are a proof whatever they are, once the heaviest tile is known.</summary>
+    private void Bound(long[] weights)
+    {
+        var (fills, _) = _fill.Heaviest(weights, 0, _want, long.MaxValue);
+        var proof = WeightProof.Of(_wanted, weights, fills.Count == 0 ? 1 : fills[^1].Weight);
+        if (proof.Tiles > _proof.Tiles) _proof = proof;
+    }
+
+    private void Complete()
+    {
+        // What is wanted weighs Total, and so many tiles hold no more than Tiles times Heaviest: the tiles of a plan that meets
+        // the bound fall short of the heaviest by no more than the difference, all together.
+        var budget = (long)(((Int128)_proof.Tiles * _proof.Heaviest) - _proof.Total);
+        var (fills, all) = _fill.All(_proof.Weights, _proof.Heaviest - budget - 1, _want, 20_000, 200_000);
+        if (!all) return;
+        var completion = new Completion(_want, fills.Select(f => (_proof.Heaviest - f.Weight, f.Fill)).ToList(), budget, 200_000);
+        if (completion.Find() is { } plan) Take(plan);
+    }
+}
