@@ -20,7 +20,7 @@ internal sealed class CornerFits
         for (var kind = 0; kind < _ways.Length; kind++)
         {
             if (Corner(wanted.Kinds[kind].Blank.Kept) < 0) continue;
-            _ways[kind] = Array.ConvertAll(wanted.Ways(kind).ToArray(), b => (Corner(b.Kept), b.Width, b.Height));
+            _ways[kind] = Array.ConvertAll(wanted.Ways(kind), b => (Corner(b.Kept), b.Width, b.Height));
         }
     }
 

@@ -40,6 +40,14 @@ internal sealed class SharingSearch
 
     private bool Open => _best.Count > _proof.Tiles && !Stop();
 
+    /// <summary>Runs to the end.</summary>
+    public void Run()
+    {
+        foreach (var _ in Steps())
+        {
+        }
+    }
+
     /// <summary>Runs on; the best so far after each step.</summary>
     public IEnumerable<Shares> Steps()
     {

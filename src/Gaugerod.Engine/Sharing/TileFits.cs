@@ -7,7 +7,7 @@ internal sealed class TileFits
     private readonly Parcels _parcels;
     private readonly CornerFits _corners;
     private readonly Dictionary<UInt128, bool> _known = [];
-    private readonly List<Blank[]> _sections = [];
+    private readonly Sections _sections = new();
     private readonly bool[] _together;
 
     public TileFits(Wanted wanted)
@@ -79,39 +79,8 @@ internal sealed class TileFits
         return true;
     }
 
-    /// <summary>The blanks of a tile as the parcels take them: strips that need no end go as one, since they may lie anywhere between the ends.</summary>
-    private bool Find(ReadOnlySpan<int> kinds)
-    {
-        if (OnlyStrips(kinds, out var fit)) return fit;
-        _sections.Clear();
-        var stock = _wanted.Stock;
-        var (middle, across) = (0L, Across.No);
-        foreach (var kind in kinds)
-        {
-            var crossing = _wanted.Across[kind];
-            var blank = _wanted.Kinds[kind].Blank;
-            if (crossing != Across.No)
-            {
-                if (across != Across.No && across != crossing) return false;
-                across = crossing;
-                var ends = crossing == Across.Upright ? Sides.Left | Sides.Right : Sides.Bottom | Sides.Top;
-                if ((blank.Kept & ends) == 0)
-                {
-                    middle += (crossing == Across.Upright ? blank.Width : blank.Height) + stock.Kerf;
-                    continue;
-                }
-            }
-
-            _sections.Add(_wanted.Ways(kind).ToArray());
-        }
-
-        if (middle > 0)
-        {
-            _sections.Add([across == Across.Upright
-                ? new(middle - stock.Kerf, stock.Height, Sides.Bottom | Sides.Top)
-                : new(stock.Width, middle - stock.Kerf, Sides.Left | Sides.Right)]);
-        }
-
-        return _sections.Count <= Parcels.Most && _parcels.Fit(System.Runtime.InteropServices.CollectionsMarshal.AsSpan(_sections));
-    }
+    private bool Find(ReadOnlySpan<int> kinds) =>
+        OnlyStrips(kinds, out var fit)
+            ? fit
+            : _sections.Fill(_wanted, kinds) && _sections.Ways.Length <= Parcels.Most && _parcels.Fit(_sections.Ways);
 }

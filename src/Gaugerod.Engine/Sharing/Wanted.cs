@@ -65,5 +65,13 @@ internal sealed class Wanted
     /// <summary>For every kind, its share of the tile, blade and all; the shares of what a tile holds never pass one.</summary>
     public double[] Area { get; }
 
-    public ReadOnlySpan<Blank> Ways(int kind) => _ways[kind];
+    /// <summary>The ways a kind may lie; the first is its blank's.</summary>
+    public Blank[] Ways(int kind) => _ways[kind];
+
+    /// <summary>How long a strip is, across the way it runs.</summary>
+    public long Length(int kind) => Across[kind] == Sharing.Across.Upright ? Kinds[kind].Blank.Width : Kinds[kind].Blank.Height;
+
+    /// <summary>Whether a strip keeps one of the two ends of the tile.</summary>
+    public bool NeedsEnd(int kind) =>
+        (Kinds[kind].Blank.Kept & (Across[kind] == Sharing.Across.Upright ? Sides.Left | Sides.Right : Sides.Bottom | Sides.Top)) != 0;
 }
