@@ -7,34 +7,33 @@ internal sealed class Dive(Relaxed relaxed, Serving serving)
 {
     private readonly Chance _chance = new("dive");
 
-    /// <summary>A plan of no more tiles than asked, or null where this way leads to none.</summary>
+    /// <summary>What the last dive came to: a plan, or null where its way led to none.</summary>
+    public IReadOnlyList<int[]>? Plan { get; private set; }
+
+    /// <summary>Looks for a plan of no more tiles than asked; a value after each step.</summary>
     /// <param name="wanted">How many of each kind are wanted.</param>
     /// <param name="most">The most tiles.</param>
     /// <param name="drawn">Whether fills are drawn by chance, the more used the likelier; otherwise the most used is taken.</param>
-    /// <param name="stop">Whether to leave off.</param>
-    public IReadOnlyList<int[]>? Down(int[] wanted, int most, bool drawn, Func<bool> stop)
+    public IEnumerable<int> Down(int[] wanted, int most, bool drawn)
     {
+        Plan = null;
         var want = (int[])wanted.Clone();
         var taken = new List<int[]>();
         while (Array.Exists(want, count => count > 0))
         {
-            if (stop()) return null;
-            var cover = relaxed.ForFills(want, stop);
-            if (taken.Count + Math.Ceiling(cover.Tiles - 1e-4) > most) return null;
-            var whole = cover.Used.Where(u => u.Level > 1 - 1e-5).ToList();
-            if (whole.Count == 0)
-            {
-                var ordered = cover.Used.OrderByDescending(u => u.Level).ToList();
-                whole.Add(ordered[drawn ? Drawn(ordered) : 0]);
-            }
-
+            var cover = relaxed.ForFills(want);
+            while (cover.Step()) yield return taken.Count;
+            if (taken.Count + Math.Ceiling(cover.Tiles - 1e-4) > most) yield break;
+            var used = cover.Used.OrderByDescending(u => u.Level).ToList();
+            var whole = used.TakeWhile(u => u.Level > 1 - 1e-5).ToList();
+            if (whole.Count == 0) whole.Add(used[drawn ? Drawn(used) : 0]);
             foreach (var (fill, level) in whole)
             {
                 for (var copies = Math.Max(1, (int)(level + 1e-5)); copies > 0; copies--) Take(fill, want, taken);
             }
         }
 
-        return taken.Count <= most ? taken : null;
+        if (taken.Count <= most) Plan = taken;
     }
 
     private void Take(int[] fill, int[] want, List<int[]> taken)

@@ -24,7 +24,7 @@ internal sealed class SharingSearch
         var fits = new TileFits(wanted);
         var serving = new Serving(wanted);
         _fill = new(wanted, fits);
-        _relaxed = new(wanted, fits, _fill, serving);
+        _relaxed = new(fits, _fill, serving);
         _repacking = new(wanted, fits);
         _dive = new(_relaxed, serving);
         _want = Array.ConvertAll(wanted.Kinds, k => k.Wanted);
@@ -59,23 +59,27 @@ internal sealed class SharingSearch
 
         if (!Open) yield break;
         _relaxed.Know(_best);
-        Bound(_relaxed.ForBound(_want, Stop).Weights);
+        var cover = _relaxed.ForBound(_want);
+        while (!Stop() && cover.Step()) yield return Best;
+        Bound(cover.Weights);
         yield return Best;
         for (var round = 0; Open; round++)
         {
-            if (_dive.Down(_want, _best.Count - 1, round > 0, Stop) is { } plan) Take(plan);
-            yield return Best;
+            foreach (var _ in _dive.Down(_want, _best.Count - 1, round > 0))
+            {
+                if (Stop()) yield break;
+                yield return Best;
+            }
+
+            if (_dive.Plan is { } plan) Take(plan);
             if (round == 0 && Open)
             {
                 Complete();
                 yield return Best;
             }
 
-            if (Open)
-            {
-                Repack(400);
-                yield return Best;
-            }
+            if (Open) Repack(400);
+            yield return Best;
         }
     }
 
