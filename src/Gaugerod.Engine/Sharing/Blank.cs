@@ -18,10 +18,10 @@ internal enum Sides
 internal readonly record struct Blank(long Width, long Height, Sides Kept)
 {
     /// <summary>The blank turned a quarter counter-clockwise: its left side comes to lie at the bottom.</summary>
-    public Blank Quarter => new(Height, Width, (Sides)((((int)Kept << 1) | ((int)Kept >> 3)) & 15));
+    public Blank Quarter() => new(Height, Width, (Sides)((((int)Kept << 1) | ((int)Kept >> 3)) & 15));
 
     /// <summary>The blank turned half round.</summary>
-    public Blank Half => new(Width, Height, (Sides)((((int)Kept << 2) | ((int)Kept >> 2)) & 15));
+    public Blank Half() => new(Width, Height, (Sides)((((int)Kept << 2) | ((int)Kept >> 2)) & 15));
 }
 
 /// <summary>How a blank may be turned to lie in a tile.</summary>
@@ -58,7 +58,7 @@ internal sealed record Stock(long Width, long Height, long Kerf, Turns Turns)
                 yield return (lies, quarters);
             }
 
-            lies = lies.Quarter;
+            lies = lies.Quarter();
         }
     }
 

@@ -10,7 +10,7 @@ namespace Gaugerod.Engine.Sharing;
 internal readonly record struct Parcel(long Width, long Height, Sides Kept, (int Set, int At) First, (int Set, int At) Second, bool Upright)
 {
     /// <summary>Whether a place for the other would do for this one.</summary>
-    public bool AsGoodAs(in Parcel other) => Width <= other.Width && Height <= other.Height && (Kept & ~other.Kept) == 0;
+    public bool AsGoodAs(in Parcel other) => Width <= other.Width && Height <= other.Height && (Kept & ~other.Kept) == Sides.None;
 }
 
 /// <summary>
@@ -84,7 +84,7 @@ internal sealed class Parcels
     private void Beside(int set, (int Set, int At) left, (int Set, int At) right)
     {
         var (a, b) = (_of[left.Set][left.At], _of[right.Set][right.At]);
-        if ((a.Kept & Sides.Right) != 0 || (b.Kept & Sides.Left) != 0) return;
+        if ((a.Kept & Sides.Right) != Sides.None || (b.Kept & Sides.Left) != Sides.None) return;
         var width = a.Width + _stock.Kerf + b.Width;
         if (width <= _stock.Width) Add(set, new(width, Math.Max(a.Height, b.Height), a.Kept | b.Kept, left, right, true));
     }
@@ -92,7 +92,7 @@ internal sealed class Parcels
     private void Above(int set, (int Set, int At) lower, (int Set, int At) upper)
     {
         var (a, b) = (_of[lower.Set][lower.At], _of[upper.Set][upper.At]);
-        if ((a.Kept & Sides.Top) != 0 || (b.Kept & Sides.Bottom) != 0) return;
+        if ((a.Kept & Sides.Top) != Sides.None || (b.Kept & Sides.Bottom) != Sides.None) return;
         var height = a.Height + _stock.Kerf + b.Height;
         if (height <= _stock.Height) Add(set, new(Math.Max(a.Width, b.Width), height, a.Kept | b.Kept, lower, upper, false));
     }

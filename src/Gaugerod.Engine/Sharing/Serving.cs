@@ -18,7 +18,7 @@ internal sealed class Serving
                 var blank = wanted.Kinds[small].Blank;
                 foreach (var way in wanted.Ways(large))
                 {
-                    _serves[(large * _kinds) + small] |= blank.Width <= way.Width && blank.Height <= way.Height && (blank.Kept & ~way.Kept) == 0;
+                    _serves[(large * _kinds) + small] |= blank.Width <= way.Width && blank.Height <= way.Height && (blank.Kept & ~way.Kept) == Sides.None;
                 }
             }
         }

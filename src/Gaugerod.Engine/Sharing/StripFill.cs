@@ -28,8 +28,8 @@ internal sealed class StripFill
             if (wanted.Across[kind] != across) continue;
             var blank = wanted.Kinds[kind].Blank;
             var length = (upright ? blank.Width : blank.Height) + stock.Kerf;
-            var near = (blank.Kept & (upright ? Sides.Left : Sides.Bottom)) != 0;
-            var far = (blank.Kept & (upright ? Sides.Right : Sides.Top)) != 0;
+            var near = (blank.Kept & (upright ? Sides.Left : Sides.Bottom)) != Sides.None;
+            var far = (blank.Kept & (upright ? Sides.Right : Sides.Top)) != Sides.None;
             var ends = near ? 1 : far ? 2 : 0;
             var copies = (int)Math.Min(int.MaxValue, _room / length);
             strips.Add((kind, length, ends == 0 ? copies : Math.Min(copies, _turns ? 2 : 1), ends));

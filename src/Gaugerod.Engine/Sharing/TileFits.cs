@@ -70,8 +70,8 @@ internal sealed class TileFits
             var blank = _wanted.Kinds[kind].Blank;
             sum += (across == Across.Upright ? blank.Width : blank.Height) + _wanted.Stock.Kerf;
             var ends = across == Across.Upright ? Sides.Left | Sides.Right : Sides.Bottom | Sides.Top;
-            if ((blank.Kept & ends & (Sides.Left | Sides.Bottom)) != 0) near++;
-            if ((blank.Kept & ends & (Sides.Right | Sides.Top)) != 0) far++;
+            if ((blank.Kept & ends & (Sides.Left | Sides.Bottom)) != Sides.None) near++;
+            if ((blank.Kept & ends & (Sides.Right | Sides.Top)) != Sides.None) far++;
         }
 
         var room = across == Across.Upright ? _wanted.Stock.Width : _wanted.Stock.Height;

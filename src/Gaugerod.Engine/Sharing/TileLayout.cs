@@ -93,7 +93,7 @@ internal sealed class TileLayout
     private Area Upright(Blank lies, Area room)
     {
         if (lies.Width == room.Width) return room;
-        var atRight = (lies.Kept & Sides.Right) != 0;
+        var atRight = (lies.Kept & Sides.Right) != Sides.None;
         var cut = atRight ? room.Right - lies.Width : room.Left + lies.Width;
         Cuts.Add(new(true, cut, atRight, room));
         Keep(atRight ? room with { Right = cut - _stock.Kerf } : room with { Left = cut + _stock.Kerf });
@@ -103,7 +103,7 @@ internal sealed class TileLayout
     private Area Level(Blank lies, Area room)
     {
         if (lies.Height == room.Height) return room;
-        var atTop = (lies.Kept & Sides.Top) != 0;
+        var atTop = (lies.Kept & Sides.Top) != Sides.None;
         var cut = atTop ? room.Top - lies.Height : room.Bottom + lies.Height;
         Cuts.Add(new(false, cut, atTop, room));
         Keep(atTop ? room with { Top = cut - _stock.Kerf } : room with { Bottom = cut + _stock.Kerf });

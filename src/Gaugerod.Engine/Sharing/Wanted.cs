@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Gaugerod.Engine.Sharing;
 
 /// <summary>A blank and how many of it are wanted.</summary>
@@ -35,7 +37,7 @@ internal sealed class Wanted
             var settled = stock.Settled(blanks[i]);
             if (settled.Width <= 0 || settled.Height <= 0 || settled.Width > stock.Width || settled.Height > stock.Height)
             {
-                throw new ArgumentException($"Blank {i} does not go into the tile.", nameof(blanks));
+                throw new ArgumentException(string.Create(CultureInfo.InvariantCulture, $"Blank {i} does not go into the tile."), nameof(blanks));
             }
 
             if (!groups.TryGetValue(settled, out var list)) groups[settled] = list = [];
@@ -73,5 +75,5 @@ internal sealed class Wanted
 
     /// <summary>Whether a strip keeps one of the two ends of the tile.</summary>
     public bool NeedsEnd(int kind) =>
-        (Kinds[kind].Blank.Kept & (Across[kind] == Sharing.Across.Upright ? Sides.Left | Sides.Right : Sides.Bottom | Sides.Top)) != 0;
+        (Kinds[kind].Blank.Kept & (Across[kind] == Sharing.Across.Upright ? Sides.Left | Sides.Right : Sides.Bottom | Sides.Top)) != Sides.None;
 }

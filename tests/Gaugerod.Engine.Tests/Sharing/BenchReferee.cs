@@ -43,8 +43,8 @@ internal static class BenchReferee
     private static List<Blank> Turned(Stock stock, Blank blank)
     {
         var all = new List<Blank> { blank };
-        if (stock.Turns != Turns.None) all.Add(blank.Half);
-        if (stock.Turns == Turns.Quarters) all.AddRange([blank.Quarter, blank.Quarter.Half]);
+        if (stock.Turns != Turns.None) all.Add(blank.Half());
+        if (stock.Turns == Turns.Quarters) all.AddRange([blank.Quarter(), blank.Quarter().Half()]);
         return all;
     }
 

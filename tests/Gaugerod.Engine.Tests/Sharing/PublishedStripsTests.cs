@@ -1,3 +1,4 @@
+using Xunit.Abstractions;
 using System.Diagnostics;
 using Gaugerod.Engine.Sharing;
 

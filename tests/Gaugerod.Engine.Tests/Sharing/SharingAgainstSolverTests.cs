@@ -43,24 +43,19 @@ public sealed class SharingAgainstSolverTests
     private static int LeastBySolver(Wanted wanted)
     {
         var model = new CpModel();
-        var taken = new List<BoolVar>();
-        var gives = Array.ConvertAll(wanted.Kinds, _ => new List<(BoolVar Tile, int Copies)>());
+        var taken = new List<IntVar>();
+        var gives = Array.ConvertAll(wanted.Kinds, _ => new List<(IntVar Tiles, int Copies)>());
         foreach (var fill in Fills(wanted))
         {
-            // A tile may be cut in the same way as often as its scarcest blank is wanted; each time is a tile of its own.
             var copies = fill.GroupBy(kind => kind).ToDictionary(g => g.Key, g => g.Count());
-            var most = copies.Min(c => wanted.Kinds[c.Key].Wanted / c.Value);
-            for (var i = 0; i < Math.Max(1, most); i++)
-            {
-                var tile = model.NewBoolVar("");
-                taken.Add(tile);
-                foreach (var (kind, count) in copies) gives[kind].Add((tile, count));
-            }
+            var tiles = model.NewIntVar(0, copies.Max(c => (wanted.Kinds[c.Key].Wanted + c.Value - 1) / c.Value), "");
+            taken.Add(tiles);
+            foreach (var (kind, count) in copies) gives[kind].Add((tiles, count));
         }
 
         for (var kind = 0; kind < gives.Length; kind++)
         {
-            model.Add(LinearExpr.WeightedSum(gives[kind].Select(g => g.Tile), gives[kind].Select(g => (long)g.Copies)) >= wanted.Kinds[kind].Wanted);
+            model.Add(LinearExpr.WeightedSum(gives[kind].Select(g => g.Tiles), gives[kind].Select(g => (long)g.Copies)) >= wanted.Kinds[kind].Wanted);
         }
 
         model.Minimize(LinearExpr.Sum(taken));
@@ -78,22 +73,19 @@ public sealed class SharingAgainstSolverTests
 
         void Grow(int from)
         {
-            var grown = false;
             for (var kind = from; kind < wanted.Kinds.Length; kind++)
             {
-                if (held.Count(k => k == kind) >= wanted.Kinds[kind].Wanted) continue;
+                if (!Fits(kind)) continue;
                 held.Add(kind);
-                if (fits.Fit(held.ToArray()))
-                {
-                    grown = true;
-                    Grow(kind);
-                }
-
+                Grow(kind);
                 held.RemoveAt(held.Count - 1);
             }
 
             // What still takes another gives nothing that the fuller tile does not give.
-            if (!grown && held.Count > 0) fills.Add([.. held]);
+            if (held.Count > 0 && !Enumerable.Range(0, wanted.Kinds.Length).Any(Fits)) fills.Add([.. held]);
         }
+
+        bool Fits(int kind) =>
+            held.Count(k => k == kind) < wanted.Kinds[kind].Wanted && fits.Fit(held.Append(kind).Order().ToArray());
     }
 }

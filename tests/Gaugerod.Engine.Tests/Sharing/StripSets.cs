@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gaugerod.Engine.Sharing;
+using Gaugerod.Testing;
 
 namespace Gaugerod.Engine.Tests.Sharing;
 
