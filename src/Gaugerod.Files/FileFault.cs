@@ -1,3 +1,6 @@
+using Gaugerod.Engine;
+using Gaugerod.Plane;
+
 namespace Gaugerod.Files;
 
 /// <summary>Something in a file that cannot be used, and where it stands.</summary>
@@ -10,6 +13,9 @@ namespace Gaugerod.Files;
 /// <param name="Nearest">The nearest thing that would do; null when there is none.</param>
 public sealed record FileFault(string File, int Line, int Column, string Path, string Found, string Expected, string? Nearest)
 {
+    /// <summary>What to put into the file so that it has what <see cref="Nearest"/> says and this fault no more; none where that is advice only.</summary>
+    public Sequence<Mend> Mends { get; init; } = [];
+
     /// <summary>The fault as one message for a person.</summary>
     public string Say()
     {

@@ -110,6 +110,20 @@ public sealed class EditorsTests(Rig rig)
     }
 
     [Fact]
+    public async Task A_drain_put_in_beside_a_hole_without_a_name_is_the_one_that_is_gone_to()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await device.OpenAsync();
+        // A job that is not whole yet: it cannot be planned.
+        await OpenFileAsync(page, System.Text.Encoding.UTF8.GetBytes(Floor.Replace("\"outline\"", """ "holes": [{ "x": 300, "y": 300, "diameter": 20 }], "outline" """, StringComparison.Ordinal)));
+        await Expect(Button(page, "+ Rug")).ToBeVisibleAsync(new() { Timeout = 60_000 });
+        await page.Locator("summary", new() { HasText = "Falls and folds" }).ClickAsync();
+        await Button(page, "+ Drain in the middle").ClickAsync();
+        await Expect(page.Locator("#f-faces-0--holes-1--diameter")).ToBeFocusedAsync();
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
     public async Task A_fold_line_is_added_typed_and_taken_out()
     {
         await using var device = await rig.DeviceAsync(phone: false);

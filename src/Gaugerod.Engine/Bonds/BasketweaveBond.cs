@@ -21,10 +21,11 @@ internal static class BasketweaveBond
         if (n < 2 || !tiles.Allows(inner))
         {
             n = Math.Max(n, 2);
+            var (width, height) = ((tile.Height * n) + (joint * (n - 1)), Length.FromSteps((tile.Width - (joint * (n - 1))).Steps / n));
             return new BondRefusal(
                 $"a tile {tiles.Say(tile.Width)} by {tiles.Say(tile.Height)}",
                 $"a tile as long as {BondTiles.Say(n)} side by side with their joints",
-                $"a width of {tiles.Say((tile.Height * n) + (joint * (n - 1)))}");
+                [tiles.Offer($"a width of {tiles.Say(width)}", 0, width, null), tiles.Offer($"a height of {tiles.Say(height)}", 0, null, height)]);
         }
 
         var block = tile.Width + joint;

@@ -1,4 +1,3 @@
-using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
@@ -17,14 +16,16 @@ internal static class ChevronBond
         var (tile, joint, slope) = (tiles.Tile, tiles.Joint, request.Slope);
         if (slope.Thousandths is <= 0 or >= Angle.QuarterTurn)
         {
-            return new BondRefusal($"planks that slope {slope}", "a slope of more than 0° and less than 90°", "45°");
+            // A minus sign is taken for a slip.
+            var turned = slope.Thousandths < 0 ? -slope : slope;
+            return new BondRefusal($"planks that slope {slope}", "a slope of more than 0° and less than 90°", [.. turned.Thousandths is > 0 and < Angle.QuarterTurn ? [Sloping(turned)] : Array.Empty<BondOffer>(), .. Under(turned)]);
         }
 
         if (tiles.Products.Count > 1 && tiles.Products[1] is { } other && (other.Width, other.Height) != (tile.Width, tile.Height))
         {
             return new BondRefusal(
                 $"\"{other.Name}\", {tiles.Say(other.Width)} by {tiles.Say(other.Height)}", "planks of one size sloping up and down",
-                $"{tiles.Say(tile.Width)} by {tiles.Say(tile.Height)}");
+                [tiles.Offer($"{tiles.Say(tile.Width)} by {tiles.Say(tile.Height)}", 1, tile.Width, tile.Height)]);
         }
 
         var heading = Heading.Of(slope);
@@ -33,8 +34,8 @@ internal static class ChevronBond
         if ((rise + end).Steps > ConvexClip.MostSteps)
         {
             return new BondRefusal(
-                $"planks that stand {tiles.Say(rise + end)} high from the foot of one end to the head of the other", "planks that stand 5 m high at the most",
-                Stands(tile, Angle.FromDegrees(45)) <= ConvexClip.MostSteps ? "45°" : "shorter or narrower planks");
+                $"planks that stand {LengthText.Nearest(rise + end, tiles.Tape)} high from the foot of one end to the head of the other", $"planks that stand {LengthText.Down(Length.FromSteps(ConvexClip.MostSteps), tiles.Tape)} high at the most",
+                Under(slope));
         }
 
         var (right, far) = (width + joint, (width * 2) + joint);
@@ -43,11 +44,11 @@ internal static class ChevronBond
         return new Bond(
             new(new(right * 2, Length.Zero), new(Length.Zero, pitch)),
             [new(new(up.ToSequence())) { Lies = slope }, new(new(down.ToSequence()), tiles.Products.Count > 1 ? 1 : 0) { Lies = -slope }], Lay.Level);
-    }
 
-    private static double Stands(Product tile, Angle slope)
-    {
-        var heading = Heading.Of(slope);
-        return (tile.Width.Steps * heading.Sin) + (tile.Height.Steps / heading.Cos);
+        // The steeper, the higher they stand.
+        IEnumerable<BondOffer> Under(Angle than) =>
+            Enumerable.Range(1, 89).Reverse().Select(degrees => Angle.FromDegrees(degrees)).Where(angle => angle.Thousandths <= Math.Max(than.Thousandths, 1000)).Select(Sloping);
+
+        BondOffer Sloping(Angle angle) => new($"{angle}") { Request = request with { Slope = angle } };
     }
 }

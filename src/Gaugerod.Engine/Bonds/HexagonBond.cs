@@ -18,17 +18,24 @@ internal static class HexagonBond
     {
         var (w, h, j) = (tiles.Tile.Width, tiles.Tile.Height, tiles.Joint);
         var regular = Grid.Nearest(w.Steps / (2 * Math.Sqrt(3)));
+        var across = Grid.Nearest(h.Steps * Math.Sqrt(3) / 2);
         if (request.Point is null && (h - Grid.Nearest(w.Steps * 2 / Math.Sqrt(3))).Abs() > s_near)
         {
             return new BondRefusal(
                 $"a tile {tiles.Say(w)} across the flats and {tiles.Say(h)} from point to point",
-                "a regular hexagon, or \"point\": how far a point stands out beyond the flats", $"a height of {tiles.Say(regular * 4)}");
+                "a regular hexagon, or \"point\": how far a point stands out beyond the flats", [
+                    tiles.Offer($"a height of {tiles.Say(regular * 4)}", 0, null, regular * 4),
+                    tiles.Offer($"a width of {tiles.Say(across)}", 0, across, null),
+                ]);
         }
 
         var p = request.Point ?? regular;
         if (p <= Length.Zero || p * 2 >= h)
         {
-            return new BondRefusal($"points that stand out {tiles.Say(p)}", $"more than nothing and less than half of the tile's {tiles.Say(h)}", tiles.Say(Length.Min(regular, Length.FromSteps(h.Steps / 4))));
+            Length[] nearest = p <= Length.Zero ? [Length.Min(regular, Length.FromSteps(h.Steps / 4))] : [tiles.Tape.Down(Length.FromSteps(h.Steps / 2) - Length.FromSteps(1)), tiles.Under(Length.FromSteps(h.Steps / 2))];
+            return new BondRefusal(
+                $"points that stand out {tiles.Say(p)}", $"points that stand out by something, and less than half of the tile's height of {tiles.Say(h)}",
+                nearest.Select(point => new BondOffer(tiles.Say(point)) { Request = request with { Point = point } }));
         }
 
         var half = w.Steps / 2.0;

@@ -13,8 +13,6 @@ internal static class ModularBond
 {
     private const int Side = 6;
 
-    private static readonly (int Width, int Height)[] s_sizes = [(3, 2), (2, 2), (2, 1), (1, 1)];
-
     // Where each lies in units, which product it is, and whether it stands upright.
     private static readonly (int X, int Y, int Product, bool Stands)[] s_places =
     [
@@ -26,19 +24,8 @@ internal static class ModularBond
 
     public static BondMaking Make(BondTiles tiles)
     {
-        var (small, joint) = (tiles.Products[3], tiles.Joint);
-        if (Squares.Refusal(tiles, small) is { } uneven) return uneven;
-        var unit = small.Width + joint;
-        for (var i = 0; i < s_sizes.Length; i++)
-        {
-            var product = tiles.Products[i];
-            var (width, height) = ((unit * s_sizes[i].Width) - joint, (unit * s_sizes[i].Height) - joint);
-            if (BondTiles.Fits(product.Width, width) && BondTiles.Fits(product.Height, height)) continue;
-            return new BondRefusal(
-                $"\"{product.Name}\", {tiles.Say(product.Width)} by {tiles.Say(product.Height)}, with a unit of {tiles.Say(unit)} from \"{small.Name}\" and its joint",
-                $"a tile of {BondTiles.Say(s_sizes[i].Width)} by {BondTiles.Say(s_sizes[i].Height)} units less a joint",
-                $"{tiles.Say(width)} by {tiles.Say(height)}");
-        }
+        var unit = tiles.Products[3].Width + tiles.Joint;
+        if (ModularSizes.Unfit(tiles, unit).Any()) return ModularSizes.Refusal(tiles, unit);
 
         var motif = s_places.Select(place =>
         {

@@ -16,11 +16,19 @@ internal static class MosaicBond
         {
             return new BondRefusal(
                 $"{BondTiles.Say(request.Across)} by {BondTiles.Say(request.Up)} chips with joints of {tiles.Say(joint)} in a sheet {tiles.Say(sheet.Width)} by {tiles.Say(sheet.Height)}",
-                "joints that leave something of the chips", "a narrower joint, or fewer chips");
+                "joints that leave something of the chips",
+                [new($"{BondTiles.Say(Most(sheet.Width, request.Across))} by {BondTiles.Say(Most(sheet.Height, request.Up))} chips") { Request = request with { Across = Most(sheet.Width, request.Across), Up = Most(sheet.Height, request.Up) } }]);
         }
 
         var chips = GridBond.Make(new(Lay.Level), sheet with { Width = width, Height = height }, joint);
         return GridBond.Make(new(Lay.Level), sheet, joint) with { Chips = chips };
+
+        int Most(Length side, int asked)
+        {
+            var count = asked;
+            while (count > 1 && Chip(side, count) <= Length.Zero) count--;
+            return count;
+        }
 
         // A sheet's chips with a joint after each fill the sheet and one joint more.
         Length Chip(Length side, int count) => Length.FromSteps((side + joint).Steps / count) - joint;

@@ -21,21 +21,21 @@ internal static class OctagonBond
         var corner = request.Corner ?? Corner(d, joint);
         if (corner <= Length.Zero || corner * 2 >= s)
         {
-            var (found, nearest) = request.Corner is null
-                ? ($"a square of {tiles.Say(d)} between octagons of {tiles.Say(s)}", $"a square under {tiles.Say(Grid.Nearest((s.Steps / s_root) - (s_root * (s_root - 1) * joint.Steps)))}")
-                : ($"corners that take {tiles.Say(corner)} off each side", $"less than {tiles.Say(Length.FromSteps(s.Steps / 2))}");
-            return new BondRefusal(found, "an octagon whose corners leave something of every side", nearest);
+            return request.Corner is null
+                ? new BondRefusal($"a square of {tiles.Say(d)} between octagons of {tiles.Say(s)}", "an octagon whose corners leave something of every side", [.. SmallerSquare(), Larger()])
+                : new BondRefusal(
+                    $"corners that take {tiles.Say(corner)} off each side", $"corners that take something, and less than half of the octagon's {tiles.Say(s)}", [Alike(), .. SmallerSquare(), Larger()]);
         }
 
         var around = Grid.Nearest(((joint.Steps + corner.Steps) / s_root) - (d.Steps / 2.0));
         if (!tiles.Allows(around))
         {
             // Where the joints alone fill what the corners leave, no square fits.
-            var fits = Grid.Nearest(s_root * (corner.Steps - ((s_root - 1) * joint.Steps)));
+            var fits = tiles.Under(Grid.Nearest(s_root * (corner.Steps - ((s_root - 1) * joint.Steps))));
             return new BondRefusal(
-                $"a square of {tiles.Say(d)}, which leaves a joint of {tiles.Say(around)} to the octagons",
-                "a square that leaves a joint that is allowed",
-                fits > Length.Zero ? $"a square of {tiles.Say(fits)}" : $"corners that take {tiles.Say(Corner(d, joint))} off each side");
+                around.IsNegative ? $"a square of {tiles.Say(d)}, which runs {tiles.Say(around.Abs())} over the octagons round it" : $"a square of {tiles.Say(d)}, which leaves a joint of {tiles.Say(around)} to the octagons",
+                tiles.Range.Least == tiles.Range.Most ? $"a square that leaves a joint of {tiles.Say(joint)}" : $"a square that leaves a joint from {tiles.Say(tiles.Range.Least)} to {tiles.Say(tiles.Range.Most)}",
+                [tiles.Offer($"a square of {tiles.Say(fits)}", 1, fits, fits), Alike(), .. SmallerSquare(), Larger()]);
         }
 
         // Where four octagons meet; the square's points stand half its diagonal from there.
@@ -49,6 +49,27 @@ internal static class OctagonBond
         return new Bond(
             new(new(step, Length.Zero), new(Length.Zero, step)),
             [new(new(octagon.ToSequence())), new(new(square.ToSequence()), 1) { Lies = Angle.FromDegrees(45) }], Lay.Level);
+
+        BondOffer Alike() => new($"corners that take {tiles.Say(Corner(d, joint))} off each side") { Request = request with { Corner = Corner(d, joint) } };
+
+        // The largest square between octagons of this size, all joints alike.
+        IEnumerable<BondOffer> SmallerSquare()
+        {
+            var most = Grid.Nearest((s.Steps / s_root) - (s_root * (s_root - 1) * joint.Steps));
+            foreach (var side in new[] { tiles.Tape.Down(most - Length.FromSteps(4)), tiles.Under(most - Length.FromSteps(4)) })
+            {
+                yield return tiles.Offer($"a square of {tiles.Say(side)}{Usual()}", 1, side, side) with { Request = request with { Corner = null } };
+            }
+        }
+
+        // The least octagon round this square.
+        BondOffer Larger()
+        {
+            var side = tiles.Over(Corner(d, joint) * 2);
+            return tiles.Offer($"an octagon of {tiles.Say(side)} both ways{Usual()}", 0, side, side) with { Request = request with { Corner = null } };
+        }
+
+        string Usual() => request.Corner is null ? "" : ", its corners left out";
     }
 
     /// <summary>The corner that leaves a square the same joint that the octagons have.</summary>

@@ -8,7 +8,7 @@ namespace Gaugerod.Engine.Bonds;
 /// </summary>
 internal static class PinwheelBond
 {
-    public static BondMaking Make(BondTiles tiles)
+    public static BondMaking Make(Angle turn, BondTiles tiles)
     {
         var (large, small, joint) = (tiles.Tile, tiles.Products[1], tiles.Joint);
         if ((Squares.Refusal(tiles, large) ?? Squares.Refusal(tiles, small)) is { } uneven) return uneven;
@@ -17,7 +17,11 @@ internal static class PinwheelBond
         {
             return new BondRefusal(
                 $"squares of {tiles.Say(large.Width)} with squares of {tiles.Say(small.Width)}",
-                "a second square smaller than the run's own", little > big ? "the two products exchanged" : "a grid, for squares of one size");
+                "a second square smaller than the run's own", [
+                    little > big
+                        ? new("the two products exchanged") { Tiles = tiles with { Products = [small, large] } }
+                        : new("a grid, for squares of one size") { Request = new BondRequest.Grid(Lay.Level) { Turn = turn } },
+                ]);
         }
 
         return new Bond(

@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 
@@ -22,7 +23,8 @@ internal static class PlankBond
         var (height, joint, products) = (tiles.Tile.Height, tiles.Joint, tiles.Products);
         if (products.FirstOrDefault(other => other.Height != height) is { } odd)
         {
-            return new BondRefusal($"\"{odd.Name}\", {tiles.Say(odd.Height)} wide", "planks of one width in a course", tiles.Say(height));
+            var alike = tiles with { Products = products.Select(plank => plank with { Height = height }).ToSequence() };
+            return new BondRefusal($"\"{odd.Name}\", {tiles.Say(odd.Height)} wide", "planks of one width in a course", [new(LengthText.Exact(height, tiles.Tape)) { Tiles = alike }]);
         }
 
         var lengths = products.Select(plank => (plank.Width + joint).Steps).ToArray();
@@ -71,10 +73,11 @@ internal static class PlankBond
     {
         // An end over the middle of the longest plank is as far from its ends as one can be.
         var most = Math.Min(request.Stagger.Steps, lengths.Max() / 2);
-        var nearest = Enumerable.Range(1, Parts).Select(part => tiles.Tape.Down(Length.FromSteps(most * (Parts - part) / Parts)))
-            .FirstOrDefault(stagger => Laid(lengths, stagger.Steps, request.Start) is not null);
+        var parts = Enumerable.Range(1, Parts - 1).Select(part => most * (Parts - part) / Parts);
+        var staggers = parts.Append(Product.LeastSide.Steps).Select(steps => tiles.Tape.Down(Length.FromSteps(steps))).Append(Product.LeastSide)
+            .Where(stagger => stagger >= Product.LeastSide && stagger < request.Stagger).Distinct();
         return new(
             $"a stagger of {tiles.Say(request.Stagger)} with planks of {string.Join(", ", tiles.Products.Select(plank => tiles.Say(plank.Width)))}",
-            "a stagger that courses in chance order can keep", tiles.Say(nearest));
+            "a stagger that courses in chance order can keep", staggers.Select(stagger => new BondOffer(tiles.Say(stagger)) { Request = request with { Stagger = stagger } }));
     }
 }

@@ -11,5 +11,6 @@ internal static class Squares
         ? null
         : new(
             $"\"{tile.Name}\", {tiles.Say(tile.Width)} by {tiles.Say(tile.Height)}",
-            "a square tile", $"{tiles.Say(Length.Min(tile.Width, tile.Height))} both ways");
+            "a square tile", new[] { Length.Min(tile.Width, tile.Height), Length.Max(tile.Width, tile.Height) }
+                .Select(side => tiles.Offer($"{tiles.Say(side)} both ways", Enumerable.Range(0, tiles.Products.Count).First(i => tiles.Products[i] == tile), side, side)));
 }

@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Bonds;
@@ -17,13 +18,14 @@ internal static class WindmillBond
         {
             return new BondRefusal(
                 $"a tile {tiles.Say(length)} by {tiles.Say(width)}", "a tile longer than it is wide by more than a joint",
-                $"a width over {tiles.Say(width + joint)}");
+                // As long as its square asks.
+                [Long(width + joint + square.Width), Long(tiles.Over(width + joint + Product.LeastSide)), High()]);
         }
 
         if (Squares.Refusal(tiles, square) is { } uneven) return uneven;
         if (!BondTiles.Fits(square.Width, left))
         {
-            return new BondRefusal($"a square of {tiles.Say(square.Width)}", $"a square that fills what four tiles leave, {tiles.Say(left)}", tiles.Say(left));
+            return new BondRefusal($"a square of {tiles.Say(square.Width)}", $"a square that fills what four tiles leave, {tiles.Say(left)}", [tiles.Offer(tiles.Say(left), 1, left, left), Long(width + joint + square.Width), High()]);
         }
 
         var (l, w) = (length + joint, width + joint);
@@ -37,5 +39,15 @@ internal static class WindmillBond
                 BondTile.At(at, at, square.Width, square.Width, 1),
             ],
             Lay.Level);
+
+        BondOffer High() => tiles.Offer($"a height of {tiles.Say(length - joint - square.Width)}", 0, null, length - joint - square.Width);
+
+        // A tile of this length leaves a square of so much.
+        BondOffer Long(Length tileLength)
+        {
+            var (sized, fits) = (tiles.Sized(0, tileLength, null), tileLength - width - joint);
+            var same = BondTiles.Fits(square.Width, fits) && square.Width == square.Height;
+            return new($"a width of {tiles.Say(tileLength)}{(same ? "" : $", with a square of {tiles.Say(fits)}")}") { Tiles = same ? sized : sized.Sized(1, fits, fits) };
+        }
     }
 }

@@ -23,6 +23,12 @@ internal abstract record Check(int Want, int Face, bool Must, int Weight)
     /// <summary>A hundredth of a millimetre: nearer than anyone can set a tile.</summary>
     public const long Tolerance = 32;
 
+    /// <summary>The want that it is the aim of: it brings an edge to a joint where it can, of a want that no placing holds; null for any other.</summary>
+    public int? AimOf { get; init; }
+
+    /// <summary>Whether the tool asks for it unasked, so that it counts after slivers.</summary>
+    public bool IsLate { get; init; }
+
     /// <summary>Where a tile may begin that way, on the face, so that it may be held; nothing where it does not hang on that.</summary>
     public virtual IEnumerable<long> TargetsOn(CheckAxis axis) => [];
 
@@ -49,6 +55,52 @@ internal abstract record Check(int Want, int Face, bool Must, int Weight)
             }
 
             return false;
+        }
+    }
+
+    /// <summary>In every course that meets some edges a tile begins, or ends, along them.</summary>
+    /// <param name="Target">Where a tile may begin so, along, on the face.</param>
+    /// <param name="Stretches">From where to where the edges reach, across.</param>
+    public sealed record EveryCourse(int Want, int Face, bool Must, int Weight, long Target, (long From, long To)[] Stretches) : Check(Want, Face, Must, Weight)
+    {
+        public override IEnumerable<long> TargetsOn(CheckAxis axis) => axis == CheckAxis.Along ? [Target] : [];
+
+        /// <summary>Whether some start along may hold it with this one across: the courses that meet the edges begin alike.</summary>
+        public bool MayHold(long v, Courses courses)
+        {
+            long? first = null;
+            foreach (var offset in Met(v, courses))
+            {
+                if (!Near(first ??= offset, offset, courses.Period)) return false;
+            }
+
+            return first is not null;
+        }
+
+        /// <summary>Whether it is held.</summary>
+        /// <param name="u">Where a tile of course 0 begins along.</param>
+        /// <param name="v">Where course 0 begins across.</param>
+        /// <param name="courses">The bond's courses.</param>
+        public bool IsHeld(long u, long v, Courses courses)
+        {
+            var any = false;
+            foreach (var offset in Met(v, courses))
+            {
+                var off = Grid.Mod(Target - u - offset, courses.Period);
+                if (off > Tolerance && courses.Period - off > Tolerance) return false;
+                any = true;
+            }
+
+            return any;
+        }
+
+        /// <summary>What the courses that meet the edges add to the start.</summary>
+        private IEnumerable<long> Met(long v, Courses courses)
+        {
+            foreach (var (from, to) in Stretches)
+            {
+                for (var k = Grid.FloorDiv(from + Tolerance - v - courses.Depth, courses.Rise) + 1; v + (k * courses.Rise) < to - Tolerance; k++) yield return courses.Offset(k);
+            }
         }
     }
 

@@ -1,6 +1,6 @@
 using Gaugerod.Engine.Bonds;
-using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
 
 namespace Gaugerod.Engine.Lines;
 
@@ -14,17 +14,20 @@ internal static class CheckMaker
         var checks = new List<Check>();
         for (var i = 0; i < wants.Count; i++)
         {
-            if (Of(wants[i], i, model) is { } check) checks.Add(check);
+            checks.AddRange(Of(wants[i], i, model));
         }
 
         for (var f = 0; f < frames.Length; f++)
         {
             if (limits.Smallest is { } smallest) checks.Add(new Check.AtLeast(-1, f, true, 1, AllEdges(frames[f]), smallest.Steps - model.Relax.Side, smallest.Steps - model.Relax.Level));
-            if (limits.HalfTile) checks.Add(HalfTile(f, frames[f], courses, model.Relax));
+            if (limits.HalfTile) checks.Add(HalfTile(f, frames[f], courses, model.Relax) with { IsLate = MovesThings(wants) });
         }
 
         return [.. checks];
     }
+
+    /// <summary>Whether things may be moved: then the tool's wishes for their edges and its guidance of half a tile, both unasked, weigh against each other after slivers.</summary>
+    public static bool MovesThings(Sequence<Want> wants) => wants.Any(want => want is Want.JointOnEdge { OfMovable: true });
 
     /// <summary>The half-tile guidance as a wish on all edges of a face.</summary>
     public static Check.AtLeast HalfTile(int face, FaceFrame frame, Courses courses, Relax relax) =>
@@ -36,7 +39,16 @@ internal static class CheckMaker
     public static int[] Edges(FinishedFace face, string name) =>
         [.. Enumerable.Range(0, face.Edges.Count).Where(i => string.Equals(face.Edges[i].Name, name, StringComparison.Ordinal))];
 
-    private static Check? Of(Want want, int index, RunModel model)
+    private static IEnumerable<Check> Of(Want want, int index, RunModel model) => want switch
+    {
+        Want.JointOnEdge on when Find(model.Frames, on.Edge.Face) is { } f => OnEdge.Joint(on, index, f, model),
+        // What rakes has no course along it.
+        Want.FullCourse full when Find(model.Frames, full.Edge.Face) is { } f =>
+            [OnEdge.Aim(Edges(model.Frames[f].Face, full.Edge.Edge), index, f, want, model) ?? new Check.Stands(index, f, want.Must, want.Weight, CheckAxis.Across, [])],
+        _ => Other(want, index, model) is { } check ? [check] : [],
+    };
+
+    private static Check? Other(Want want, int index, RunModel model)
     {
         var (frames, courses, joint) = (model.Frames, model.Courses, model.Joint);
         switch (want)
@@ -48,10 +60,6 @@ internal static class CheckMaker
                 return new Check.Stands(index, f, want.Must, want.Weight, frames[f].Lay == Lay.Level ? CheckAxis.Across : CheckAxis.Along, [target]);
             }
 
-            case Want.JointOnEdge on:
-                return Whole(on.Edge, index, want, frames, courses);
-            case Want.FullCourse full:
-                return Whole(full.Edge, index, want, frames, courses);
             case Want.AtLeast least when Find(frames, least.Edge.Face) is { } f:
             {
                 var (side, level) = least.PartOfTile is { } part
@@ -83,35 +91,6 @@ internal static class CheckMaker
             default:
                 return null;
         }
-    }
-
-    /// <summary>A tile's side on an edge, at the place where the edge stands furthest out, so that no gap is left.</summary>
-    private static Check.Stands? Whole(EdgeRef edge, int index, Want want, IReadOnlyList<FaceFrame> frames, Courses courses)
-    {
-        if (Find(frames, edge.Face) is not { } f) return null;
-        var named = Edges(frames[f].Face, edge.Edge);
-        var levels = frames[f].Levels.Where(e => named.Contains(e.Edge)).ToList();
-        if (levels.Count > 0)
-        {
-            var chords = ArcLegs.Chords(frames[f].Face);
-            if (chords[levels[0].Edge] > 0) return new(index, f, want.Must, want.Weight, CheckAxis.Across, [Crown(levels, frames[f], named) - (levels[0].TileAfter ? 0 : courses.Depth)]);
-            var target = levels[0].TileAfter ? levels.Min(e => e.LeastAcross) : levels.Max(e => e.MostAcross) - courses.Depth;
-            return new(index, f, want.Must, want.Weight, CheckAxis.Across, [target]);
-        }
-
-        var sides = frames[f].Sides.Where(e => named.Contains(e.Edge)).ToList();
-        if (sides.Count == 0) return null;
-        var end = sides[0].TileAfter ? sides.Min(e => e.LeastAlong) : sides.Max(e => e.MostAlong) - courses.Length;
-        return new(index, f, want.Must, want.Weight, CheckAxis.Along, [end]);
-    }
-
-    /// <summary>Where an arc lies level: at the highest of its chords, or, in a hollow, at the lowest. Of an arc with tile above and below, above or below as its first.</summary>
-    private static long Crown(List<FrameEdge> levels, FaceFrame frame, int[] named)
-    {
-        var all = frame.Sides.Concat(frame.Levels).Concat(frame.Raking).Where(e => named.Contains(e.Edge)).ToList();
-        var alike = levels.Where(e => e.TileAfter == levels[0].TileAfter).ToList();
-        var (least, most) = (alike.Min(e => e.LeastAcross), alike.Max(e => e.MostAcross));
-        return most == all.Max(e => e.MostAcross) ? most : least;
     }
 
     private static Check.Stands Centre(Want.Centred want, int index, int face, FaceFrame frame, Courses courses, long joint)

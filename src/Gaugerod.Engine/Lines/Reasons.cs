@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 
@@ -29,24 +30,39 @@ internal static class Reasons
         foreach (var check in model.Checks.Where(check => check.Want >= 0))
         {
             var want = model.Problem.Wants[check.Want];
-            outcomes.Add(Outcome(want, model.IsHeld(check, placing.U, placing.V), model.Problem.Tape));
+            var held = model.IsHeld(check, placing.U, placing.V);
+            var aim = Array.Find(model.Checks, one => one.AimOf == check.Want) ?? check;
+            var meets = held || model.IsHeld(aim, placing.U, placing.V);
+            var byTurns = EdgeOf(want) is { } edge && aim is Check.Stands { Targets.Length: > 0 } stands && !OnEdge.IsMetByAll(edge, stands, model, placing) ? model.Offsets.Length : 1;
+            outcomes.Add(Outcome(want, held, meets, byTurns, model.Frames[check.Face].Face, model.Problem.Tape));
         }
 
         return outcomes.ToSequence();
     }
 
     /// <summary>How a want came out, in words.</summary>
-    public static WantOutcome Outcome(Want want, bool held, Tape tape) =>
-        new(want, held, $"{(want.Must ? "Must" : "Wish")}: {WantText.Phrase(want, tape)}: {(held ? "held" : "missed")}.");
+    /// <param name="want">The want.</param>
+    /// <param name="held">Whether it is held.</param>
+    /// <param name="meets">Of a want at an edge, whether a tile's side meets it at least where it stands furthest out.</param>
+    /// <param name="byTurns">Of how many courses one meets it, where they begin by turns; else 1.</param>
+    /// <param name="face">The face; null where nothing more is to be said.</param>
+    /// <param name="tape">The tape.</param>
+    public static WantOutcome Outcome(Want want, bool held, bool meets, int byTurns, FinishedFace? face, Tape tape)
+    {
+        var how = face is not null && EdgeOf(want) is { } edge && (held || want is Want.JointOnEdge) ? EdgeFit.Of(face, edge.Edge).Words(held, meets, byTurns, tape) : "";
+        return new(want, held, $"{(want.Must ? "Must" : "Wish")}: {WantText.Phrase(want, tape)}: {(held ? "held" : "missed")}{how}.") { MeetsInPart = meets && !held };
+    }
+
+    private static EdgeRef? EdgeOf(Want want) => want switch { Want.JointOnEdge on => on.Edge, Want.FullCourse full => full.Edge, _ => null };
 
     /// <summary>Why a placing is proposed.</summary>
     /// <param name="score">How it does, its tiles counted.</param>
-    /// <param name="narrowest">The edge of the smallest cut, in words.</param>
+    /// <param name="narrowest">The edge of the smallest cut, in words; null where tiles are cut only off their corners or round.</param>
     /// <param name="wants">How the wants came out.</param>
     /// <param name="tape">The tape.</param>
-    public static string Why(Score score, string narrowest, Sequence<WantOutcome> wants, Tape tape)
+    public static string Why(Score score, string? narrowest, Sequence<WantOutcome> wants, Tape tape)
     {
-        var parts = new List<string> { score.Cuts == 0 ? "no tile is cut" : $"smallest cut {LengthText.Down(score.SmallestCut, tape)}, at {narrowest}" };
+        var parts = new List<string> { score.Cuts == 0 ? "no tile is cut" : narrowest is null ? "no cut runs along a tile's side, so none leaves a strip" : $"smallest cut {LengthText.Down(score.SmallestCut, tape)}, at {narrowest}" };
         var held = wants.Where(outcome => outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
         if (held.Count > 0) parts.Add(string.Join(", ", held));
         var missed = wants.Where(outcome => !outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
@@ -66,7 +82,7 @@ internal static class Reasons
     {
         var (costs, gains, without) = (new List<string>(), new List<string>(), "");
         var missed = wants.Where(outcome => !outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
-        if (one.MustsMissed > other.MustsMissed || one.WishesMissed > other.WishesMissed)
+        if (one.MustsMissed > other.MustsMissed || one.WishesMissed > other.WishesMissed || one.UnaskedMissed > other.UnaskedMissed)
         {
             if (missed.Count == 0 || one.WantsMissed <= other.WantsMissed) costs.Add("more cuts under half a tile or under the limit");
             else without = "does without " + string.Join(" and ", missed);

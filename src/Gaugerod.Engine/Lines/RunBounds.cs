@@ -162,7 +162,7 @@ internal sealed class RunBounds
             slivers += Math.Max(_side[f].Slivers, _level[f].Slivers);
         }
 
-        var (musts, wishes) = (0, 0);
+        var (musts, wishes, late) = (0, 0, 0);
         foreach (var check in _model.Checks)
         {
             if (check.Face < from || check.Face >= to) continue;
@@ -170,6 +170,7 @@ internal sealed class RunBounds
             {
                 Check.Stands { Axis: CheckAxis.Across } => _model.IsHeld(check, u, v),
                 Check.Stands => !checkAlong || _model.IsHeld(check, u, v),
+                Check.EveryCourse every => checkAlong ? _model.IsHeld(check, u, v) : every.MayHold(v[check.Face], _model.Courses),
                 PointCheck point => checkAlong ? _model.IsHeld(check, u, v) : point.MayHold(v[check.Face], _model.Courses),
                 // Only a limit on all edges can be judged from the smallest legs.
                 Check.AtLeast all when check.Want < 0 => _side[check.Face].Leg >= all.SideSize && _level[check.Face].Leg >= all.LevelSize,
@@ -177,10 +178,11 @@ internal sealed class RunBounds
             };
             if (held) continue;
             if (check.Must) musts++;
+            else if (check.IsLate) late += check.Weight;
             else wishes += check.Weight;
         }
 
-        return new(musts, wishes, slivers, Length.FromSteps(least), Length.Zero, 0, 0, 0);
+        return new(musts, wishes, slivers, Length.FromSteps(least), Length.Zero, 0, 0, 0) { UnaskedMissed = late };
     }
 
     /// <summary>

@@ -92,6 +92,7 @@ internal sealed class RunModel
         Check.Stands stands => stands.Axis == CheckAxis.Across
             ? stands.IsHeld(v[check.Face], Courses.Rise, [0])
             : stands.IsHeld(u[check.Face], Courses.Period, Offsets),
+        Check.EveryCourse every => every.IsHeld(u[check.Face], v[check.Face], Courses),
         PointCheck point => point.IsHeld(u[check.Face], v[check.Face], Courses),
         Check.AtLeast least => Least(check.Face, least),
         Check.Equal equal => Math.Abs(
@@ -112,8 +113,8 @@ internal sealed class RunModel
     /// <summary>The half-tile guidance as a check on all edges of a face.</summary>
     public Check.AtLeast HalfTile(int face) => CheckMaker.HalfTile(face, Frames[face], Courses, Relax);
 
-    /// <summary>The edge, in words, at which a leg stands in the placing that was scored last.</summary>
-    public string NarrowestEdge(long leg)
+    /// <summary>The edge, in words, at which a leg stands in the placing that was scored last; null where none has one.</summary>
+    public string? NarrowestEdge(long leg)
     {
         for (var f = 0; f < Frames.Length; f++)
         {
@@ -121,7 +122,7 @@ internal sealed class RunModel
             if (edge >= 0) return EdgeWords.Of(Frames[f].Face.Name, Frames[f].Face.Edges[edge].Name);
         }
 
-        return "a side of the tile";
+        return null;
     }
 
     /// <summary>Counts the reckoning of some faces.</summary>
@@ -144,16 +145,17 @@ internal sealed class RunModel
             mirror += Mirror(f);
         }
 
-        var (musts, wishes, missed) = (0, 0, 0);
+        var (musts, wishes, late, missed) = (0, 0, 0, 0);
         foreach (var check in Checks)
         {
             if (check.Face < from || check.Face >= to || IsHeld(check, u, v)) continue;
             if (check.Must) musts++;
+            else if (check.IsLate) late += check.Weight;
             else wishes += check.Weight;
             if (check.Want >= 0) missed++;
         }
 
-        return new(musts, wishes, slivers, Length.FromSteps(least), Length.FromSteps(mirror), cuts, 0, missed);
+        return new(musts, wishes, slivers, Length.FromSteps(least), Length.FromSteps(mirror), cuts, 0, missed) { UnaskedMissed = late };
     }
 
     private long Mirror(int face)

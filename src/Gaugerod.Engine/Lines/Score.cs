@@ -38,13 +38,19 @@ public enum Criterion
 /// <param name="WantsMissed">How many wants it misses, musts and wishes.</param>
 public readonly record struct Score(int MustsMissed, int WishesMissed, int Slivers, Length SmallestCut, Length Mirror, int Cuts, int Tiles, int WantsMissed)
 {
+    /// <summary>The weight of what the tool wishes for unasked where things may be moved, their edges on joints among it, and misses: it counts after slivers.</summary>
+    public int UnaskedMissed { get; init; }
+
     /// <summary>Better than any placing can be.</summary>
     internal static Score Perfect { get; } = new(0, 0, 0, Length.FromSteps(long.MaxValue), Length.Zero, 0, 0, 0);
 
     /// <summary>The score of this face and another together.</summary>
     internal Score And(Score other) => new(
         MustsMissed + other.MustsMissed, WishesMissed + other.WishesMissed, Slivers + other.Slivers,
-        Length.Min(SmallestCut, other.SmallestCut), Mirror + other.Mirror, Cuts + other.Cuts, Tiles + other.Tiles, WantsMissed + other.WantsMissed);
+        Length.Min(SmallestCut, other.SmallestCut), Mirror + other.Mirror, Cuts + other.Cuts, Tiles + other.Tiles, WantsMissed + other.WantsMissed)
+    {
+        UnaskedMissed = UnaskedMissed + other.UnaskedMissed,
+    };
 }
 
 /// <summary>What is allowed on a run.</summary>
@@ -77,4 +83,8 @@ public sealed record Proof(ProofKind Kind, Length Bound, long Examined, string W
 /// <param name="Want">The want.</param>
 /// <param name="Held">Whether it is met.</param>
 /// <param name="Text">The want and its outcome in words.</param>
-public sealed record WantOutcome(Want Want, bool Held, string Text);
+public sealed record WantOutcome(Want Want, bool Held, string Text)
+{
+    /// <summary>Of a joint on an edge that is missed: whether a tile's side meets it all the same where it stands furthest out, or in some courses.</summary>
+    public bool MeetsInPart { get; init; }
+}

@@ -6,6 +6,10 @@ namespace Gaugerod.Engine.Lines;
 /// <summary>Compares scores by a run's order of criteria.</summary>
 internal sealed class ScoreOrder(Sequence<Criterion> order)
 {
+    // What counts after it is what the tool wishes for unasked where things may be moved: neither a want of the setter's nor a
+    // sliver is given for it. Where slivers are left out nothing is known of what comes after them.
+    private readonly Criterion? _before = order.Contains(Criterion.Slivers) ? order.Last(criterion => criterion is Criterion.Musts or Criterion.Wishes or Criterion.Slivers) : null;
+
     /// <summary>The order when a run states none. docs/lines.md gives the reasons.</summary>
     public static Sequence<Criterion> Usual { get; } =
     [
@@ -53,6 +57,7 @@ internal sealed class ScoreOrder(Sequence<Criterion> order)
                 Criterion.Cuts => score with { Cuts = 0 },
                 _ => score with { Tiles = 0 },
             };
+            if (criterion == _before) score = score with { UnaskedMissed = 0 };
         }
 
         return score;
@@ -89,7 +94,13 @@ internal sealed class ScoreOrder(Sequence<Criterion> order)
         return true;
     }
 
-    private static int By(Criterion criterion, in Score one, in Score other) => criterion switch
+    private int By(Criterion criterion, in Score one, in Score other)
+    {
+        var by = Alone(criterion, one, other);
+        return by == 0 && criterion == _before ? one.UnaskedMissed.CompareTo(other.UnaskedMissed) : by;
+    }
+
+    private static int Alone(Criterion criterion, in Score one, in Score other) => criterion switch
     {
         Criterion.Musts => one.MustsMissed.CompareTo(other.MustsMissed),
         Criterion.Wishes => one.WishesMissed.CompareTo(other.WishesMissed),

@@ -28,8 +28,15 @@ public abstract record Want(bool Must, int Weight)
     /// <summary>The middle of a bed joint at a height of a face (above its y = 0).</summary>
     public sealed record JointAtHeight(string Face, Length Height, bool Must, int Weight) : Want(Must, Weight);
 
-    /// <summary>A tile's side lies on the edge: the course there is whole, and where the edge is out it is whole at the fullest point.</summary>
-    public sealed record JointOnEdge(EdgeRef Edge, bool Must, int Weight) : Want(Must, Weight);
+    /// <summary>
+    /// Tiles' sides lie along the whole of the edge, to a mark of the tape. Of an edge that is further out no placing holds it; it is brought
+    /// to a joint where it stands furthest out all the same. An arc is met where it lies level.
+    /// </summary>
+    public sealed record JointOnEdge(EdgeRef Edge, bool Must, int Weight) : Want(Must, Weight)
+    {
+        /// <summary>Whether the tool wishes for it unasked, since the edge may be moved: it then counts after slivers.</summary>
+        public bool OfMovable { get; init; }
+    }
 
     /// <summary>No cut along the edge is under a size.</summary>
     /// <param name="Edge">The edge.</param>
@@ -66,6 +73,6 @@ public abstract record Want(bool Must, int Weight)
     /// <summary>The cuts at two edges are equal, to a mark of the tape.</summary>
     public sealed record EqualCuts(EdgeRef One, EdgeRef Other, bool Must, int Weight) : Want(Must, Weight);
 
-    /// <summary>The course along the edge is not cut there; where the edge is out it is whole at the fullest point.</summary>
+    /// <summary>The course along the edge is whole where the edge stands furthest out; an upright edge has whole tiles in the courses that begin alike.</summary>
     public sealed record FullCourse(EdgeRef Edge, bool Must, int Weight) : Want(Must, Weight);
 }

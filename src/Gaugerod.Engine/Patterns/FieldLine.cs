@@ -23,6 +23,9 @@ internal sealed record FieldLine(int Face, int Edge, EdgeLine Line, (double Leas
     /// <summary>Of a chord of an arc, for each tile of the motif: into it, square to the side that the chord follows, or null; empty for any other line.</summary>
     public (double X, double Y)?[] Squares { get; init; } = [];
 
+    /// <summary>For each tile of the motif in its own place: from where to where along the line it reaches.</summary>
+    public (double Least, double Most)[] Alongs { get; init; } = [];
+
     /// <summary>The depth of the deepest tile of the motif, square to the line.</summary>
     public double GreatestDepth { get; } = Spans.Max(span => span.Most - span.Least);
 
@@ -45,7 +48,13 @@ internal sealed record FieldLine(int Face, int Edge, EdgeLine Line, (double Leas
     public double Depth(int tile) => Spans[tile].Most - Spans[tile].Least;
 
     /// <summary>Gathers the tiles near a line.</summary>
-    public static FieldLine Of(int face, int edge, EdgeLine line, Bond bond, TileSlots slots)
+    /// <param name="face">The face's place on the run.</param>
+    /// <param name="edge">The side's place among the face's edges.</param>
+    /// <param name="line">The line.</param>
+    /// <param name="bond">The bond.</param>
+    /// <param name="slots">Numbers the tiles.</param>
+    /// <param name="off">How far off the line a tile may begin and still be near it; else only those are that it may run through.</param>
+    public static FieldLine Of(int face, int edge, EdgeLine line, Bond bond, TileSlots slots, long off = 0)
     {
         var repeats = new Repeats(bond.Lattice, bond.Motif);
         var across = Spanned(bond, (x, y) => line.Inwards(x, y));
@@ -59,19 +68,19 @@ internal sealed record FieldLine(int Face, int Edge, EdgeLine Line, (double Leas
         var (inA, inB) = (Inwards(line, ax, ay), Inwards(line, bx, by));
         var (onA, onB) = (On(line, ax, ay), On(line, bx, by));
         var tiles = new List<NearTile>();
-        foreach (var (i, j) in repeats.Touching((long)left - 1, (long)bottom - 1, (long)right + 2, (long)top + 2))
+        foreach (var (i, j) in repeats.Touching((long)left - 1 - off, (long)bottom - 1 - off, (long)right + 2 + off, (long)top + 2 + off))
         {
             var (x, y) = repeats.At(i, j);
             var (inwards, on) = (Inwards(line, x, y), On(line, x, y));
             for (var tile = 0; tile < across.Length; tile++)
             {
-                if (across[tile].Least + inwards + Less(inA, inB) >= 0 || across[tile].Most + inwards + More(inA, inB) <= 0) continue;
+                if (across[tile].Least + inwards + Less(inA, inB) >= off || across[tile].Most + inwards + More(inA, inB) <= 0) continue;
                 if (along[tile].Least + on + Less(onA, onB) >= line.Length || along[tile].Most + on + More(onA, onB) <= 0) continue;
                 tiles.Add(new(tile, slots.Of(face, i, j, tile), x, y, inwards));
             }
         }
 
-        return new(face, edge, line, across, [.. tiles.OrderBy(near => across[near.Tile].Least + near.Inwards)]);
+        return new(face, edge, line, across, [.. tiles.OrderBy(near => across[near.Tile].Least + near.Inwards)]) { Alongs = along };
     }
 
     private static double Inwards(in EdgeLine line, double x, double y) => (y * line.AlongX) - (x * line.AlongY);

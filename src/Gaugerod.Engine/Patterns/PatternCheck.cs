@@ -9,6 +9,12 @@ internal abstract record PatternCheck(int Want, bool Must, int Weight)
     /// <summary>Whether it is surely missed under every one of the ways reckoned; for one way alone, whether it is missed.</summary>
     public abstract bool IsMissed(Reckoning reckoning, in Shifts shifts);
 
+    /// <summary>The want that it is the aim of, as <see cref="Lines.Check.AimOf"/>.</summary>
+    public int? AimOf { get; init; }
+
+    /// <summary>Whether the tool asks for it unasked, so that it counts after slivers.</summary>
+    public bool IsLate { get; init; }
+
     /// <summary>The moves that may hold it, where only some do: the search looks along them too. Null where it may be held anywhere.</summary>
     public PointsOnLine? Through { get; init; }
 
@@ -31,6 +37,9 @@ internal abstract record PatternCheck(int Want, bool Must, int Weight)
     /// <param name="Out">How much each line is out.</param>
     public sealed record Clear(int Want, bool Must, int Weight, int[] Lines, double[] Out) : PatternCheck(Want, Must, Weight)
     {
+        /// <summary>The lines along which tiles' sides are to lie, not a part of a joint beside them; null where tiles need only be whole.</summary>
+        public Along? Along { get; init; }
+
         public override bool IsMissed(Reckoning reckoning, in Shifts shifts)
         {
             for (var i = 0; i < Lines.Length; i++)
@@ -38,7 +47,7 @@ internal abstract record PatternCheck(int Want, bool Must, int Weight)
                 if (reckoning.Taken[Lines[i]] > Out[i] + PointsOnLine.Tolerance) return true;
             }
 
-            return false;
+            return shifts.IsOne && Along is { } along && along.LeavesAGap(shifts);
         }
     }
 

@@ -29,7 +29,7 @@ internal sealed class PatternChecks
         var wants = model.Problem.Run.Wants;
         for (var i = 0; i < wants.Count; i++)
         {
-            if (Of(wants[i], i) is { } check) _checks.Add(check);
+            _checks.AddRange(Of(wants[i], i));
         }
 
         var limits = model.Problem.Run.Limits;
@@ -37,7 +37,7 @@ internal sealed class PatternChecks
         {
             var all = LinesOf(f, _ => true);
             if (limits.Smallest is { } smallest) _checks.Add(new PatternCheck.AtLeast(-1, true, 1, all, smallest.Steps));
-            if (limits.HalfTile) _checks.Add(new PatternCheck.PartAtLeast(-1, false, 1, all, 0.5));
+            if (limits.HalfTile) _checks.Add(new PatternCheck.PartAtLeast(-1, false, 1, all, 0.5) { IsLate = CheckMaker.MovesThings(wants) });
         }
 
         Lines = [.. _lines];
@@ -61,14 +61,16 @@ internal sealed class PatternChecks
         return _lines.Count - 1;
     }
 
-    private PatternCheck? Of(Want want, int index)
+    private IEnumerable<PatternCheck> Of(Want want, int index) => want is Want.JointOnEdge on && Find(on.Edge.Face) is { } f
+        ? Joint(on, index, f)
+        : Other(want, index) is { } check ? [check] : [];
+
+    private PatternCheck? Other(Want want, int index)
     {
         switch (want)
         {
             case Want.JointAtHeight at when Find(at.Face) is { } f:
                 return AtHeight(at, index, f);
-            case Want.JointOnEdge on when Find(on.Edge.Face) is { } f:
-                return Clear(on.Edge, index, want, f);
             case Want.FullCourse full when Find(full.Edge.Face) is { } f:
                 return Clear(full.Edge, index, want, f);
             case Want.AtLeast { PartOfTile: { } part } least when Find(least.Edge.Face) is { } f:
@@ -107,6 +109,19 @@ internal sealed class PatternChecks
         {
             Through = lines.Length == 0 ? null : Family(_lines[lines[0]].Line, BondPoints.Corners(_model.Judged)),
         };
+    }
+
+    /// <summary>As <see cref="OnEdge.Joint"/>: an edge that is out is brought to a joint where it can be, and the want is missed.</summary>
+    private IEnumerable<PatternCheck> Joint(Want.JointOnEdge want, int index, int face)
+    {
+        var (clear, mark) = (Clear(want.Edge, index, want, face) with { IsLate = want.OfMovable }, _model.Problem.Run.Tape.Mark.Steps);
+        if (Array.Exists(clear.Lines, line => _lines[line].Squares.Length > 0)) return [clear];
+        var never = new PatternCheck.Never(index, want.Must, want.Weight) { IsLate = want.OfMovable };
+        if (clear.Lines.Length == 0) return [never];
+        if (Array.Exists(clear.Out, by => by > mark)) return [never, clear with { Want = -1, AimOf = index }];
+        var joint = _model.Problem.Joint.Steps;
+        var beside = clear.Lines.Select(line => FieldLine.Of(face, _lines[line].Edge, _lines[line].Line, _model.Judged, new(), joint + (long)PointsOnLine.Tolerance + 1));
+        return [clear with { Along = new([.. beside], mark, joint) }];
     }
 
     private PatternCheck.Stands Centred(Want.Centred centred, int index, int face)
@@ -195,7 +210,6 @@ internal sealed class PatternChecks
     /// <summary>How far a line is out over its length from the nearest direction of a tile's side; zero where it is not meant to follow one.</summary>
     private double OutOf(EdgeLine line)
     {
-        const double Rake = 1 / 8.0;
         var least = double.MaxValue;
         foreach (var tile in _model.Judged.Motif)
         {
@@ -207,7 +221,7 @@ internal sealed class PatternChecks
             }
         }
 
-        return least <= Rake ? least * line.Length : 0;
+        return least <= Rake.Sine ? least * line.Length : 0;
     }
 
     private int? Find(string face)

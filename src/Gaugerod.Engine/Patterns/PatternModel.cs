@@ -107,18 +107,19 @@ internal sealed class PatternModel
             foreach (var pair in _mirrors) mirror += pair.Off(_reckoning);
         }
 
-        var (musts, wishes, missed) = (0, 0, 0);
+        var (musts, wishes, late, missed) = (0, 0, 0, 0);
         foreach (var check in _checks)
         {
             if (!check.IsMissed(_reckoning, shifts)) continue;
             if (check.Must) musts++;
+            else if (check.IsLate) late += check.Weight;
             else wishes += check.Weight;
             if (check.Want >= 0) missed++;
         }
 
         return (new(
             musts, wishes, _reckoning.Slivers, Length.FromSteps((long)smallest),
-            Length.FromSteps((long)mirror), _reckoning.Cuts, 0, missed), smallest);
+            Length.FromSteps((long)mirror), _reckoning.Cuts, 0, missed) { UnaskedMissed = late }, smallest);
     }
 }
 

@@ -40,8 +40,18 @@ internal static class PatternProposals
     public static Sequence<WantOutcome> Outcomes(PatternModel model, PatternPlacing placing)
     {
         var held = model.Held(placing);
-        return model.Checks.Select((check, i) => (check, held: held[i])).Where(of => of.check.Want >= 0)
-            .Select(of => Reasons.Outcome(model.Problem.Run.Wants[of.check.Want], of.held, model.Problem.Run.Tape)).ToSequence();
+        var (run, checks) = (model.Problem.Run, model.Checks.Select((check, i) => (check, held: held[i])).ToList());
+        return checks.Where(of => of.check.Want >= 0)
+            .Select(of => Reasons.Outcome(
+                run.Wants[of.check.Want], of.held, of.held || checks.Exists(aim => aim.check.AimOf == of.check.Want && aim.held), 1, FaceOf(of.check.Want), run.Tape)).ToSequence();
+
+        // What the face says of an edge's level and plumb says something only where a tile's side is meant to follow it.
+        FinishedFace? FaceOf(int want) => run.Wants[want] switch
+        {
+            Want.JointOnEdge on when checks.Exists(aim => aim.check.AimOf == want) => run.Faces.FirstOrDefault(face => face.IsCalled(on.Edge.Face)),
+            Want.FullCourse full => run.Faces.FirstOrDefault(face => face.IsCalled(full.Edge.Face)),
+            _ => null,
+        };
     }
 
     /// <summary>What is proved.</summary>
@@ -67,10 +77,10 @@ internal static class PatternProposals
         return new(ProofKind.Bounded, most, examined, words);
     }
 
-    /// <summary>The edge, in words, of the narrowest leg in the place scored last.</summary>
-    private static string Narrowest(PatternModel model)
+    /// <summary>The edge, in words, of the narrowest leg in the place scored last; null where none has one.</summary>
+    private static string? Narrowest(PatternModel model)
     {
-        var (least, words) = (double.MaxValue, "a side of the tile");
+        var (least, words) = (double.MaxValue, default(string));
         for (var i = 0; i < model.Lines.Length; i++)
         {
             if (model.Lines[i].Edge < 0 || model.LeastAtLine[i] >= least) continue;

@@ -6,7 +6,7 @@ namespace Gaugerod.Engine.Pieces;
 
 /// <summary>
 /// The legs of tiles at arcs. An arc is many short sides, and square to a short side near a tile's corner there is little tile
-/// whatever is left of it. So, as at the edges of a straight bond, only the chords count that lie within 1 in 8 of a side of the
+/// whatever is left of it. So, as at the edges of a straight bond, only the chords count that lie within <see cref="Rake"/> of a side of the
 /// tile, and what is left is measured square to that side: at a column's nearest point, the neck beside it; nothing where the
 /// column goes past the side there. Of an arc that the tile
 /// lies within, as under an arched head, only the chord at its crown counts: to both sides of it the piece runs out to nothing
@@ -15,7 +15,7 @@ namespace Gaugerod.Engine.Pieces;
 internal static class ArcLegs
 {
     private const int Fewest = 3;
-    private const double Rake = 1 / 8.0, Hair = 1e-3;
+    private const double Hair = 1e-3;
 
     /// <summary>
     /// Which of a face's edges are chords of an arc: of one name, one after another, three or more. For each by how much it may
@@ -47,10 +47,10 @@ internal static class ArcLegs
         if (chord == beside) return 0;
         var (one, next) = (edges[Math.Min(chord, beside)], edges[Math.Max(chord, beside)]);
         var turn = Segments.Cross(one.From, one.To, next.From, next.To);
-        if (turn <= 0) return Rake;
+        if (turn <= 0) return Rake.Sine;
         var sine = (double)turn / Math.Sqrt((double)Segments.Dot(one.From, one.To, one.From, one.To) * (double)Segments.Dot(next.From, next.To, next.From, next.To));
         // Chords come back to the grid, so that the crown may fall a hair beyond either.
-        return Math.Min(Rake, (sine / 2) + Hair);
+        return Math.Min(Rake.Sine, (sine / 2) + Hair);
     }
 
     /// <summary>Whether a side runs on from one of the same name and bends by no more than an eighth of a turn: a jog is no arc.</summary>

@@ -12,7 +12,7 @@ internal enum EdgeClass
     Level,
 
     /// <summary>
-    /// Neither, by more than 1 in 8: a gable, a raking ceiling. A piece there runs out to nothing somewhere whatever the
+    /// Neither, by more than <see cref="Rake"/> allows: a gable, a raking ceiling. A piece there runs out to nothing somewhere whatever the
     /// placing, so such an edge has no leg and does not count for slivers or the smallest cut.
     /// </summary>
     Raking,
@@ -20,12 +20,10 @@ internal enum EdgeClass
 
 internal static class EdgeClasses
 {
-    private const long Rake = 8;
-
     public static EdgeClass Of(long run, long rise)
     {
         var (x, y) = (Math.Abs(run), Math.Abs(rise));
-        return x * Rake <= y ? EdgeClass.Side : y * Rake <= x ? EdgeClass.Level : EdgeClass.Raking;
+        return x * Rake.OneIn <= y ? EdgeClass.Side : y * Rake.OneIn <= x ? EdgeClass.Level : EdgeClass.Raking;
     }
 
     public static EdgeClass Of(FieldEdge edge) =>

@@ -18,8 +18,8 @@ internal readonly record struct EdgeLine(double X, double Y, double AlongX, doub
     /// <summary>How far along the side a place lies.</summary>
     public double Along(double x, double y) => ((x - X) * AlongX) + ((y - Y) * AlongY);
 
-    /// <summary>Whether another side faces this one, the two within 1 in 8 of parallel.</summary>
-    public bool Faces(in EdgeLine other) => (AlongX * other.AlongX) + (AlongY * other.AlongY) < -0.9923;
+    /// <summary>Whether another side faces this one, the two no further from parallel than <see cref="Rake"/>.</summary>
+    public bool Faces(in EdgeLine other) => (AlongX * other.AlongX) + (AlongY * other.AlongY) < -Rake.Cosine;
 }
 
 /// <summary>A stretch of a side of the field, from and to along it, that lies in a tile.</summary>

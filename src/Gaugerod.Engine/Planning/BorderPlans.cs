@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Rooms;
@@ -41,7 +42,7 @@ internal static class BorderPlans
     {
         // The strip is meant to be as wide as whole tiles; the course along its inner side says so.
         var inner = face.Edges[2].Name;
-        var wants = run.Wants.Where(want => FaceOf(want) is { } of && string.Equals(of, face.Name, StringComparison.Ordinal))
+        var wants = run.Wants.Where(want => string.Equals(FaceOf(want), face.Name, StringComparison.Ordinal))
             .Append(new Want.FullCourse(new(face.Name, inner), Must: false, Weight: 1));
         return run with
         {
@@ -84,7 +85,7 @@ internal static class BorderPlans
         return new(kind, bound, examined, words);
     }
 
-    private static string? FaceOf(Want want) => want switch
+    private static string FaceOf(Want want) => want switch
     {
         Want.JointAtHeight at => at.Face,
         Want.JointOnEdge on => on.Edge.Face,
@@ -94,6 +95,6 @@ internal static class BorderPlans
         Want.InLine line => line.Face,
         Want.HoleOn hole => hole.Face,
         Want.EqualCuts equal => equal.One.Face,
-        _ => null,
+        _ => throw new UnreachableException($"No face of the want {want}: every want is at a face, and this switch names them all."),
     };
 }

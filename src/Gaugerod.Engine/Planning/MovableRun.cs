@@ -51,7 +51,7 @@ internal sealed class MovableRun
         var things = new MovedThings(Model, new(u, v, default), (face, thing) => Edges[face].Any(edge => string.Equals(edge.Thing, thing, StringComparison.Ordinal)), picks ?? []);
         var faces = _job.Faces.ToArray();
         for (var f = 0; f < _faces.Length; f++) faces[_faces[f]] = things.Move(faces[_faces[f]], f);
-        if (toBeat is { } beat && Order.Compare(Score.Perfect with { WishesMissed = things.Missed }, beat) > 0) return null;
+        if (toBeat is { } beat && Order.Compare(Score.Perfect with { UnaskedMissed = things.Missed }, beat) > 0) return null;
         var (job, model) = (_job, Model);
         if (things.Moved > Length.Zero)
         {

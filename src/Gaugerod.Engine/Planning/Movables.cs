@@ -40,7 +40,8 @@ internal static class Movables
 
             settled.UnionWith(edges.SelectMany((of, f) => of.Select(edge => (faces[f], edge.Thing))));
             // What may be moved is meant to meet joints: that is wished for, so that the last placing keeps to it.
-            run = run with { Wants = run.Wants.Concat(edges.SelectMany((of, f) => of.Select(edge => Wish(finished.Faces[f].Name, edge)))).ToSequence() };
+            // Where the setter asks for it already, it is asked for once.
+            run = run with { Wants = run.Wants.Concat(edges.SelectMany((of, f) => of.Where(edge => !IsAsked(run, finished.Faces[f], edge)).Select(edge => Wish(finished.Faces[f].Name, edge)))).ToSequence() };
             var job = ready.Job with { Runs = ready.Job.Runs.Select((one, k) => k == i ? run : one).ToSequence() };
             var wished = JobCheck.Steps(job, large: true).Last()!;
             if (wished.Faults.Count > 0) continue;
@@ -133,7 +134,11 @@ internal static class Movables
         yield return best.Job;
     }
 
-    private static Want.JointOnEdge Wish(string face, MovableEdge edge) => new(new(face, edge.Name), Must: false, Weight: 1);
+    private static Want.JointOnEdge Wish(string face, MovableEdge edge) => new(new(face, edge.Name), Must: false, Weight: 1) { OfMovable = true };
+
+    private static bool IsAsked(RunRequest run, FinishedFace face, MovableEdge edge) => run.Wants.Any(want =>
+        (want switch { Want.JointOnEdge on => on.Edge, Want.FullCourse full => full.Edge, _ => null }) is { } asked
+        && face.IsCalled(asked.Face) && string.Equals(asked.Edge, edge.Name, StringComparison.Ordinal));
 
     /// <summary>The job's face that a face of a run is, or is a zone or a plane of.</summary>
     private static int FaceOf(Job job, FinishedFace finished) => Enumerable.Range(0, job.Faces.Count).First(f =>

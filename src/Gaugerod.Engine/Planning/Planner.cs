@@ -69,7 +69,9 @@ public static class Planner
                 if (sofar.Plan is { } plan)
                 {
                     runs.Add(plan);
-                    findings.AddRange(RunRules.Findings(Facts(job, plan, sofar.HasUnderHalf)));
+                    var facts = Facts(job, plan, sofar.HasUnderHalf);
+                    findings.AddRange(RunRules.Findings(facts));
+                    findings.AddRange(plan.Faces.SelectMany(face => ConeRules.Findings(face.Face, facts)));
                     findings.AddRange(plan.Faces.SelectMany(face => HoleRules.Findings(face.Face.Name, face.Face.Holes, face.Pieces, job.Tape)));
                     findings.AddRange(plan.Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name)));
                 }

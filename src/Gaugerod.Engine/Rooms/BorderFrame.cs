@@ -10,61 +10,40 @@ internal sealed record BorderStrip(FinishedFace Face, Angle Turn);
 /// <summary>A border's strips, and the ring inside it from which the rest of the field begins.</summary>
 internal sealed record BorderFrame(Sequence<BorderStrip> Strips, Ring Inside)
 {
-    /// <summary>Lays a frame along the outer ring of a field; null, with remarks, when it is wider than the field has room for.</summary>
-    /// <param name="field">The field.</param>
+    /// <summary>The least that is worth calling a field, as it is the least side of a tile.</summary>
+    private static readonly Length s_least = Product.LeastSide;
+
+    /// <summary>Lays a frame along the outer ring of a field; null when it is wider than the field has room for, or has no width beside its joint.</summary>
+    /// <param name="field">The field; its sides are straight.</param>
     /// <param name="border">The border.</param>
-    /// <param name="path">Where it stands in the job.</param>
     /// <param name="half">Half the joint beside it.</param>
-    /// <param name="remarks">Takes what is wrong.</param>
-    public static BorderFrame? Of(FinishedFace field, Zone.Border border, string path, Length half, Remarks remarks)
+    public static BorderFrame? Of(FinishedFace field, Zone.Border border, Length half)
     {
-        var ring = field.Field.Outer;
-        if (Arc(field, ring) is { } arc)
-        {
-            remarks.Refuse(path, $"a border along the arc \"{arc}\"", "a border along straight sides: a strip is laid along each", "a rug or a band");
-            return null;
-        }
-
-        var sides = Enumerable.Range(0, ring.Points.Count).Select(i => new Side(new(NameOf(field, ring, i), EdgeKind.Zone), NameOf(field, ring, i), Hand.Neither, path)).ToSequence();
-        var drawn = new DrawnRing(border.Name, path, ring, sides);
-        if (Frame(field, drawn, border.Width, half) is not var (inner, inside))
-        {
-            remarks.Refuse(
-                path + ".width", remarks.Say(border.Width),
-                $"a border that leaves something of \"{field.Name}\" inside it, clear of openings", Widest(field, drawn, half, remarks.Tape));
-            return null;
-        }
-
+        var (ring, drawn) = (field.Field.Outer, Drawn(field, border));
+        if (border.Width <= half || Moved(drawn, border.Width - half) is not { } inner || Moved(drawn, border.Width + half) is not { } inside) return null;
+        if (Moved(drawn, border.Width + half + Grid.HalfDown(s_least)) is null || !field.Field.Inner.All(hole => RingChecks.LiesInside(hole, inside))) return null;
         var strips = new List<BorderStrip>();
         for (var i = 0; i < ring.Points.Count; i++)
         {
-            if (Strip(field, border, ring, inner, i, half) is { } strip) strips.Add(strip);
+            if (Strip(field, border, ring, inner, i, half) is not { } strip) return null;
+            strips.Add(strip);
         }
 
-        if (strips.Count == ring.Points.Count) return new(strips.ToSequence(), inside);
-        remarks.Refuse(path + ".width", remarks.Say(border.Width), "a border whose every strip has some length", "a narrower border");
-        return null;
+        return new(strips.ToSequence(), inside);
     }
 
-    /// <summary>The inner edge of the strips, and where the rest begins; null when the field has no room for them.</summary>
-    private static (Ring Inner, Ring Inside)? Frame(FinishedFace field, DrawnRing drawn, Length width, Length half) =>
-        width > half && Moved(drawn, width - half) is { } inner && Moved(drawn, width + half) is { } inside && field.Field.Inner.All(hole => RingChecks.LiesInside(hole, inside))
-            ? (inner, inside)
-            : null;
-
-    /// <summary>The widest border there is room for, on a mark of the tape; null where there is none.</summary>
-    private static string? Widest(FinishedFace field, DrawnRing drawn, Length half, Tape tape)
+    /// <summary>A corner of the hole in the field that a border reaches, where that is why there is no frame.</summary>
+    public static Point? HoleInTheWay(FinishedFace field, Zone.Border border, Length half)
     {
-        var box = drawn.Ring.Bounds;
-        var (fits, most) = (0L, Length.Min(box.Width, box.Height).Steps / tape.Mark.Steps);
-        while (most - fits > 1)
-        {
-            var marks = (fits + most) / 2;
-            if (Frame(field, drawn, tape.Mark * marks, half) is null) most = marks;
-            else fits = marks;
-        }
+        if (border.Width <= half || Moved(Drawn(field, border), border.Width + half) is not { } inside) return null;
+        return field.Field.Inner.FirstOrDefault(hole => !RingChecks.LiesInside(hole, inside))?.Points[0];
+    }
 
-        return fits == 0 ? null : LengthText.Nearest(tape.Mark * fits, tape);
+    private static DrawnRing Drawn(FinishedFace field, Zone.Border border)
+    {
+        var ring = field.Field.Outer;
+        var sides = Enumerable.Range(0, ring.Points.Count).Select(i => new Side(new(NameOf(field, ring, i), EdgeKind.Zone), NameOf(field, ring, i), Hand.Neither, "")).ToSequence();
+        return new(border.Name, "", ring, sides);
     }
 
     private static BorderStrip? Strip(FinishedFace field, Zone.Border border, Ring outer, Ring inner, int i, Length half)
@@ -105,8 +84,9 @@ internal sealed record BorderFrame(Sequence<BorderStrip> Strips, Ring Inside)
     private static string NameOf(FinishedFace field, Ring ring, int i) => EdgeOf(field, ring, i).Name;
 
     /// <summary>The name of three sides or more that follow one another: chords of an arc. Null where there are none.</summary>
-    private static string? Arc(FinishedFace field, Ring ring)
+    public static string? ArcOf(FinishedFace field)
     {
+        var ring = field.Field.Outer;
         var names = Enumerable.Range(0, ring.Points.Count).Select(i => NameOf(field, ring, i)).ToList();
         return names.Where((name, i) => string.Equals(name, names[(i + 1) % names.Count], StringComparison.Ordinal) && string.Equals(name, names[(i + 2) % names.Count], StringComparison.Ordinal)).FirstOrDefault();
     }

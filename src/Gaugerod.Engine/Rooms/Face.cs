@@ -73,6 +73,9 @@ public sealed record Opening(string Name, Ring Ring, Sequence<Edge> Edges)
 /// <param name="Diameter">The hole to be drilled, clearance included; more than zero.</param>
 public sealed record Hole(string Name, Point Centre, Length Diameter)
 {
+    /// <summary>How much of the diameter, on either side, is clearance round what goes through; default zero.</summary>
+    public Length Clearance { get; init; }
+
     /// <summary>How much tile must stand between the hole and a side of the tile it is drilled in; null where nothing is asked.</summary>
     public Length? EdgeClear { get; init; }
 }

@@ -31,6 +31,7 @@ internal static class FaceDrawing
         else if (outline is not null && levelLine is { } line) HeightChecks.LevelLineBeside(face.Name, line, outline.Ring, remarks);
         if (outline is null || openings.Contains(null) || remarks.Faults.Count > before) return null;
         foreach (var opening in openings) OpeningChecks.LiesInside(opening!, outline, remarks);
+        if (remarks.Faults.Count == before) RangeChecks.Check(face, path, remarks);
         return remarks.Faults.Count > before ? null : new(face, path, outline, openings.Select(o => o!).ToSequence(), levelLine);
     }
 

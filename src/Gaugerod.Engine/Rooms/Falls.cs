@@ -9,8 +9,8 @@ namespace Gaugerod.Engine.Rooms;
 public sealed record FoldLine(Point From, Point To);
 
 /// <summary>Where a face bends, so that it falls.</summary>
-/// <param name="Drain">The name of the hole that all of it falls to, a fold running from there to every corner; null for none.</param>
-/// <param name="Lines">Folds from edge to edge.</param>
+/// <param name="Drain">The name of the hole that all of it falls to, a fold running from there to every corner at which two sides meet at an angle; null for none.</param>
+/// <param name="Lines">Folds of its own, each from an edge, another fold or a hole to another.</param>
 public sealed record Falls(string? Drain, Sequence<FoldLine> Lines);
 
 /// <summary>Which face a plane of a folded face is of.</summary>

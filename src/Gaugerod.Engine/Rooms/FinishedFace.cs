@@ -72,6 +72,12 @@ public sealed record FinishedFace(
         return rings;
     }
 
+    /// <summary>The names of the edges that the outline's sides are of; the chords of an arc have the same. None for a plane.</summary>
+    internal Sequence<string> OutlineNames { get; init; } = [];
+
+    /// <summary>Where it falls to a drain from a round edge.</summary>
+    public Sequence<Cone> Cones { get; init; } = [];
+
     /// <summary>The face that this is one plane of; null for a face that is not folded.</summary>
     public PlaneOf? Plane { get; init; }
 

@@ -14,6 +14,9 @@ internal enum OnTile
     /// <summary>Some of it: it reaches over the field's edge or over an opening's.</summary>
     Partly,
 
+    /// <summary>It takes all of the tile.</summary>
+    Over,
+
     /// <summary>All of it: it is drilled.</summary>
     Wholly,
 }
@@ -41,6 +44,7 @@ internal static class HoleChecks
     public static OnTile Of(Hole hole, Polygon field)
     {
         var round = Round(hole);
+        if (IsAllIn(field.Outer, round)) return OnTile.Over;
         Sequence<Ring> rings = [field.Outer, .. field.Inner];
         var crossed = rings.Any(ring => RingChecks.FirstMeeting(round, ring) is not null || RingChecks.Locate(round, ring.Points[0]) == Whereabouts.Inside);
         if (crossed) return OnTile.Partly;
@@ -49,17 +53,22 @@ internal static class HoleChecks
         return inField ? OnTile.Wholly : OnTile.Nowhere;
     }
 
+    private static bool IsAllIn(Ring ring, Ring round) => RingChecks.FirstMeeting(round, ring) is null && RingChecks.Locate(round, ring.Points[0]) == Whereabouts.Inside;
+
     /// <summary>Says what is not drilled, and refuses two holes that run into each other.</summary>
     public static void Check(DrawnFace face, Polygon field, Remarks remarks)
     {
         var drilled = new List<Hole>();
         for (var i = 0; i < face.Face.Holes.Count; i++)
         {
-            var hole = face.Face.Holes[i];
+            var (hole, path) = (face.Face.Holes[i], string.Create(CultureInfo.InvariantCulture, $"{face.Path}.holes[{i}]"));
             switch (Of(hole, field))
             {
                 case OnTile.Nowhere:
                     remarks.Find(FindingLevel.Note, "hole", face.Face.Name, $"The hole '{hole.Name}' lies where no tile is: nothing is drilled for it.");
+                    continue;
+                case OnTile.Over:
+                    remarks.Faults.Add(Over(hole, path, face.Face.Name, field, remarks.Tape));
                     continue;
                 case OnTile.Partly:
                     remarks.Find(
@@ -71,12 +80,66 @@ internal static class HoleChecks
             if (drilled.FirstOrDefault(other => Meet(hole, other)) is { } met)
             {
                 remarks.Refuse(
-                    string.Create(CultureInfo.InvariantCulture, $"{face.Path}.holes[{i}]"),
+                    path,
                     $"the hole '{hole.Name}' running into '{met.Name}'", "holes with tile between them", "make them one hole, or an opening");
             }
 
             drilled.Add(hole);
         }
+    }
+
+    /// <summary>
+    /// Looks where holes fall on a face's zones: one that reaches over a zone's edge is drilled in none of them, and one over all of
+    /// a zone leaves nothing to lay there.
+    /// </summary>
+    /// <param name="face">The whole face.</param>
+    /// <param name="path">Where it stands in the job.</param>
+    /// <param name="zones">Its zones and what they leave.</param>
+    /// <param name="remarks">Takes what there is to say.</param>
+    public static void Check(FinishedFace face, string path, IReadOnlyList<ZonePart> zones, Remarks remarks)
+    {
+        for (var i = 0; i < face.Holes.Count; i++)
+        {
+            var hole = face.Holes[i];
+            if (Of(hole, face.Field) != OnTile.Wholly) continue;
+            var on = zones.Select(zone => (zone.Face, On: Of(hole, zone.Face.Field))).ToList();
+            if (on.FirstOrDefault(part => part.On == OnTile.Over).Face is { } gone)
+            {
+                remarks.Faults.Add(Over(hole, string.Create(CultureInfo.InvariantCulture, $"{path}.holes[{i}]"), gone.Name, gone.Field, remarks.Tape));
+                continue;
+            }
+
+            var parts = on.Where(part => part.On == OnTile.Partly).Select(part => $"'{part.Face.Name}'").ToList();
+            if (parts.Count == 0) continue;
+            remarks.Find(
+                FindingLevel.Warn, "hole", face.Name,
+                $"The hole '{hole.Name}' reaches over the edge of {string.Join(" and ", parts)} and is in no drawing or cut list: mark it by hand on the tiles it falls on.");
+        }
+    }
+
+    /// <summary>A hole that leaves nothing of what it is drilled in, and the largest round its middle that does.</summary>
+    private static Fault Over(Hole hole, string path, string of, Polygon field, Tape tape)
+    {
+        // What is drilled may have a clearance round it: that stays.
+        var most = LargestOn(hole, field, tape);
+        var bare = most - hole.Clearance * 2;
+        return new(path + ".diameter", $"a hole of {LengthText.Finer(hole.Diameter, tape)} that takes all of \"{of}\"", $"a hole with tile of \"{of}\" round it", bare > Length.Zero ? LengthText.Finer(bare, tape) : null)
+        {
+            Mends = bare > Length.Zero ? [Mend.Of(path + ".diameter", bare, tape)] : [],
+        };
+    }
+
+    private static Length LargestOn(Hole hole, Polygon field, Tape tape)
+    {
+        var (fits, most) = (Length.Zero, tape.Down(hole.Diameter));
+        while (most - fits > tape.Mark)
+        {
+            var middle = tape.Down(Length.FromSteps((fits + most).Steps / 2));
+            if (Of(hole with { Diameter = middle }, field) == OnTile.Wholly) fits = middle;
+            else most = middle;
+        }
+
+        return fits;
     }
 
     private static bool Meet(Hole one, Hole other)

@@ -45,6 +45,12 @@ public enum Grain
 /// <param name="Thickness">Zero or more; default zero in the file means unknown.</param>
 public sealed record Product(string Name, Length Width, Length Height, Length Thickness)
 {
+    /// <summary>No side of a tile is shorter.</summary>
+    public static Length LeastSide { get; } = Length.FromMillimetres(5);
+
+    /// <summary>No side of a tile is longer.</summary>
+    public static Length MostSide { get; } = Length.FromMillimetres(4000);
+
     /// <summary>The bond coat under it, as set.</summary>
     public Length BondCoat { get; init; }
 

@@ -39,8 +39,9 @@ internal static class RingDrawing
         if (RingChecks.FirstCrossing(ring) is var (first, second))
         {
             remarks.Refuse(
-                Corner(path, corners[second]), $"a side from here that crosses or touches side '{sides[first].Name}'",
-                "an outline that crosses itself nowhere", "give the corners in order around the outline, each once");
+                Corner(path, corners[second]),
+                corners[first] == corners[second] ? $"the side '{sides[first].Name}', which crosses itself" : $"the side '{sides[second].Name}', from here on, which crosses or touches side '{sides[first].Name}'",
+                "an outline that crosses itself nowhere", "the corners in order round the outline, each once, and an arc through a point that keeps it clear of the other sides");
             return null;
         }
 

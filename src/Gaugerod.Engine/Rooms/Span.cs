@@ -22,6 +22,9 @@ public sealed record OpeningRange(Span? Left, Span? Bottom, Span? Width, Span? H
     /// <summary>The clear space between the studs it stands between, which both its sides keep within; null where nothing is said of studs.</summary>
     public Span? Studs { get; init; }
 
+    /// <summary>What the job counts heights from, above y = 0.</summary>
+    public Length Under { get; init; }
+
     /// <summary>Where its left edge may stand: as is said, else anywhere between the studs.</summary>
     public Span? Sideways => Left ?? Studs;
 
@@ -37,4 +40,8 @@ public sealed record OpeningRange(Span? Left, Span? Bottom, Span? Width, Span? H
 /// <param name="Height">How high its edge may run at its left end; the right end goes with it.</param>
 /// <param name="From">Where it may begin.</param>
 /// <param name="To">Where it may end: of a bench along the next wall, its front.</param>
-public sealed record FixtureRange(Span? Height, Span? From, Span? To);
+public sealed record FixtureRange(Span? Height, Span? From, Span? To)
+{
+    /// <summary>What the job counts heights from, above y = 0.</summary>
+    public Length Under { get; init; }
+}

@@ -13,6 +13,9 @@ public abstract record Zone(string Name)
     /// <summary>The joint between the zone and what lies beside it; null for the job's edge joint.</summary>
     public Length? Joint { get; init; }
 
+    /// <summary>How high above y = 0 its heights were read from; default zero. What is said of them is said from there.</summary>
+    public Length ReadFrom { get; init; }
+
     /// <summary>A band from one height to another, or all from a height up.</summary>
     /// <param name="Name">Its name.</param>
     /// <param name="From">The height of its foot above the face's y = 0, in the middle of the joint.</param>

@@ -1,3 +1,4 @@
+using Gaugerod.Engine;
 using Gaugerod.Engine.Bonds;
 using Gaugerod.Files.Json;
 using Gaugerod.Plane;
@@ -46,9 +47,13 @@ internal sealed class BondReader(Values values, KnownNames names)
         var (from, to, step) = (values.Degrees(fields["from"], -360, 360), values.Degrees(fields["to"], -360, 360), values.Degrees(fields["step"], 0, 360));
         if (from is not { } first || to is not { } last || step is not { } by) return null;
         if (last.Thousandths >= first.Thousandths && by.Thousandths > 0 && new TurnRange(first, last, by) is { Count: <= TurnRange.Most } turns) return turns;
+        var (lesser, greater) = (Math.Min(first.Thousandths, last.Thousandths), Math.Max(first.Thousandths, last.Thousandths));
+        var turned = new TurnRange(Angle.FromThousandths(lesser), Angle.FromThousandths(greater), by);
+        var apart = by.Thousandths > 0 && turned.Count <= TurnRange.Most ? by : Angle.FromDegrees(((greater - lesser) / ((TurnRange.Most - 1) * 1000)) + 1);
+        var nearest = $"{{ \"from\": {Values.Number(turned.From)}, \"to\": {Values.Number(turned.To)}, \"step\": {Values.Number(apart)} }}";
         values.Log.AddSaid(
             entry!, $"turns from {first} to {last} by {by}", $"turns from the lesser to the greater, at most {Values.Number(TurnRange.Most)} of them",
-            last.Thousandths > first.Thousandths ? $"\"step\": {Values.Number((last.Thousandths - first.Thousandths) / ((TurnRange.Most - 1) * 1000) + 1)}" : null);
+            nearest, [new Mend(entry!.Path, nearest)]);
         return null;
     }
 
@@ -60,7 +65,7 @@ internal sealed class BondReader(Values values, KnownNames names)
         if (form == BondForms.Basketweave) return new BondRequest.Basketweave();
         if (form == BondForms.Pinwheel) return With(new BondRequest.Pinwheel(), fields["small"]);
         if (form == BondForms.Windmill) return With(new BondRequest.Windmill(), fields["square"]);
-        if (form == BondForms.Hexagon) return new BondRequest.Hexagon(fields.Word("up", Words.HexagonEnds, true), values.Length(fields["point"], LengthRange.TileSide));
+        if (form == BondForms.Hexagon) return new BondRequest.Hexagon(fields.Word("up", Words.HexagonEnds, true), values.Length(fields["point"], LengthRange.Cut));
         if (form == BondForms.Octagon) return With(new BondRequest.Octagon(values.Length(fields["corner"], LengthRange.Cut)), fields["square"]);
         if (form == BondForms.Chevron) return Chevron(fields);
         if (form == BondForms.Modular) return With(new BondRequest.Modular(), fields, 3, 3);
@@ -69,22 +74,23 @@ internal sealed class BondReader(Values values, KnownNames names)
 
     private BondRequest? Running(Fields fields)
     {
+        const string Plain = "{ \"kind\": \"grid\" }";
         var (lay, step) = (fields.Word("lay", Words.Lays, Lay.Level), fields.Word("step", Words.Steps, Stepping.OneWay));
-        return values.Part(fields["offset"], "{ \"kind\": \"grid\" } for joints one above the other") is { } part
+        return values.Part(fields["offset"], $"{Plain} for joints one above the other", new Mend(fields.Entry.Path, Plain)) is { } part
             ? new BondRequest.Running(lay, part.Numerator, part.Denominator, step)
             : null;
     }
 
     private BondRequest? Chevron(Fields fields)
     {
-        if (values.Degrees(fields["slope"], 1, 89) is not { } slope) return null;
+        if (values.Degrees(fields["slope"], -360, 360) is not { } slope) return null;
         var chevron = new BondRequest.Chevron(slope);
         return fields["down"] is { } down ? With(chevron, down) : chevron;
     }
 
     private BondRequest? Planks(Fields fields)
     {
-        var (stagger, start) = (values.Length(fields["stagger"], LengthRange.TileSide), values.Name(fields["start"]));
+        var (stagger, start) = (values.Length(fields["stagger"], LengthRange.Stagger), values.Name(fields["start"]));
         return stagger is { } least && start is not null ? With(new BondRequest.Planks(least, start), fields, 0, MostLengths) : null;
     }
 
@@ -99,7 +105,7 @@ internal sealed class BondReader(Values values, KnownNames names)
         var with = fields.Items("with").Select(item => names.Product(item, values)).ToList();
         if (with.Count < least || with.Count > most)
         {
-            if (fields["with"] is { } entry) values.Log.Add(entry, least == most ? $"{Values.Number(least)} products' names" : $"at most {Values.Number(most)} products' names");
+            if (fields["with"] is { } entry) values.Log.AddSaid(entry, with.Count == 1 ? "one product's name" : $"{Values.Number(with.Count)} products' names", least == most ? $"{Values.Number(least)} products' names" : $"at most {Values.Number(most)} products' names");
             return null;
         }
 

@@ -1,3 +1,4 @@
+using Gaugerod.Engine;
 using Gaugerod.Files.Json;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
@@ -29,7 +30,13 @@ internal static class CornerReader
     }
 
     /// <summary>The arc that arrives at a corner; null, and a fault, where there is none.</summary>
-    public static Arc? ArcOf(Point from, Through through, Point to, Values values)
+    /// <param name="from">Where it begins.</param>
+    /// <param name="through">What it goes through.</param>
+    /// <param name="to">The corner.</param>
+    /// <param name="corner">Where the corner stands in the file.</param>
+    /// <param name="corners">How many corners the outline has.</param>
+    /// <param name="values">Takes what is wrong.</param>
+    public static Arc? ArcOf(Point from, Through through, Point to, string corner, int corners, Values values)
     {
         if (from == to)
         {
@@ -37,16 +44,16 @@ internal static class CornerReader
         }
         else if (through.Point == from || through.Point == to)
         {
-            values.Log.AddSaid(through.At, $"one of the arc's own ends, {Said(through.Point, values)}", "a point on the arc between its two ends", "the middle of the arc");
+            Straight($"one of the arc's own ends, {Said(through.Point, values)}", "a point on the arc between its two ends");
         }
         else if (Arc.Of(from, through.Point, to) is not { } arc)
         {
-            values.Log.AddSaid(through.At, "a point on the straight line through the arc's two ends: an arc of no radius", "a point beside that line", $"{Said(to, values)} alone: a straight side");
+            Straight("a point on the straight line through the arc's two ends: an arc of no radius", "a point beside that line");
         }
         else if (arc.Radius > LargestRadius.Steps)
         {
             var radius = LengthText.Nearest(Length.FromSteps((long)Math.Min(arc.Radius, LengthRange.Position.Most.Steps * 1e6)), values.Tape);
-            values.Log.AddSaid(through.At, $"an arc of a radius of {radius}", $"a radius of at most {LengthText.Nearest(LargestRadius, values.Tape)}", $"{Said(to, values)} alone: a straight side");
+            Straight($"an arc of a radius of {radius}", $"a radius of at most {LengthText.Nearest(LargestRadius, values.Tape)}");
         }
         else
         {
@@ -54,6 +61,20 @@ internal static class CornerReader
         }
 
         return null;
+
+        // Two sides alone make nothing when one of them is straight: there the arc is to be half a circle.
+        void Straight(string found, string expected)
+        {
+            if (corners > 2)
+            {
+                values.Log.AddSaid(through.At, found, expected, $"{Said(to, values)} alone: a straight side", [Mend.Of(corner, to.X, to.Y, values.Tape)]);
+                return;
+            }
+
+            var (right, up) = (to.X - from.X, to.Y - from.Y);
+            var half = new Point(Length.FromSteps((from.X + to.X + up).Steps / 2), Length.FromSteps((from.Y + to.Y - right).Steps / 2));
+            values.Log.AddSaid(through.At, found, expected, $"{Said(half, values)}, half a circle", [Mend.Of(through.At.Path, half.X, half.Y, values.Tape)]);
+        }
     }
 
     private static Point? Place(Entry? entry, Values values)

@@ -99,6 +99,6 @@ internal static class FaceReader
         var edgeClear = fields.Length("edgeClear", LengthRange.Layer);
         return name is null || x is not { } right || y is not { } up || under is not { } line || diameter is not { } across
             ? null
-            : new Hole(name, new Point(right, up + line), across + (clearance * 2)) { EdgeClear = edgeClear };
+            : new Hole(name, new Point(right, up + line), across + (clearance * 2)) { Clearance = clearance, EdgeClear = edgeClear };
     }
 }

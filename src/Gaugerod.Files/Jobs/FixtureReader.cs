@@ -34,10 +34,10 @@ internal static class FixtureReader
         if (entry is not Entry.Group)
         {
             var (only, read) = RangeReader.Read(entry, left, line, values);
-            return (only is null ? null : new(only, null, null), read);
+            return (only is null ? null : new(only, null, null) { Under = line }, read);
         }
 
-        if (Fields.Open(entry, Forms.FixtureRange, values) is not { } fields) return (null, false);
+        if (Fields.Open(entry, Forms.FixtureRange, values) is not { } fields || RangeReader.IsEmpty(entry, fields, Forms.FixtureRange)) return (null, false);
         foreach (var end in new[] { "from", "to" })
         {
             if (fields[end] is not { } given || fixture[end] is not null) continue;
@@ -49,10 +49,30 @@ internal static class FixtureReader
         var (begins, two) = RangeReader.Read(fields["from"], from, Length.Zero, values);
         var (ends, three) = RangeReader.Read(fields["to"], to ?? Length.Zero, Length.Zero, values);
         if (!one || !two || !three) return (null, false);
-        if (begins is null && ends is null) return (new(height, null, null), true);
-        if ((begins?.Most ?? from) < (ends?.Least ?? to ?? Length.FromSteps(long.MaxValue))) return (new(height, begins, ends), true);
-        values.Log.Add((fields["to"] ?? fields["from"])!, "ranges in which the fixture always ends right of where it begins");
+        if (begins is null && ends is null) return (new(height, null, null) { Under = line }, true);
+        if ((begins?.Most ?? from) < (ends?.Least ?? to ?? Length.FromSteps(long.MaxValue))) return (new(height, begins, ends) { Under = line }, true);
+        var (wide, nearest) = Apart(begins, from, ends, to, values.Tape);
+        values.Log.AddSaid((fields["to"] ?? fields["from"])!, wide, "ranges in which the fixture always ends right of where it begins", nearest);
         return (null, false);
+    }
+
+    /// <summary>Ranges that reach over each other, and the nearest that do not: cut back where what is asked leaves most room.</summary>
+    private static (string Found, string Nearest) Apart(Span? begins, Length from, Span? ends, Length? to, Tape tape)
+    {
+        var (first, last) = (begins ?? new(from, from), ends ?? new(to ?? from, to ?? from));
+        // It may begin up to here and ends beyond: as far right as it may begin, but left of where it is asked to end.
+        var until = Length.Min(first.Most, (to ?? last.Most) - tape.Mark);
+        if (until < from) until = from;
+        var beyond = Length.Min(Length.Max(last.Least, until + tape.Mark), to ?? last.Most);
+        var found = $"a fixture that may begin {Say(first.Most)} and end {Say(last.Least)} from the left";
+        string[] parts =
+        [
+            .. begins is null || until == first.Most ? (string[])[] : [$"\"from\": [{Say(first.Least)}, {Say(until)}]"],
+            .. ends is null || beyond == last.Least ? (string[])[] : [$"\"to\": [{Say(beyond)}, {Say(last.Most)}]"],
+        ];
+        return (found, string.Join(", ", parts));
+
+        string Say(Length length) => LengthText.Finer(length, tape);
     }
 
     private static (Length? Left, Length? Right) Heights(Fields fields)

@@ -37,7 +37,7 @@ public abstract record JobReading
         {
             ArgumentNullException.ThrowIfNull(fault);
             var entry = PathFinder.Nearest(_root, fault.Path);
-            return _log.Located(entry.At, fault.Path, fault.Found, fault.Expected, fault.Nearest);
+            return _log.Located(entry.At, fault.Path, fault.Found, fault.Expected, fault.Nearest) with { Mends = fault.Mends };
         }
     }
 

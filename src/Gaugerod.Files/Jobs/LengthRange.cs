@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Files.Jobs;
@@ -11,7 +12,8 @@ internal sealed record LengthRange(Length Least, Length Most, string What, strin
 {
     private static readonly Length Some = Length.FromSteps(1);
 
-    public static readonly LengthRange TileSide = new(Mm(5), Mm(4000), "a tile's side", "from 5 mm to 4 m");
+    public static readonly LengthRange TileSide = new(Product.LeastSide, Product.MostSide, "a tile's side", "from 5 mm to 4 m");
+    public static readonly LengthRange Stagger = TileSide with { What = "a stagger" };
     public static readonly LengthRange Joint = new(Length.Zero, Mm(25), "a joint", "from 0 to 25 mm");
     public static readonly LengthRange Kerf = new(Length.Zero, Mm(10), "a kerf", "from 0 to 10 mm");
     public static readonly LengthRange Layer = new(Length.Zero, Mm(100), "a thickness", "from 0 to 100 mm");

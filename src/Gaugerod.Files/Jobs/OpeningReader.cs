@@ -1,3 +1,4 @@
+using Gaugerod.Engine;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Files.Json;
 using Gaugerod.Plane;
@@ -56,13 +57,13 @@ internal static class OpeningReader
     private static (OpeningRange? Range, bool Understood) Range(Entry? entry, Box box, Length under, Values values)
     {
         if (entry is null) return (null, true);
-        if (Fields.Open(entry, Forms.OpeningRange, values) is not { } fields) return (null, false);
+        if (Fields.Open(entry, Forms.OpeningRange, values) is not { } fields || RangeReader.IsEmpty(entry, fields, Forms.OpeningRange)) return (null, false);
         var (left, one) = RangeReader.Read(fields["left"], box.Left, Length.Zero, values);
         var (bottom, two) = RangeReader.Read(fields["bottom"], box.Bottom, under, values);
-        var (width, three) = RangeReader.Read(fields["width"], box.Width, Length.Zero, values);
-        var (height, four) = RangeReader.Read(fields["height"], box.Height, Length.Zero, values);
+        var (width, three) = RangeReader.Read(fields["width"], box.Width, Length.Zero, values, isSize: true);
+        var (height, four) = RangeReader.Read(fields["height"], box.Height, Length.Zero, values, isSize: true);
         var (studs, five) = Studs(fields["studs"], box, values);
-        return one && two && three && four && five ? (new(left, bottom, width, height) { Studs = studs }, true) : (null, false);
+        return one && two && three && four && five ? (new(left, bottom, width, height) { Studs = studs, Under = under }, true) : (null, false);
     }
 
     /// <summary>The clear space between two studs, which holds the opening as it is asked.</summary>
@@ -73,7 +74,8 @@ internal static class OpeningReader
         values.Log.AddSaid(
             entry!, $"studs with {LengthText.Finer(studs.Least, values.Tape)} to {LengthText.Finer(studs.Most, values.Tape)} clear between them",
             $"a clear space that holds the opening as it is asked, up to {LengthText.Finer(box.Right, values.Tape)}",
-            $"[{LengthText.Finer(studs.Least, values.Tape)}, {LengthText.Finer(box.Right, values.Tape)}]");
+            $"[{LengthText.Finer(studs.Least, values.Tape)}, {LengthText.Finer(box.Right, values.Tape)}]",
+            [Mend.Of(entry!.Path, studs.Least, box.Right, values.Tape)]);
         return (null, false);
     }
 }

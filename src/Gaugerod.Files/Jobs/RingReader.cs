@@ -37,7 +37,7 @@ internal static class RingReader
         var least = list.Items.Exists(item => item is Entry.Group) ? 2 : 3;
         if (list.Items.Count < least || list.Items.Count > MostCorners)
         {
-            values.Log.AddSaid(list, string.Create(CultureInfo.InvariantCulture, $"{list.Items.Count} corners"), least == 2 ? "an outline of 2 to 1000 corners" : "an outline of 3 to 1000 corners");
+            values.Log.AddSaid(list, string.Create(CultureInfo.InvariantCulture, $"{list.Items.Count} corner{(list.Items.Count == 1 ? "" : "s")}"), least == 2 ? "an outline of 2 to 1000 corners" : "an outline of 3 to 1000 corners");
             return new(null, null);
         }
 
@@ -61,7 +61,7 @@ internal static class RingReader
             Add(points[i], i);
             var next = (i + 1) % count;
             if (corners[next]!.Arrives is not { } through) continue;
-            if (CornerReader.ArcOf(points[i], through, points[next], values) is not { } arc) return new(null, count);
+            if (CornerReader.ArcOf(points[i], through, points[next], list.Items[next].Path, count, values) is not { } arc) return new(null, count);
             if (ring.Count + arc.Chords > MostSides)
             {
                 values.Log.AddSaid(list, "arcs that come to more than 2000 chords", "an outline of at most 2000 sides, chords counted", "straight sides where the arcs are flattest");
@@ -72,7 +72,8 @@ internal static class RingReader
         }
 
         var drawn = new Ring(ring.ToSequence());
-        if (drawn.DoubledArea >= 0) return new(drawn, count) { Sides = sides.ToSequence() };
+        // Which way round one runs that crosses itself nobody can tell: that it does is said once the edges have their names.
+        if (drawn.DoubledArea >= 0 || !RingChecks.IsSimple(drawn)) return new(drawn, count) { Sides = sides.ToSequence() };
         values.Log.AddSaid(list, "corners that run clockwise", "corners counter-clockwise as seen from the room", "the same corners and edges in the opposite order");
         return new(null, count);
 

@@ -1,3 +1,4 @@
+using Gaugerod.Engine;
 using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
@@ -55,7 +56,9 @@ internal sealed class RunReader(Values values, KnownNames names)
         var (least, most) = (fields.Length("least", LengthRange.Joint) ?? wanted, fields.Length("most", LengthRange.Joint) ?? wanted);
         if (wanted is not { } w || least is not { } l || most is not { } m) return null;
         if (l <= w && w <= m) return new(l, w, m);
-        values.Log.AddSaid(entry, w < l ? "a wanted joint under the least" : w > m ? "a wanted joint over the most" : "a joint with its least over its most", "least, wanted and most, each no smaller than the one before");
+        Length[] sorted = [.. new[] { l, w, m }.Order()];
+        var nearest = string.Join(", ", sorted.Zip(["least", "wanted", "most"], (length, name) => $"\"{name}\": {Mend.Of("", length, values.Tape).Value}"));
+        values.Log.AddSaid(entry, w < l ? "a wanted joint under the least" : w > m ? "a wanted joint over the most" : "a joint with its least over its most", "least, wanted and most, each no smaller than the one before", $"{{ {nearest} }}", [new(entry.Path, $"{{ {nearest} }}")]);
         return null;
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gaugerod.Engine;
 using Gaugerod.Files.Json;
 using Gaugerod.Plane.Measure;
 
@@ -40,7 +41,8 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
                 if (unit is not null && read.FractionAsInches) Log.Doubt(entry, AsInches(entry, read), "a unit behind it in a job in mm", EitherUnit(text, read));
                 return length;
             case LengthReading.Understood { Value: var length, FractionAsInches: true } read:
-                Log.AddSaid(entry, AsInches(entry, read), range.Say(Tape), read.InMillimetres is { } meant && range.Holds(meant) ? Millimetres(meant) : range.NearestTo(length, Tape));
+                var nearest = read.InMillimetres is { } meant && range.Holds(meant) ? Millimetres(meant) : range.NearestTo(length, Tape);
+                Log.AddSaid(entry, AsInches(entry, read), range.Say(Tape), nearest, nearest is null ? [] : [Mend.Of(entry.Path, nearest)]);
                 return null;
             case LengthReading.Understood { Value: var length }:
                 Log.Add(entry, range.Say(Tape), range.NearestTo(length, Tape));
@@ -78,9 +80,13 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
         var read = decimal.TryParse(written, NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var degrees);
         if (read && degrees >= least && degrees <= most && decimal.Round(degrees, 3) == degrees) return Angle.FromThousandths((int)(degrees * 1000));
         var expected = string.Create(CultureInfo.InvariantCulture, $"degrees from {least} to {most}, to a thousandth");
-        Log.Add(entry, expected, read ? Math.Clamp(decimal.Round(degrees, 3), least, most).ToString("0.###", CultureInfo.InvariantCulture) : null);
+        // A minus sign is taken for a slip.
+        var meant = degrees < least && -degrees >= least && -degrees <= most ? -degrees : degrees;
+        Log.Add(entry, expected, read ? Math.Clamp(decimal.Round(meant, 3), least, most).ToString("0.###", CultureInfo.InvariantCulture) : null);
         return null;
     }
+
+    public static string Number(Angle angle) => angle.Degrees.ToString("0.###", CultureInfo.InvariantCulture);
 
     public static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 
@@ -128,7 +134,8 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
     /// <summary>A part of a tile: more than nothing, less than one.</summary>
     /// <param name="entry">What stands there.</param>
     /// <param name="whole">What would do for a whole tile.</param>
-    public (int Numerator, int Denominator)? Part(Entry? entry, string whole)
+    /// <param name="mend">What to put for that.</param>
+    public (int Numerator, int Denominator)? Part(Entry? entry, string whole, Mend? mend = null)
     {
         if (entry is null) return null;
         if (entry is Entry.Text { Value: var text } && text.Split('/') is [var over, var under]
@@ -141,7 +148,9 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
         }
 
         var part = PartOf((entry as Entry.Text)?.Value ?? (entry as Entry.Number)?.Value);
-        Log.Add(entry, "a part of a tile, less than a whole one and no finer than 1/64, such as \"1/2\" or \"1/3\"", part == 1 ? whole : NearestPart(part));
+        const string Expected = "a part of a tile, less than a whole one and no finer than 1/64, such as \"1/2\" or \"1/3\"";
+        if (part == 1) Log.AddSaid(entry, Log.Shown(entry), Expected, whole, mend is null ? [] : [mend]);
+        else Log.Add(entry, Expected, NearestPart(part > 1 && mend is not null ? Within(part.Value) : part));
         return null;
     }
 
@@ -182,6 +191,9 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
         if (!decimal.TryParse(text?.TrimEnd('%', ' '), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number)) return null;
         return text!.Contains('%', StringComparison.Ordinal) ? number / 100 : number;
     }
+
+    // 33 is said for a third; 3/2 of a tile lies as half of one does.
+    private static decimal Within(decimal part) => decimal.Truncate(part) == part ? part / 100 : part - decimal.Truncate(part);
 
     /// <summary>The plainest part near a number.</summary>
     private static string? NearestPart(decimal? number)

@@ -34,7 +34,7 @@ internal static class ZoneReader
         var (from, to) = (fields.Length("from", LengthRange.Position), fields.Length("to", LengthRange.Position));
         if (name is null || from is not { } f || heights.Under(fields) is not { } under) return null;
         var (range, understood) = RangeReader.Read(fields["range"], f + under, under, fields.Values);
-        return understood ? new Zone.Strip(name, f + under, to + under) { Range = range } : null;
+        return understood ? new Zone.Strip(name, f + under, to + under) { Range = range, ReadFrom = under } : null;
     }
 
     private static Zone? Rug(Fields fields, string? name, HeightBase heights)
@@ -42,7 +42,7 @@ internal static class ZoneReader
         var (left, bottom) = (fields.Length("left", LengthRange.Position), fields.Length("bottom", LengthRange.Position));
         var (width, height) = (fields.Length("width", LengthRange.Size), fields.Length("height", LengthRange.Size));
         return name is not null && left is { } l && bottom is { } b && width is { } w && height is { } h && heights.Under(fields) is { } under
-            ? new Zone.Rug(name, new Box(l, b + under, l + w, b + under + h))
+            ? new Zone.Rug(name, new Box(l, b + under, l + w, b + under + h)) { ReadFrom = under }
             : null;
     }
 

@@ -1,3 +1,5 @@
+using System.Globalization;
+using Gaugerod.Engine;
 using Gaugerod.Plane;
 
 namespace Gaugerod.Files.Json;
@@ -32,18 +34,24 @@ internal sealed class FaultLog(string file, Source source)
         if (_passedOver.Count < Most) _passedOver.Add((Source.PlaceOf(nameAt).Line, OneLine(path)));
     }
 
-    public void Add(int offset, string path, string found, string expected, string? nearest = null)
+    public void Add(int offset, string path, string found, string expected, string? nearest = null, Sequence<Mend>? mends = null)
     {
         if (_faults.Count >= Most) return;
-        var fault = Located(offset, path, found, expected, nearest);
+        var fault = Located(offset, path, found, expected, nearest) with { Mends = mends ?? [] };
         if (!_faults.Contains(fault)) _faults.Add(fault);
     }
 
-    /// <summary>A value that cannot stand where it does.</summary>
-    public void Add(Entry entry, string expected, string? nearest = null) => Add(entry.At, entry.Path, Shown(entry), expected, nearest);
+    /// <summary>A value that cannot stand where it does; the nearest, where there is one, as it would be written there: a length may do without quotes.</summary>
+    public void Add(Entry entry, string expected, string? nearest = null) =>
+        Add(entry.At, entry.Path, Shown(entry), expected, nearest, nearest is null ? [] : [Mended(entry.Path, nearest)]);
 
     /// <summary>A value that cannot stand where it does, in other words than its own.</summary>
-    public void AddSaid(Entry entry, string found, string expected, string? nearest = null) => Add(entry.At, entry.Path, found, expected, nearest);
+    /// <param name="entry">The value.</param>
+    /// <param name="found">What stands there, in words.</param>
+    /// <param name="expected">What could stand there.</param>
+    /// <param name="nearest">What would do, in words.</param>
+    /// <param name="mends">What to put for that; none where the words are advice only.</param>
+    public void AddSaid(Entry entry, string found, string expected, string? nearest = null, Sequence<Mend>? mends = null) => Add(entry.At, entry.Path, found, expected, nearest, mends);
 
     public void Doubt(Entry entry, string found, string expected, string? nearest)
     {
@@ -60,10 +68,16 @@ internal sealed class FaultLog(string file, Source source)
 
     public string Shown(Entry entry) => entry switch
     {
-        Entry.Group => "a group { }",
-        Entry.List => "a list [ ]",
+        Entry.Group { Members.Count: 0 } => "an empty group { }",
+        Entry.Group group => $"a group {{ {string.Join(", ", group.Members.Keys.Take(3).Select(name => $"\"{name}\""))}{(group.Members.Count > 3 ? ", ..." : "")} }}",
+        Entry.List { Items.Count: 0 } => "an empty list [ ]",
+        Entry.List list => string.Create(CultureInfo.InvariantCulture, $"a list of {list.Items.Count}"),
         _ => Source.Shown(entry.At, entry.End),
     };
+
+    private static Mend Mended(string path, string nearest) => nearest[0] is '"' or '{' or '[' || decimal.TryParse(nearest, NumberStyles.Float, CultureInfo.InvariantCulture, out _) || nearest is "true" or "false"
+        ? new(path, nearest)
+        : Mend.Of(path, nearest);
 
     // A message is one line, whatever names the file makes up.
     private static string OneLine(string text)

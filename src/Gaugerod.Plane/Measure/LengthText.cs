@@ -55,6 +55,13 @@ public static class LengthText
             : $"{(length.Steps / (decimal)Length.StepsPerInch).ToString("0.####", System.Globalization.CultureInfo.InvariantCulture)} in";
     }
 
+    /// <summary>As <see cref="Finer"/>, but in millimetres to the last step where that would be read as another length.</summary>
+    public static string Exact(Length length, Tape tape)
+    {
+        var said = Finer(length, tape);
+        return Read(said, tape.Unit) is LengthReading.Understood { Value: var read } && read == length ? said : ExactMillimetres(length) + " mm";
+    }
+
     /// <summary>Writes a length to the last mark below it, for a cut that must fit a gap. Below zero it goes down too.</summary>
     public static string Down(Length length, Tape tape)
     {

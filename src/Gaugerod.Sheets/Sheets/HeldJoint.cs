@@ -6,12 +6,12 @@ using Gaugerod.Plane.Measure;
 namespace Gaugerod.Sheets.Sheets;
 
 /// <summary>
-/// A joint on an edge is held at the edge's fullest point. Where the edge is out, the tiles beside that point are cut along it:
-/// whoever reads "held" must not be surprised by the cut.
+/// A full course at an edge is held where the edge stands furthest out, and a joint that is missed may meet it there all the same.
+/// Where the edge is out, the tiles beside that point are cut along it: whoever reads "held" must not be surprised by the cut.
 /// </summary>
 internal static class HeldJoint
 {
-    /// <summary>Which pieces are cut along the edge of a want that is met; empty when none is.</summary>
+    /// <summary>Which pieces are cut along the edge of a want that is met there; empty when none is.</summary>
     public static string Words(WantOutcome outcome, RunPlan run, Figures figures)
     {
         if (EdgeOf(outcome) is not { } edge || Out(edge, run) is not { } slope) return "";
@@ -36,7 +36,7 @@ internal static class HeldJoint
 
     private static EdgeRef? EdgeOf(WantOutcome outcome) => outcome switch
     {
-        { Held: true, Want: Want.JointOnEdge on } => on.Edge,
+        { Want: Want.JointOnEdge on } when outcome.Held || outcome.MeetsInPart => on.Edge,
         { Held: true, Want: Want.FullCourse full } => full.Edge,
         _ => null,
     };

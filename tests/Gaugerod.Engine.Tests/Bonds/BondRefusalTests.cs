@@ -17,8 +17,9 @@ public sealed class BondRefusalTests
     {
         var asked = new BondRequest.Herringbone(3);
         var refusal = Refused(asked, Joint, (Mm(300), Mm(100)));
-        Says(refusal, "a tile 300 mm long, 3 of them side by side 306 mm wide", "a tile longer than the tiles side by side are wide", "a height under 98 mm");
-        _ = Bond(asked, Joint, (Mm(300), Lengths(refusal.Nearest)[0] - Hair));
+        Says(refusal, "a tile 300 mm long, 3 of them side by side 306 mm wide", "a tile longer than the tiles side by side are wide", "2 abreast");
+        _ = Bond(new BondRequest.Herringbone(2), Joint, (Mm(300), Mm(100)));
+        Assert.Equal("a height of 299 mm", Refused(new BondRequest.Herringbone(1), Joint, (Mm(300), Mm(300))).Nearest);
     }
 
     [Theory]
@@ -68,8 +69,8 @@ public sealed class BondRefusalTests
         _ = Bond(asked, Joint, (Mm(203), Mm(100)), (side, side));
         Says(
             Refused(asked, Joint, (Mm(102), Mm(100)), (Mm(10), Mm(10))), "a tile 102 mm by 100 mm", "a tile longer than it is wide by more than a joint",
-            "a width over 103 mm");
-        _ = Bond(asked, Joint, (Mm(104), Mm(100)), (Mm(1), Mm(1)));
+            "a width of 113 mm");
+        _ = Bond(asked, Joint, (Mm(113), Mm(100)), (Mm(10), Mm(10)));
     }
 
     [Fact]
@@ -98,7 +99,7 @@ public sealed class BondRefusalTests
         var side = Lengths(refusal.Nearest)[0] - Hair;
         _ = Bond(new BondRequest.Octagon(null), Joint, (Mm(200), Mm(200)), (side, side));
         var corners = Refused(new BondRequest.Octagon(Mm(100)), Joint, (Mm(200), Mm(200)), (Mm(50), Mm(50)));
-        Says(corners, "corners that take 100 mm off each side", "an octagon whose corners leave something of every side", "less than 100 mm");
+        Says(corners, "corners that take 100 mm off each side", "corners that take something, and less than half of the octagon's 200 mm", "corners that take 36.6 mm off each side");
     }
 
     [Fact]
@@ -121,22 +122,22 @@ public sealed class BondRefusalTests
     }
 
     [Theory]
-    [InlineData(0)]
-    [InlineData(90_000)]
-    [InlineData(-1)]
-    public void A_chevron_asks_for_a_slope(int thousandths)
+    [InlineData(0, "1°")]
+    [InlineData(90_000, "88°")]
+    [InlineData(-30_000, "30°")]
+    public void A_chevron_asks_for_a_slope(int thousandths, string nearest)
     {
         var refusal = Refused(new BondRequest.Chevron(Angle.FromThousandths(thousandths)), Joint, (Mm(600), Mm(90)));
-        Assert.Equal("45°", refusal.Nearest);
-        _ = Bond(new BondRequest.Chevron(Angle.FromDegrees(45)), Joint, (Mm(600), Mm(90)));
+        Assert.Equal(nearest, refusal.Nearest);
+        _ = Bond(new BondRequest.Chevron(Angle.FromDegrees(88)), Joint, (Mm(600), Mm(90)));
     }
 
     [Fact]
     public void A_chevron_is_no_higher_than_a_room()
     {
         var refusal = Refused(new BondRequest.Chevron(Angle.FromThousandths(89_500)), Joint, (Mm(600), Mm(90)));
-        Assert.Equal("45°", refusal.Nearest);
-        Assert.Equal("shorter or narrower planks", Refused(new BondRequest.Chevron(Angle.FromDegrees(45)), Joint, (Mm(4000), Mm(4000))).Nearest);
+        Assert.Equal("88°", refusal.Nearest);
+        Assert.Equal("15°", Refused(new BondRequest.Chevron(Angle.FromDegrees(45)), Joint, (Mm(4000), Mm(4000))).Nearest);
         _ = Bond(new BondRequest.Chevron(Angle.FromDegrees(60)), Joint, (Mm(4000), Mm(200)));
     }
 
@@ -154,7 +155,7 @@ public sealed class BondRefusalTests
         (Length Width, Length Height)[] set = [(Mm(597), Mm(397)), (Mm(397), Mm(397)), (Mm(397), Mm(200)), (Mm(197), Mm(197))];
         var refusal = Refused(new BondRequest.Modular(), Joint, set);
         Says(
-            refusal, "\"tile 2\", 397 mm by 200 mm, with a unit of 200 mm from \"tile 3\" and its joint", "a tile of 2 by 1 units less a joint", "397 mm by 197 mm");
+            refusal, "\"tile 2\", 397 mm by 200 mm, in a set with a unit of 200 mm", "a tile of 2 by 1 units less a joint", "397 mm by 197 mm");
         set[2] = (Lengths(refusal.Nearest)[0], Lengths(refusal.Nearest)[1]);
         _ = Bond(new BondRequest.Modular(), Joint, set);
     }
@@ -162,7 +163,7 @@ public sealed class BondRefusalTests
     [Fact]
     public void Sheets_ask_for_chips_of_some_size()
     {
-        Assert.Equal("a narrower joint, or fewer chips", Refused(new BondRequest.Mosaic(100, 2), Joint, (Mm(297), Mm(297))).Nearest);
+        Assert.Equal("99 by 2 chips", Refused(new BondRequest.Mosaic(100, 2), Joint, (Mm(297), Mm(297))).Nearest);
         _ = Bond(new BondRequest.Mosaic(99, 2), Joint, (Mm(297), Mm(297)));
     }
 
@@ -186,5 +187,5 @@ public sealed class BondRefusalTests
         _ = Bond(new BondRequest.Planks(nearest, start), Joint, tiles);
     }
 
-    private static void Says(BondRefusal refusal, string found, string expected, string nearest) => Assert.Equal(new BondRefusal(found, expected, nearest), refusal);
+    private static void Says(BondRefusal refusal, string found, string expected, string nearest) => Assert.Equal((found, expected, nearest), (refusal.Found, refusal.Expected, refusal.Nearest));
 }

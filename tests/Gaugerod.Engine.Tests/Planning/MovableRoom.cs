@@ -49,6 +49,9 @@ internal sealed record MovableRoom(int Width, int Height, (int Across, int Up) T
     /// <summary>The job with its ranges.</summary>
     public Job Open() => With(Asked, [], ranges: true);
 
+    /// <summary>The job with nothing left open, and so nothing wished for.</summary>
+    public Job AsAsked() => With(Asked, [], ranges: false);
+
     /// <summary>The measures of a settled job's niche and bench, in the order of <see cref="Asked"/>.</summary>
     public static Length[] Measures(Job job)
     {
@@ -111,7 +114,7 @@ internal sealed record MovableRoom(int Width, int Height, (int Across, int Up) T
             ("bench", Moves(BenchHeight)), ("bench.right", Moves(Front)),
         })
         {
-            if (moves) yield return new Want.JointOnEdge(new("wall", edge), Must: false, Weight: 1);
+            if (moves) yield return new Want.JointOnEdge(new("wall", edge), Must: false, Weight: 1) { OfMovable = true };
         }
     }
 

@@ -15,8 +15,11 @@ public sealed class MovablesAgainstSweepTests(ITestOutputHelper output)
 {
     private static readonly ScoreOrder s_order = new(ScoreOrder.Usual);
 
-    /// <summary>In so many of the everyday rooms a room on the grid does better in what comes after the wishes; docs/patterns.md tells of other rooms.</summary>
-    private const int KnownBehind = 0;
+    /// <summary>
+    /// In so many of the everyday rooms a room on the grid does better in what comes after the wishes and slivers: the smallest cut, by up to
+    /// 12 mm, or mirrored cuts. There were none while the tool's wishes ranked before slivers; docs/patterns.md says so.
+    /// </summary>
+    private const int KnownBehind = 6;
 
     [Fact]
     public void No_room_settled_on_a_grid_meets_more_of_what_was_asked_and_few_do_better_in_what_comes_after()
@@ -29,7 +32,7 @@ public sealed class MovablesAgainstSweepTests(ITestOutputHelper output)
                 if (JobCheck.Check(job).Count > 0) return;
                 var (mine, swept) = (Planner.Plan(job).Runs[0].Best.Score with { Tiles = 0 }, Swept(room));
                 var words = string.Create(CultureInfo.InvariantCulture, $"{s_order.FirstDifference(mine, swept)}: {mine} / {swept}");
-                Assert.True((mine.MustsMissed, mine.WishesMissed).CompareTo((swept.MustsMissed, swept.WishesMissed)) <= 0, words);
+                Assert.True((mine.MustsMissed, mine.WishesMissed, mine.Slivers, mine.UnaskedMissed).CompareTo((swept.MustsMissed, swept.WishesMissed, swept.Slivers, swept.UnaskedMissed)) <= 0, words);
                 Interlocked.Increment(ref rooms);
                 var by = s_order.Compare(mine, swept);
                 if (by < 0) Interlocked.Increment(ref ahead);

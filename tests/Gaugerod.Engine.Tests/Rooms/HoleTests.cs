@@ -38,8 +38,13 @@ public sealed class HoleTests
     }
 
     [Fact]
-    public void A_hole_larger_than_the_wall_is_warned_of() =>
-        Assert.Contains(Finish(WithHoles(new Hole("duct", At(450, 1200), Mm(4000)))).Findings, f => f is { Level: FindingLevel.Warn, Rule: "hole" });
+    public void A_hole_larger_than_the_wall_is_refused_with_the_largest_that_leaves_tile_round_it()
+    {
+        var fault = Assert.Single(Finish(WithHoles(new Hole("duct", At(450, 1200), Mm(4000)))).Faults);
+        Assert.EndsWith(".holes[0].diameter", fault.Path, StringComparison.Ordinal);
+        Assert.StartsWith("a hole of 4000 mm that takes all of", fault.Found, StringComparison.Ordinal);
+        Assert.NotEmpty(fault.Mends);
+    }
 
     // A raking ceiling from 2400 mm down to 600 mm over 900 mm: at x = 200 it stands at 2000 mm, well above the hole.
     [Fact]

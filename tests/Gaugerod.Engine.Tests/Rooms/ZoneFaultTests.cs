@@ -17,18 +17,18 @@ public sealed class ZoneFaultTests
     {
         var fault = One(new Zone.Border("frame", Mm(400), Mitred: true));
         Assert.Equal(("faces[0].zones[0].width", "400 mm"), (fault.Path, fault.Found));
-        Assert.Contains("leaves something of \"floor\"", fault.Expected, StringComparison.Ordinal);
-        // The field is 1194 by 594 mm: 297 mm less half of the 3 mm joint is the most, and something must be left.
-        Assert.Equal("295 mm", fault.Nearest);
-        Assert.Empty(Faults(Job(new Zone.Border("frame", Mm(295), Mitred: true))));
-        Assert.NotEmpty(Faults(Job(new Zone.Border("frame", Mm(296), Mitred: true))));
+        Assert.Contains("leaves more than 5 mm of \"floor\"", fault.Expected, StringComparison.Ordinal);
+        // The field is 1194 by 594 mm: 297 mm less half of the 3 mm joint is the most, and more than 5 mm, a tile's least side, must be left: under 293 mm.
+        Assert.Equal("292 mm", fault.Nearest);
+        Assert.Empty(Faults(Job(new Zone.Border("frame", Mm(292), Mitred: true))));
+        Assert.NotEmpty(Faults(Job(new Zone.Border("frame", Mm(293), Mitred: true))));
     }
 
     [Fact]
     public void A_band_that_reaches_over_the_head_is_refused()
     {
         var fault = One(new Zone.Strip("dado", Mm(500), Mm(700)));
-        Assert.Equal(("faces[0].zones[0].from", "a band from 500 mm to 700 mm"), (fault.Path, fault.Found));
+        Assert.Equal(("faces[0].zones[0].to", "a band from 500 mm to 700 mm"), (fault.Path, fault.Found));
         Assert.Contains("over 3 mm, under 597 mm", fault.Expected, StringComparison.Ordinal);
     }
 
@@ -45,7 +45,41 @@ public sealed class ZoneFaultTests
     {
         var fault = One(new Zone.Rug("rug", new(Mm(-50), Mm(100), Mm(400), Mm(400))));
         Assert.Equal(("faces[0].zones[0]", "a rug from -50 mm to 400 mm across and from 100 mm to 400 mm up"), (fault.Path, fault.Found));
-        Assert.Equal("a rectangle with tile of \"floor\" all round it, clear of openings", fault.Expected);
+        Assert.Equal("a rectangle with tile of \"floor\" all round it; the edge \"west\" is in the way", fault.Expected);
+    }
+
+    [Fact]
+    public void A_band_that_begins_under_anothers_head_is_told_which_is_in_the_way_and_where_that_ends()
+    {
+        var fault = One(new Zone.Strip("dado", Mm(200), Mm(300)), new Zone.Strip("upper", Mm(250), null));
+        Assert.Equal(("faces[0].zones[1].from", "all from 250 mm up", "from 300 mm"), (fault.Path, fault.Found, fault.Nearest));
+        Assert.Equal("heights clear of \"dado\", which is laid from 200 mm to 300 mm up", fault.Expected);
+        Assert.Equal([new Mend("faces[0].zones[1].from", "\"300 mm\"")], fault.Mends);
+    }
+
+    [Fact]
+    public void A_rug_over_a_rug_is_told_which_is_in_the_way()
+    {
+        var fault = One(new Zone.Rug("rug", new(Mm(200), Mm(200), Mm(500), Mm(400))), new Zone.Rug("mat", new(Mm(400), Mm(200), Mm(800), Mm(400))));
+        Assert.Equal("a rectangle with tile of \"floor\" all round it; the zone \"rug\" is in the way", fault.Expected);
+        // The rug ends at 500 mm, half a joint beyond that its own tile's edge; another half and the next mark leave tile between.
+        Assert.Equal("left 504 mm, width 296 mm", fault.Nearest);
+    }
+
+    [Fact]
+    public void A_hole_over_a_whole_rug_is_refused_and_one_over_its_edge_is_said_to_be_in_no_drawing()
+    {
+        Job With(long diameter)
+        {
+            var job = Job(new Zone.Rug("rug", new(Mm(200), Mm(200), Mm(400), Mm(400))));
+            return job with { Faces = [job.Faces[0] with { Holes = [new Hole("drain", new(Mm(300), Mm(300)), Mm(diameter))] }] };
+        }
+
+        var fault = Assert.Single(Faults(With(290)));
+        Assert.Equal(("faces[0].holes[0].diameter", "a hole of 290 mm that takes all of \"rug\""), (fault.Path, fault.Found));
+        Assert.Empty(Faults(With(220)));
+        Assert.Contains(JobRuns.Finish(With(220), 0).Findings, finding => finding.Text.StartsWith("The hole 'drain' reaches over the edge of 'rug' and 'floor'", StringComparison.Ordinal));
+        Assert.Contains("takes all of \"floor\"", Faults(With(5000))[0].Found, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -53,7 +87,7 @@ public sealed class ZoneFaultTests
     {
         var fault = One(new Zone.Strip("dado", Mm(200), Mm(300)));
         Assert.Equal(("faces[0].zones", "zones that leave \"floor\" in several parts"), (fault.Path, fault.Found));
-        Assert.Equal("a zone more, for what lies above a band: { \"name\": \"upper\", \"from\": ... }", fault.Nearest);
+        Assert.Equal("a zone more, for what lies above \"dado\": { \"kind\": \"band\", \"name\": \"above dado\", \"from\": \"300 mm\" }", fault.Nearest);
         Assert.Empty(Faults(Job(new Zone.Strip("upper", Mm(300), null), new Zone.Strip("dado", Mm(200), null))));
         Assert.Empty(Faults(Job(new Zone.Strip("dado", Mm(200), Mm(300)), new Zone.Strip("upper", Mm(300), null))));
     }

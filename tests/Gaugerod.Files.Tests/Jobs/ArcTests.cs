@@ -62,7 +62,7 @@ public class ArcTests
 
     [Theory]
     [InlineData("[1165, 845]", "[1165, 720]", ".outline[3].through: found a point on the straight line through the arc's two ends: an arc of no radius, expected a point beside that line. Nearest: [1040 mm, 720 mm] alone: a straight side.")]
-    [InlineData("[1165, 845]", "[1290, 720]", ".outline[3].through: found one of the arc's own ends, [1290 mm, 720 mm], expected a point on the arc between its two ends. Nearest: the middle of the arc.")]
+    [InlineData("[1165, 845]", "[1290, 720]", ".outline[3].through: found one of the arc's own ends, [1290 mm, 720 mm], expected a point on the arc between its two ends. Nearest: [1040 mm, 720 mm] alone: a straight side.")]
     [InlineData("[1165, 845]", "[1165, 720.01]", ".outline[3].through: found an arc of a radius of 781250 mm, expected a radius of at most 100000 mm. Nearest: [1040 mm, 720 mm] alone: a straight side.")]
     [InlineData("[1165, 845]", "845", ".outline[3].through: found 845, expected a corner [x, y]: so far from the left, so far up.")]
     [InlineData(", \"through\": [1165, 845]", "", ".outline[3].through: found nothing, expected a point [x, y] on the arc.")]

@@ -41,7 +41,7 @@ public class BondTests
         { "{ 'kind': 'octagon' }", "runs[0].bond.square", null },
         { "{ 'kind': 'hexagon', 'up': 'flats' }", "runs[0].bond.up", "\"flat\"" },
         { "{ 'kind': 'chevron' }", "runs[0].bond.slope", null },
-        { "{ 'kind': 'chevron', 'slope': 90 }", "runs[0].bond.slope", null },
+        { "{ 'kind': 'chevron', 'slope': 400 }", "runs[0].bond.slope", "360" },
         { "{ 'kind': 'modular', 'with': ['dot', 'dot'] }", "runs[0].bond.with", null },
         { "{ 'kind': 'planks', 'start': 'hall' }", "runs[0].bond.stagger", null },
         { "{ 'kind': 'planks', 'stagger': 30 }", "runs[0].bond.start", null },

@@ -39,8 +39,8 @@ public class HeightsFromTests
     [Fact]
     public void A_joint_at_a_height_may_count_from_the_level_line_too()
     {
-        var from = Samples.With("guest-shower", "{ \"want\": \"joint\", \"face\": \"north\", \"edge\": \"bench\", \"must\": true }", "{ \"want\": \"joint\", \"face\": \"north\", \"height\": \"-6 1/8\", \"heightsFrom\": \"level line\", \"must\": true }");
-        var up = Samples.With("guest-shower", "{ \"want\": \"joint\", \"face\": \"north\", \"edge\": \"bench\", \"must\": true }", "{ \"want\": \"joint\", \"face\": \"north\", \"height\": \"42\", \"must\": true }");
+        var from = Samples.With("guest-shower", "{ \"want\": \"full course\", \"face\": \"north\", \"edge\": \"bench\", \"must\": true }", "{ \"want\": \"joint\", \"face\": \"north\", \"height\": \"-6 1/8\", \"heightsFrom\": \"level line\", \"must\": true }");
+        var up = Samples.With("guest-shower", "{ \"want\": \"full course\", \"face\": \"north\", \"edge\": \"bench\", \"must\": true }", "{ \"want\": \"joint\", \"face\": \"north\", \"height\": \"42\", \"must\": true }");
         Assert.Equal(Assert.IsType<JobReading.Understood>(Samples.Read(up)).Job, Assert.IsType<JobReading.Understood>(Samples.Read(from)).Job);
     }
 

@@ -10,7 +10,7 @@ public class NotJsonTests
     [Theory]
     [InlineData("", "job.json:1: found nothing, expected a job that begins with {.")]
     [InlineData("hello", "job.json:1: found hello, expected a job that begins with {.")]
-    [InlineData("[]", "job.json:1: found a list [ ], expected a group { }.")]
+    [InlineData("[]", "job.json:1: found an empty list [ ], expected a group { }.")]
     [InlineData("{ \"name\":\n", "job.json:2: found the end of the file, expected the closing } for the { in line 1.")]
     [InlineData("{ \"name\": \"no end", "job.json:1: found the end of the file, expected the closing \" for the \" in line 1.")]
     [InlineData("{ \"name\": \"a\",\n}", "job.json:2: found a comma with nothing after it before }, expected the next value, or no comma. Nearest: take the comma out.")]
@@ -31,7 +31,7 @@ public class NotJsonTests
     public void Brackets_may_be_32_deep_and_no_deeper()
     {
         var deep = new string('[', EntryReader.DeepestNesting) + new string(']', EntryReader.DeepestNesting);
-        Assert.Equal(["job.json:1: found a list [ ], expected a group { }."], Samples.Messages(deep));
+        Assert.Equal(["job.json:1: found a list of 1, expected a group { }."], Samples.Messages(deep));
         Assert.Equal(["job.json:1: found brackets more than 32 deep, expected a job, which needs fewer than ten."], Samples.Messages($"[{deep}]"));
     }
 

@@ -19,10 +19,10 @@ public sealed class SettersWordsTests
 
     /// <summary>The bench's top is read 18 1/8 in high at its left end and 18 1/4 in at its right: 1/8 in out.</summary>
     [Fact]
-    public void A_joint_that_is_held_on_a_bench_says_which_tiles_are_cut_where_the_bench_is_out()
+    public void A_full_course_that_is_held_on_a_bench_says_which_tiles_are_cut_where_the_bench_is_out()
     {
         var run = Shower.Runs[0];
-        var bench = run.Best.Wants.Single(w => w.Want is Want.JointOnEdge { Edge.Edge: "bench" });
+        var bench = run.Best.Wants.Single(w => w.Want is Want.FullCourse { Edge.Edge: "bench" });
         var cut = run.Faces[1].Pieces.Where(p => p.Cuts.Any(c => c.Faces == "bench" && c.Away == TileSide.Bottom)).Select(p => p.Id).ToArray();
         Assert.NotEmpty(cut);
         Assert.Equal($" The bench is 1/8 in out of level: {string.Join(" and ", cut)} are cut along it.", HeldJoint.Words(bench, run, Inches));
