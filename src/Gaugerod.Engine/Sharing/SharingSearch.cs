@@ -15,6 +15,7 @@ internal sealed class SharingSearch
     private readonly long _allowed;
     private IReadOnlyList<int[]> _best;
     private WeightProof _proof;
+    private int _least;
 
     /// <param name="wanted">What is wanted.</param>
     /// <param name="allowed">How much work may be done, in blanks tried and places looked at; a step once begun is finished.</param>
@@ -33,12 +34,13 @@ internal sealed class SharingSearch
 
         // Each blank weighs what it takes of the tile, blade and all; a little less, for the rounding.
         _proof = WeightProof.Of(wanted, Array.ConvertAll(wanted.Area, a => (long)(a * (1 - 1e-9) * Relaxed.Unit)), Relaxed.Unit);
+        _least = _proof.Tiles;
     }
 
     /// <summary>The best so far.</summary>
-    public Shares Best => new(_best, _proof);
+    public Shares Best => new(_best, _proof, _least);
 
-    private bool Open => _best.Count > _proof.Tiles && !Stop();
+    private bool Open => _best.Count > _least && !Stop();
 
     /// <summary>Runs to the end.</summary>
     public void Run()
@@ -87,7 +89,7 @@ internal sealed class SharingSearch
 
     private void Repack(int times)
     {
-        _repacking.Improve(times, _proof.Tiles);
+        _repacking.Improve(times, _least);
         if (_repacking.Tiles.Count < _best.Count) _best = [.. _repacking.Tiles];
     }
 
@@ -102,17 +104,26 @@ internal sealed class SharingSearch
     {
         var (fills, _) = _fill.Heaviest(weights, 0, _want, long.MaxValue);
         var proof = WeightProof.Of(_wanted, weights, fills.Count == 0 ? 1 : fills[^1].Weight);
-        if (proof.Tiles > _proof.Tiles) _proof = proof;
+        if (proof.Tiles > _proof.Tiles) (_proof, _least) = (proof, Math.Max(_least, proof.Tiles));
     }
 
+    /// <summary>
+    /// Looks for a plan of exactly as many tiles as the bound among all fills that such a plan can hold, while they are few. Where
+    /// all of them have been tried in vain, one tile more is needed.
+    /// </summary>
     private void Complete()
     {
-        // What is wanted weighs Total, and so many tiles hold no more than Tiles times Heaviest: the tiles of a plan that meets
-        // the bound fall short of the heaviest by no more than the difference, all together.
-        var budget = (long)(((Int128)_proof.Tiles * _proof.Heaviest) - _proof.Total);
-        var (fills, all) = _fill.All(_proof.Weights, _proof.Heaviest - budget - 1, _want, 20_000, 200_000);
-        if (!all) return;
-        var completion = new Completion(_want, fills.Select(f => (_proof.Heaviest - f.Weight, f.Fill)).ToList(), budget, 200_000);
-        if (completion.Find() is { } plan) Take(plan);
+        while (Open)
+        {
+            // What is wanted weighs Total, and so many tiles hold no more than Least times Heaviest: the tiles of such a plan
+            // fall short of the heaviest by no more than the difference, all together.
+            var budget = (long)(((Int128)_least * _proof.Heaviest) - _proof.Total);
+            var (fills, all) = _fill.All(_proof.Weights, _proof.Heaviest - budget - 1, _want, 20_000, 200_000);
+            if (!all) return;
+            var completion = new Completion(_want, fills.Select(f => (_proof.Heaviest - f.Weight, f.Fill)).ToList(), budget, 200_000);
+            if (completion.Find() is { } plan) Take(plan);
+            else if (completion.Patience > 0) _least++;
+            else return;
+        }
     }
 }

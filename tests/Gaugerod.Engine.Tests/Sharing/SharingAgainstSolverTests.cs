@@ -34,7 +34,7 @@ public sealed class SharingAgainstSolverTests
             var search = new SharingSearch(wanted, 20_000_000);
             search.Run();
             var best = search.Best;
-            Assert.True(best.Proved, $"seed {seed} is not proved: {best.Fills.Count} tiles, at least {best.Proof.Tiles}");
+            Assert.True(best.Proved, $"seed {seed} is not proved: {best.Fills.Count} tiles, at least {best.Least}");
             Assert.Equal(TileFitsTests.AllKinds(wanted), best.Fills.SelectMany(fill => fill).Order());
             Assert.Equal(LeastBySolver(wanted), best.Fills.Count);
         }
