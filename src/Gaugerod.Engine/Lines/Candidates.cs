@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Pieces;
 using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Lines;
@@ -183,6 +184,13 @@ internal sealed class Candidates
         {
             yield return check.SideSize;
             yield return check.LevelSize;
+        }
+
+        // The neck beside a round counts from a width on.
+        foreach (var relax in model.Frames.Any(frame => frame.Rounds > 0) ? new[] { model.Relax.Side, model.Relax.Level }.Distinct() : [])
+        {
+            yield return Legs.Neck + relax;
+            yield return Legs.Neck + relax - 1;
         }
 
         // Between a side of the field and an opening's the leg is what stands between them, and stays so while both cut one tile.

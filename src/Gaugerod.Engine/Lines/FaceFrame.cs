@@ -12,8 +12,12 @@ internal readonly record struct FacingPair(int Before, int After);
 /// <summary>A face's field as the courses of a bond see it.</summary>
 internal sealed class FaceFrame
 {
-    private FaceFrame(FinishedFace face, Lay lay, FrameEdge[] edges)
+    private readonly EdgeLegs _legs;
+
+    private FaceFrame(FinishedFace face, Lay lay, EdgeLegs legs)
     {
+        FrameEdge[] edges = [.. face.Edges.Select((edge, i) => FrameEdge.Of(edge, i, lay, legs))];
+        (_legs, Rounds) = (legs, legs.Rounds);
         Face = face;
         Lay = lay;
         Sides = [.. edges.Where(edge => edge.Class == EdgeClass.Side)];
@@ -64,40 +68,42 @@ internal sealed class FaceFrame
     /// <summary>Whether every edge is square to the courses or in line with them.</summary>
     public bool IsSquare => Raking.Length == 0 && Sides.All(edge => edge.IsSquare) && Levels.All(edge => edge.IsSquare);
 
-    public static FaceFrame Of(FinishedFace face, Lay lay) =>
-        new(face, lay, [.. face.Edges.Select((edge, i) => FrameEdge.Of(edge, i, lay))]);
+    /// <summary>How many rounds the face has.</summary>
+    public int Rounds { get; }
+
+    public static FaceFrame Of(FinishedFace face, Lay lay) => new(face, lay, new EdgeLegs(face));
 
     /// <summary>What stands between edges that face each other with less than a tile between them.</summary>
     public IEnumerable<long> Gaps(Courses courses) =>
-        Pairs(Sides, courses.Length).Select(pair => Gap(Sides[pair.Before], Sides[pair.After], long.MinValue, long.MaxValue)!.Value)
-            .Concat(Pairs(Levels, courses.Depth).Select(pair => Gap(Levels[pair.Before], Levels[pair.After], long.MinValue, long.MaxValue)!.Value));
+        Pairs(Sides, courses.Length).Select(pair => Gap(Sides[pair.Before], Sides[pair.After], long.MinValue, long.MaxValue)!.Value.Least)
+            .Concat(Pairs(Levels, courses.Depth).Select(pair => Gap(Levels[pair.Before], Levels[pair.After], long.MinValue, long.MaxValue)!.Value.Least));
 
     /// <summary>The pairs of edges of one class that face each other with less than a size between them.</summary>
-    public static FacingPair[] Pairs(FrameEdge[] edges, long under)
+    public FacingPair[] Pairs(FrameEdge[] edges, long under)
     {
         var pairs = new List<FacingPair>();
         for (var i = 0; i < edges.Length; i++)
         {
             for (var j = 0; j < edges.Length; j++)
             {
-                if (!edges[i].TileAfter || edges[j].TileAfter) continue;
-                if (Gap(edges[i], edges[j], long.MinValue, long.MaxValue) is { } gap && gap < under) pairs.Add(new(i, j));
+                if (!edges[i].TileAfter || edges[j].TileAfter || !_legs.HasStrip(edges[i].Edge, edges[j].Edge)) continue;
+                if (Gap(edges[i], edges[j], long.MinValue, long.MaxValue) is { } gap && gap.Least < under) pairs.Add(new(i, j));
             }
         }
 
         return [.. pairs];
     }
 
-    /// <summary>The least distance between two facing edges where both are, within a stretch; null where they do not face.</summary>
-    public static long? Gap(FrameEdge before, FrameEdge after, long from, long to)
+    /// <summary>The distance between two facing edges where both are, within a stretch, least and most; null where they do not face.</summary>
+    public static (long Least, long Most)? Gap(FrameEdge before, FrameEdge after, long from, long to)
     {
         var side = before.Class == EdgeClass.Side;
         var low = Math.Max(Math.Max(from, side ? before.LeastAcross : before.LeastAlong), side ? after.LeastAcross : after.LeastAlong);
         var high = Math.Min(Math.Min(to, side ? before.MostAcross : before.MostAlong), side ? after.MostAcross : after.MostAlong);
         if (low >= high) return null;
-        var gap = side
-            ? Math.Min(after.AlongAt(low) - before.AlongAt(low), after.AlongAt(high) - before.AlongAt(high))
-            : Math.Min(after.AcrossAt(low) - before.AcrossAt(low), after.AcrossAt(high) - before.AcrossAt(high));
-        return gap >= 0 ? gap : null;
+        var (one, other) = side
+            ? (after.AlongAt(low) - before.AlongAt(low), after.AlongAt(high) - before.AlongAt(high))
+            : (after.AcrossAt(low) - before.AcrossAt(low), after.AcrossAt(high) - before.AcrossAt(high));
+        return one >= 0 && other >= 0 ? (Math.Min(one, other), Math.Max(one, other)) : null;
     }
 }

@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Bonds;
+using Gaugerod.Engine.Pieces;
 using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Lines;
@@ -11,7 +12,7 @@ namespace Gaugerod.Engine.Lines;
 internal sealed class FaceReckoner
 {
     private const long NotCut = long.MaxValue;
-    private const long CutWithoutLeg = long.MaxValue - 1;
+    private const long CutWithoutLeg = RoundLegs.None;
 
     private readonly FaceFrame _frame;
     private readonly Courses _courses;
@@ -19,6 +20,8 @@ internal sealed class FaceReckoner
     private readonly FacingPair[] _levelPairs;
     private readonly long[] _legs;
     private readonly long[] _leastAtEdge;
+    private readonly RoundLegs _round;
+    private readonly Action<long, int, long> _note;
     private readonly List<SideHit> _hits = [];
     private readonly List<int> _rowEnds = [];
     private long _hitsAt = long.MinValue;
@@ -29,10 +32,11 @@ internal sealed class FaceReckoner
     public FaceReckoner(FaceFrame frame, Courses courses)
     {
         (_frame, _courses) = (frame, courses);
-        _sidePairs = FaceFrame.Pairs(frame.Sides, courses.Length);
-        _levelPairs = FaceFrame.Pairs(frame.Levels, courses.Depth);
+        _sidePairs = frame.Pairs(frame.Sides, courses.Length);
+        _levelPairs = frame.Pairs(frame.Levels, courses.Depth);
         _legs = new long[((frame.MostAlong - frame.LeastAlong) / courses.Period) + 3];
         _leastAtEdge = new long[frame.Face.Edges.Count];
+        (_round, _note) = (new(frame.Rounds, _legs.Length), Note);
     }
 
     /// <summary>By the face's edges: the narrowest leg at each in the last reckoning; <see cref="long.MaxValue"/> where nothing is cut there.</summary>
@@ -84,18 +88,20 @@ internal sealed class FaceReckoner
                 var (low, high) = (Math.Max(edge.B0, bottom), Math.Min(edge.B1, bottom + _courses.Depth));
                 if (low >= high) continue;
                 var (one, other) = (edge.AlongAt(low), edge.AlongAt(high));
-                _hits.Add(new(Math.Min(one, other), Math.Max(one, other), edge.Edge, edge.TileAfter));
+                _hits.Add(new(Math.Min(one, other), Math.Max(one, other), edge));
             }
 
             _rowEnds.Add(_hits.Count);
         }
     }
 
-    private void Side(long start, SideHit hit)
+    private void Side(long start, in SideHit hit)
     {
         for (var (left, c) = FirstTile(start, hit.From); left < hit.To; left += _courses.Period, c++)
         {
-            Note(c, hit.Edge, Math.Max(0, hit.TileAfter ? left + _courses.Length - hit.To : hit.From - left), _relax.Side);
+            var right = left + _courses.Length;
+            var (near, far) = (Math.Max(left, hit.From), Math.Min(right, hit.To));
+            Width(c, hit.Edge, hit.Edge.TileAfter ? (right - far, right - near) : (near - left, far - left), _relax.Side);
         }
     }
 
@@ -117,7 +123,8 @@ internal sealed class FaceReckoner
             {
                 var left = start + (c * _courses.Period);
                 var (one, other) = (edge.AcrossAt(Math.Max(from, left)), edge.AcrossAt(Math.Min(to, left + _courses.Length)));
-                Note(c, edge.Edge, Math.Max(0, edge.TileAfter ? top - Math.Max(one, other) : Math.Min(one, other) - bottom), _relax.Level);
+                var (low, high) = (Math.Max(bottom, Math.Min(one, other)), Math.Min(top, Math.Max(one, other)));
+                Width(c, edge, edge.TileAfter ? (top - high, top - low) : (low - bottom, high - bottom), _relax.Level);
             }
         }
 
@@ -125,9 +132,11 @@ internal sealed class FaceReckoner
         {
             if (edge.MostAcross <= bottom || edge.LeastAcross >= top) continue;
             var (from, to) = Within(edge, bottom, top);
-            for (var (c, last) = Columns(start, from, to); c <= last; c++) Note(c, edge.Edge, CutWithoutLeg, 0);
+            for (var (c, last) = Columns(start, from, to); c <= last; c++) Note(c - _firstColumn, edge.Edge, CutWithoutLeg);
         }
 
+        // Between two cuts there is only what both cut, so those come first.
+        _round.Settle(_note);
         Facing(start, bottom, top);
     }
 
@@ -144,7 +153,7 @@ internal sealed class FaceReckoner
             for (var c = first; c <= last; c++)
             {
                 var left = start + (c * _courses.Period);
-                if (one.MostAlong > left && other.LeastAlong < left + _courses.Length) Narrow(c, one.Edge, other.Edge, gap, _relax.Side);
+                if (one.MostAlong > left && other.LeastAlong < left + _courses.Length) Strip(c, one, other, gap, _relax.Side);
             }
         }
 
@@ -156,7 +165,7 @@ internal sealed class FaceReckoner
             for (var (c, last) = Columns(start, from, to); c <= last; c++)
             {
                 var left = start + (c * _courses.Period);
-                if (FaceFrame.Gap(one, other, left, left + _courses.Length) is { } gap) Narrow(c, one.Edge, other.Edge, gap, _relax.Level);
+                if (FaceFrame.Gap(one, other, left, left + _courses.Length) is { } gap) Strip(c, one, other, gap, _relax.Level);
             }
         }
     }
@@ -176,18 +185,30 @@ internal sealed class FaceReckoner
         return rising ? (one, other) : (other, one);
     }
 
-    private void Note(long column, int edge, long leg, long relax)
+    /// <summary>Takes how wide a tile is at an edge, least and most.</summary>
+    private void Width(long column, in FrameEdge edge, (long Least, long Most) width, long relax)
     {
-        if (leg <= relax && relax > 0) return;
-        ref var least = ref _legs[column - _firstColumn];
+        if (edge.Round > 0) _round.Add(column - _firstColumn, edge, width.Least, relax);
+        else if (relax == 0 || width.Least > relax) Note(column - _firstColumn, edge.Edge, Legs.Of(width.Least, width.Most) ?? CutWithoutLeg);
+    }
+
+    /// <summary>Takes how wide a tile is between two edges, least and most.</summary>
+    private void Strip(long column, in FrameEdge one, in FrameEdge other, (long Least, long Most) gap, long relax)
+    {
+        if ((relax == 0 || gap.Least > relax) && Legs.Of(gap.Least, gap.Most) is { } leg) Narrow(column - _firstColumn, one.Edge, other.Edge, leg);
+    }
+
+    private void Note(long column, int edge, long leg)
+    {
+        ref var least = ref _legs[column];
         if (leg < least) least = leg;
         if (leg < _leastAtEdge[edge]) _leastAtEdge[edge] = leg;
     }
 
-    private void Narrow(long column, int one, int other, long leg, long relax)
+    private void Narrow(long column, int one, int other, long leg)
     {
-        ref var least = ref _legs[column - _firstColumn];
-        if (least == NotCut || (leg <= relax && relax > 0)) return;
+        ref var least = ref _legs[column];
+        if (least == NotCut) return;
         if (leg < least) least = leg;
         if (leg < _leastAtEdge[one]) _leastAtEdge[one] = leg;
         if (leg < _leastAtEdge[other]) _leastAtEdge[other] = leg;
@@ -195,7 +216,7 @@ internal sealed class FaceReckoner
 }
 
 /// <summary>The stretch of a side, along, that one row meets.</summary>
-internal readonly record struct SideHit(long From, long To, int Edge, bool TileAfter);
+internal readonly record struct SideHit(long From, long To, FrameEdge Edge);
 
 /// <summary>What a face comes to at a placing.</summary>
 /// <param name="Cuts">How many tiles are cut.</param>

@@ -15,7 +15,8 @@ namespace Gaugerod.Engine.Lines;
 /// <param name="B1">Across, at the other end.</param>
 /// <param name="TileAfter">Whether tile lies on the side of the larger numbers.</param>
 /// <param name="Edge">Its place in the face's edges.</param>
-internal readonly record struct FrameEdge(EdgeClass Class, long A0, long B0, long A1, long B1, bool TileAfter, int Edge)
+/// <param name="Round">The round that it belongs to, counted from 1; zero for none.</param>
+internal readonly record struct FrameEdge(EdgeClass Class, long A0, long B0, long A1, long B1, bool TileAfter, int Edge, int Round = 0)
 {
     public long LeastAlong => Math.Min(A0, A1);
 
@@ -28,10 +29,10 @@ internal readonly record struct FrameEdge(EdgeClass Class, long A0, long B0, lon
     /// <summary>Whether it runs square to the courses or in line with them.</summary>
     public bool IsSquare => Class == EdgeClass.Side ? A0 == A1 : Class == EdgeClass.Level && B0 == B1;
 
-    public static FrameEdge Of(FieldEdge edge, int index, Lay lay)
+    public static FrameEdge Of(FieldEdge edge, int index, Lay lay, EdgeLegs legs)
     {
         var (run, rise) = (edge.To.X.Steps - edge.From.X.Steps, edge.To.Y.Steps - edge.From.Y.Steps);
-        var kind = EdgeClasses.Of(run, rise);
+        var (kind, round) = (legs.ClassOf(index), legs.RoundOf(index));
         // Tile lies to the left of the run: above a side that runs right, to the right of one that runs down.
         var after = kind == EdgeClass.Level ? run > 0 : rise < 0;
         var (a0, b0, a1, b1) = (edge.From.X.Steps, edge.From.Y.Steps, edge.To.X.Steps, edge.To.Y.Steps);
@@ -42,7 +43,7 @@ internal readonly record struct FrameEdge(EdgeClass Class, long A0, long B0, lon
         }
 
         var turn = kind == EdgeClass.Side ? b0 > b1 : a0 > a1;
-        return turn ? new(kind, a1, b1, a0, b0, after, index) : new(kind, a0, b0, a1, b1, after, index);
+        return turn ? new(kind, a1, b1, a0, b0, after, index, round) : new(kind, a0, b0, a1, b1, after, index, round);
     }
 
     /// <summary>Along at a place across; only for a side, whose ends differ across.</summary>

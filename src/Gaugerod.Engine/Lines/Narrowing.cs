@@ -26,6 +26,7 @@ internal sealed class Narrowing
     private readonly long _own;
     private readonly long _hidden;
     private readonly long _passing;
+    private readonly bool _hasRounds;
     private readonly Dictionary<int, JointSearch> _relaxed = [];
     private readonly PriorityQueue<Stretch, (long, long)> _open = new();
     private RunPlacing _best;
@@ -44,6 +45,7 @@ internal sealed class Narrowing
         var sides = Slope(search.Model.Frames.SelectMany(frame => frame.Sides).Select(edge => (edge.MostAlong - edge.LeastAlong, edge.B1 - edge.B0)));
         var levels = Slope(search.Model.Frames.SelectMany(frame => frame.Levels).Select(edge => (edge.MostAcross - edge.LeastAcross, edge.A1 - edge.A0)));
         _own = search.WidestOwnStep();
+        _hasRounds = search.Model.Frames.Any(frame => frame.Rounds > 0);
         _slope = _own == 0 ? sides : Math.Max(sides, levels);
         // The end of an edge that is furthest out may also stand in a joint.
         _hidden = (search.Model.Joint.Steps * levels / Millionths) + 2;
@@ -138,8 +140,8 @@ internal sealed class Narrowing
         var known = _best.Score with { SmallestCut = Length.FromSteps(_best.Score.SmallestCut.Steps - relax.Most), Mirror = default, Cuts = 0, Tiles = 0, WantsMissed = 0 };
         var one = relaxed.BestAt(from, known);
         if ((relaxed.BestAt(to, one?.Score ?? known) ?? one)?.Score is not { } score) return InPassing(from, level);
-        // Where no level edge can be what is smallest, a side is, and that changes with the walls' slope alone.
-        var sides = _own == 0 && score.SmallestCut.Steps < Math.Min(_search.LevelLeast(from), _search.LevelLeast(to)) - _hidden;
+        // Where no level edge can be what is smallest, a side is, and that changes with the walls' slope alone. Of rounds that is not known.
+        var sides = _own == 0 && !_hasRounds && score.SmallestCut.Steps < Math.Min(_search.LevelLeast(from), _search.LevelLeast(to)) - _hidden;
         var most = Math.Min(score.SmallestCut.Steps + (sides ? change : relax.Most), level);
         return most > _best.Score.SmallestCut.Steps || !relaxed.Order.NoWorseBeforeSmallest(_best.Score, score) ? most : InPassing(from, level);
     }

@@ -62,7 +62,7 @@ internal static class Reasons
     /// <param name="tape">The tape.</param>
     public static string Why(Score score, string? narrowest, Sequence<WantOutcome> wants, Tape tape)
     {
-        var parts = new List<string> { score.Cuts == 0 ? "no tile is cut" : narrowest is null ? "no cut runs along a tile's side, so none leaves a strip" : $"smallest cut {LengthText.Down(score.SmallestCut, tape)}, at {narrowest}" };
+        var parts = new List<string> { score.Cuts == 0 ? "no tile is cut" : narrowest is null ? "no cut runs along a tile's side, so none leaves a strip" : $"smallest cut {LengthText.Narrowest(score.SmallestCut, tape)}, at {narrowest}" };
         var held = wants.Where(outcome => outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
         if (held.Count > 0) parts.Add(string.Join(", ", held));
         var missed = wants.Where(outcome => !outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
@@ -91,7 +91,7 @@ internal static class Reasons
         Compare(one.Slivers - other.Slivers, "sliver", costs, gains);
         if (tape.Down(one.SmallestCut) != tape.Down(other.SmallestCut))
         {
-            var text = $"smallest cut {LengthText.Down(one.SmallestCut, tape)} in place of {LengthText.Down(other.SmallestCut, tape)}";
+            var text = $"smallest cut {LengthText.Narrowest(one.SmallestCut, tape)} in place of {LengthText.Narrowest(other.SmallestCut, tape)}";
             (one.SmallestCut < other.SmallestCut ? costs : gains).Add(text);
         }
 

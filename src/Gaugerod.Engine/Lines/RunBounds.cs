@@ -34,10 +34,7 @@ internal sealed class RunBounds
         for (var f = from; f < to; f++)
         {
             var shift = onRun ? _model.Frames[f].RunAcross : 0;
-            foreach (var edge in _model.Frames[f].Levels)
-            {
-                teeth.Add(edge.LeastAcross + shift, edge.MostAcross + shift, edge.TileAfter, f, edge.Edge, 0);
-            }
+            foreach (var edge in _model.Frames[f].Levels) Add(teeth, edge, edge.LeastAcross + shift, edge.MostAcross + shift, f, 0);
         }
 
         teeth.Sort();
@@ -56,7 +53,7 @@ internal sealed class RunBounds
                 foreach (var offset in _model.Offsets)
                 {
                     var shift = frame.RunAlong - offset;
-                    teeth.Add(edge.LeastAlong + shift, edge.MostAlong + shift, edge.TileAfter, f, edge.Edge, 0);
+                    Add(teeth, edge, edge.LeastAlong + shift, edge.MostAlong + shift, f, 0);
                 }
             }
         }
@@ -90,7 +87,7 @@ internal sealed class RunBounds
                     var at = (edge.TileAfter ? Math.Max(one, other) : Math.Min(one, other)) - courses.Offset(k);
                     ref var seen = ref extremes[(int)Grid.Mod(k, phases)];
                     // Kept near each other, not within one repeat: the offsets of like courses differ by whole repeats.
-                    if (_everyRow && !edge.IsSquare) teeth.Add(at + shift, at + shift, edge.TileAfter, f, edge.Edge, 0);
+                    if (_everyRow && !edge.IsSquare) Add(teeth, edge, at + shift, at + shift, f, 0);
                     at = seen.Most == long.MinValue ? Grid.Mod(at, courses.Period) : Nearby(at, seen.Most, courses.Period);
                     // A row that the edge meets in part may be cut at the next edge as well, and counted there.
                     var whole = edge.B0 <= bottom && bottom + courses.Depth <= edge.B1 ? 1 : 0;
@@ -100,12 +97,19 @@ internal sealed class RunBounds
                 foreach (var (least, most, whole) in extremes)
                 {
                     if (most == long.MinValue) continue;
-                    teeth.Add(least + shift, most + shift, edge.TileAfter, f, edge.Edge, _shares[f][edge.Edge] ? 0 : whole);
+                    Add(teeth, edge, least + shift, most + shift, f, _shares[f][edge.Edge] ? 0 : whole);
                 }
             }
         }
 
         teeth.Sort();
+    }
+
+    /// <summary>Whether a chord of a round has a leg hangs on all of the round's chords in a tile, so it promises nothing; it only says where to look.</summary>
+    private static void Add(Sawtooth teeth, in FrameEdge edge, long least, long most, int face, int tiles)
+    {
+        if (edge.Round > 0) teeth.AddMoves(least, most, edge.TileAfter, face, edge.Edge);
+        else teeth.Add(least, most, edge.TileAfter, face, edge.Edge, tiles);
     }
 
     /// <summary>Whether a row's side passes between the ends of a level edge.</summary>
@@ -198,7 +202,7 @@ internal sealed class RunBounds
         foreach (ref readonly var edge in frame.Levels.AsSpan())
         {
             // An edge no longer than a joint may fall into one and cut nothing.
-            if (edge.A1 - edge.A0 <= joint) continue;
+            if (edge.Round > 0 || edge.A1 - edge.A0 <= joint) continue;
             var into = Grid.Mod((edge.TileAfter ? edge.MostAcross : edge.LeastAcross) - start, courses.Rise);
             if (into == 0 || into >= courses.Depth) continue;
             var leg = edge.TileAfter ? courses.Depth - into : into;

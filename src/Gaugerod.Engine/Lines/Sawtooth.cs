@@ -64,6 +64,13 @@ internal sealed class Sawtooth(long size, long period, int faces, long relax)
         Add(tileAfter ? least : most, tileAfter, face, edge, tiles - one, most - least);
     }
 
+    /// <summary>Adds the ends of an edge whose legs promise nothing: only as places to look at.</summary>
+    public void AddMoves(long least, long most, bool tileAfter, int face, int edge)
+    {
+        _teeth.Add(new(Grid.Mod(least, period), tileAfter, face, edge));
+        if (least != most) _teeth.Add(new(Grid.Mod(most, period), tileAfter, face, edge));
+    }
+
     private void Add(long at, bool tileAfter, int face, int edge, int tiles, long over)
     {
         var tooth = new Tooth(Grid.Mod(at, period), tileAfter, face, edge);

@@ -17,7 +17,7 @@ internal sealed record FacingPair(int One, int Other, double Widest, (NearTile O
         {
             for (var j = i + 1; j < lines.Length; j++)
             {
-                if (lines[i].Face != lines[j].Face || lines[i].Edge < 0 || lines[j].Edge < 0) continue;
+                if (lines[i].Face != lines[j].Face || lines[i].Edge < 0 || lines[j].Edge < 0 || lines[i].Legs?.HasStrip(lines[i].Edge, lines[j].Edge) == false) continue;
                 if (FacingCuts.Widest(lines[i].Line, lines[j].Line) is not { } widest || FacingCuts.Gap(lines[i].Line, new(0, lines[i].Line.Length), lines[j].Line, new(0, lines[j].Line.Length)) >= lines[i].GreatestDepth) continue;
                 var others = lines[j].Tiles.GroupBy(near => near.Slot).ToDictionary(group => group.Key, group => group.First());
                 var shared = lines[i].Tiles.Where(near => others.ContainsKey(near.Slot)).Select(near => (near, others[near.Slot])).ToArray();

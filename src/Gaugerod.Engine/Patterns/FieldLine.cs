@@ -10,7 +10,8 @@ namespace Gaugerod.Engine.Patterns;
 /// <param name="X">How far right of the motif's own place it lies, before the bond is moved.</param>
 /// <param name="Y">How far above it.</param>
 /// <param name="Inwards">How much further into the field that is.</param>
-internal readonly record struct NearTile(int Tile, int Slot, double X, double Y, double Inwards);
+/// <param name="Neck">At a round, which neck beside it this tile's is, of all in the run; -1 where there is none.</param>
+internal readonly record struct NearTile(int Tile, int Slot, double X, double Y, double Inwards, int Neck = -1);
 
 /// <summary>A side of a field, or a line across it that a want asks about, with the tiles near it.</summary>
 /// <param name="Face">The face's place on the run.</param>
@@ -22,6 +23,12 @@ internal sealed record FieldLine(int Face, int Edge, EdgeLine Line, (double Leas
 {
     /// <summary>Of a chord of an arc, for each tile of the motif: into it, square to the side that the chord follows, or null; empty for any other line.</summary>
     public (double X, double Y)?[] Squares { get; init; } = [];
+
+    /// <summary>Whether it is a chord of a round that tile lies outside of.</summary>
+    public bool IsRound { get; init; }
+
+    /// <summary>How the edges of its face make legs; null for a line that is no side.</summary>
+    public EdgeLegs? Legs { get; init; }
 
     /// <summary>For each tile of the motif in its own place: from where to where along the line it reaches.</summary>
     public (double Least, double Most)[] Alongs { get; init; } = [];
@@ -95,6 +102,20 @@ internal sealed record FieldLine(int Face, int Edge, EdgeLine Line, (double Leas
 
     private static (double Least, double Most)[] Spanned(Bond bond, Func<double, double, double> measure) =>
         [.. bond.Motif.Select(tile => tile.Shape.Points.Select(point => measure(point.X.Steps, point.Y.Steps)).ToArray()).Select(far => (far.Min(), far.Max()))];
+}
+
+/// <summary>Numbers the necks that rounds may leave of tiles.</summary>
+internal sealed class NeckSlots
+{
+    private readonly Dictionary<(int Slot, int Round, int Way), int> _slots = [];
+
+    public NearTile[] Of(FieldLine line, int round, TileShape[] shapes) => Array.ConvertAll(line.Tiles, near =>
+    {
+        if (line.Squares[near.Tile] is not { } square) return near;
+        var neck = (near.Slot, round, ArcLegs.Way(shapes[near.Tile], square));
+        if (!_slots.TryGetValue(neck, out var slot)) _slots[neck] = slot = _slots.Count;
+        return near with { Neck = slot };
+    });
 }
 
 /// <summary>Numbers the tiles of a run that any line may run through.</summary>

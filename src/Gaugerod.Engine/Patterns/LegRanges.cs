@@ -128,8 +128,10 @@ internal sealed class LegRanges
         {
             // At a chord of an arc that follows no side of the tile there is no leg; at others it is no longer than the tile is deep.
             if (line.Squares[near.Tile] is not { } into) return (double.MaxValue, double.MaxValue, IsSure: true);
-            var left = ArcLegs.Left(line.Line, chord, shape, into, x, y) - shifts.Reach(into.X, into.Y);
-            return (left, shape.Reach(into.X, into.Y) + shape.Reach(-into.X, -into.Y), isSure);
+            var left = ArcLegs.Left(line.Line, chord, shape, into, x, y).Least - shifts.Reach(into.X, into.Y);
+            // Beside a round it may be that no neck is left.
+            if (line.IsRound) return (Math.Max(left, Legs.Neck), double.MaxValue, false);
+            return (Math.Max(left, 0), shape.Reach(into.X, into.Y) + shape.Reach(-into.X, -into.Y), isSure);
         }
 
         var least = Math.Min(shape.Leg(line.Line, x, y, new(chord.From, chord.From), @in), shape.Leg(line.Line, x, y, new(chord.To, chord.To), @in));

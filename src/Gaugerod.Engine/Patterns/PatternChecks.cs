@@ -10,6 +10,7 @@ internal sealed class PatternChecks
 {
     private readonly PatternModel _model;
     private readonly TileSlots _slots = new();
+    private readonly NeckSlots _necks = new();
     private readonly List<FieldLine> _lines = [];
     private readonly List<PatternCheck> _checks = [];
 
@@ -19,10 +20,10 @@ internal sealed class PatternChecks
         for (var f = 0; f < model.Fields.Length; f++)
         {
             var field = model.Fields[f];
-            var chords = ArcLegs.Chords(field.Field.Face);
+            var (chords, legs) = (ArcLegs.Chords(field.Field.Face), new EdgeLegs(field.Field.Face));
             for (var e = 0; e < field.Edges.Length; e++)
             {
-                if (!field.Field.IsDrilled(field.Tags[e])) AddLine(f, field.Tags[e], field.Edges[e], chords[field.Tags[e]]);
+                if (!field.Field.IsDrilled(field.Tags[e])) AddSide(f, field.Tags[e], field.Edges[e], chords[field.Tags[e]], legs);
             }
         }
 
@@ -54,11 +55,23 @@ internal sealed class PatternChecks
 
     public int Slots { get; }
 
-    private int AddLine(int face, int edge, EdgeLine line, double rake = 0)
+    private int AddLine(int face, int edge, EdgeLine line)
     {
-        var made = FieldLine.Of(face, edge, line, _model.Judged, _slots);
-        _lines.Add(rake > 0 ? made with { Squares = [.. _model.Judged.Motif.Select(tile => ArcLegs.Square(line, rake, new TileShape(tile)))] } : made);
+        _lines.Add(FieldLine.Of(face, edge, line, _model.Judged, _slots));
         return _lines.Count - 1;
+    }
+
+    private void AddSide(int face, int edge, EdgeLine line, double rake, EdgeLegs legs)
+    {
+        var made = FieldLine.Of(face, edge, line, _model.Judged, _slots) with { Legs = legs };
+        if (rake > 0)
+        {
+            TileShape[] shapes = [.. _model.Judged.Motif.Select(tile => new TileShape(tile))];
+            made = made with { Squares = [.. shapes.Select(shape => ArcLegs.Square(line, rake, shape))] };
+            if (legs.RoundOf(edge) is var round && round > 0) made = made with { IsRound = true, Tiles = _necks.Of(made, round, shapes) };
+        }
+
+        _lines.Add(made);
     }
 
     private IEnumerable<PatternCheck> Of(Want want, int index) => want is Want.JointOnEdge on && Find(on.Edge.Face) is { } f

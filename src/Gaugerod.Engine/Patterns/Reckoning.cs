@@ -25,6 +25,8 @@ internal sealed class Reckoning
     private readonly bool[] _slotCut, _slotSliver;
     private readonly (int Face, int Tile, double X, double Y)[] _where;
     private readonly List<int> _cut = [];
+    private readonly FieldLine[] _rounds;
+    private readonly double[] _necks;
 
     /// <param name="lines">The lines.</param>
     /// <param name="shapes">The tiles of the motif.</param>
@@ -39,6 +41,8 @@ internal sealed class Reckoning
         _in = Array.ConvertAll(shapes, shape => new double[shape.Sides]);
         _out = Array.ConvertAll(shapes, shape => new double[shape.Sides]);
         (_slotLeast, _slotCut, _slotSliver) = (new double[slots], new bool[slots], new bool[slots]);
+        _rounds = [.. lines.Where(line => line.IsRound)];
+        _necks = new double[_rounds.SelectMany(line => line.Tiles).Select(near => near.Neck + 1).DefaultIfEmpty(0).Max()];
         _where = new (int Face, int Tile, double X, double Y)[slots];
         foreach (var line in lines)
         {
@@ -110,6 +114,8 @@ internal sealed class Reckoning
             }
         }
 
+        Array.Fill(_necks, double.MaxValue);
+        foreach (var line in _rounds) FindNecks(line, shifts);
         for (var i = 0; i < _lines.Length; i++) Reckon(i, shifts);
         foreach (var pair in _pairs) Narrow(pair, shifts);
         if (!shifts.IsOne) Work += _ranges.Reckon(shifts, _in, _out);
@@ -123,7 +129,7 @@ internal sealed class Reckoning
         {
             if (Sure(one, nearOne, shifts) is not { } chord || Sure(other, nearOther, shifts) is not { } facing) continue;
             // Of many ways only this is known: the strip is nowhere wider than the sides stand apart.
-            if ((shifts.IsOne ? FacingCuts.Gap(one.Line, chord, other.Line, facing) : pair.Widest) is not { } gap) continue;
+            if ((shifts.IsOne ? FacingCuts.Leg(one.Line, chord, other.Line, facing) : pair.Widest) is not { } gap) continue;
             Record(pair.One, nearOne, gap);
             Record(pair.Other, nearOther, gap);
         }
@@ -165,7 +171,7 @@ internal sealed class Reckoning
             var (x, y) = (near.X + shifts.X, near.Y + shifts.Y);
             var sure = shape.Through(edge, x, y, _in[near.Tile]);
             if (sure.To - sure.From <= PatternCutter.Hair) continue;
-            var (leg, depth) = line.Squares.Length > 0 ? AtArc(line.Squares[near.Tile], edge, sure, shape, x, y, shifts) : (0, span.Most - span.Least);
+            var (leg, depth) = line.Squares.Length > 0 ? AtArc(line, near, sure, shape, x, y, shifts) : (0, span.Most - span.Least);
             if (line.Squares.Length == 0)
             {
                 var @out = _out[near.Tile];
@@ -186,11 +192,39 @@ internal sealed class Reckoning
         (Least[index], LeastShare[index], Taken[index]) = (least, share, taken);
     }
 
-    /// <summary>At a chord of an arc: what is left square to the tile's side that the chord follows, and the tile's depth that way; the greatest number where it follows none.</summary>
-    private static (double Leg, double Depth) AtArc((double X, double Y)? square, in EdgeLine edge, in Chord sure, TileShape shape, double x, double y, in Shifts shifts) =>
-        square is { } into
-            ? (ArcLegs.Left(edge, sure, shape, into, x, y) + shifts.Reach(into.X, into.Y), shape.Reach(into.X, into.Y) + shape.Reach(-into.X, -into.Y))
-            : (double.MaxValue, 0);
+    /// <summary>At a chord of an arc: what is left square to the tile's side that the chord follows, and the tile's depth that way; the greatest number where there is no leg.</summary>
+    private (double Leg, double Depth) AtArc(FieldLine line, in NearTile near, in Chord sure, TileShape shape, double x, double y, in Shifts shifts)
+    {
+        if (line.Squares[near.Tile] is not { } into) return (double.MaxValue, 0);
+        var (reach, depth) = (shifts.Reach(into.X, into.Y), shape.Reach(into.X, into.Y) + shape.Reach(-into.X, -into.Y));
+        var left = ArcLegs.Left(line.Line, sure, shape, into, x, y);
+        if (line.IsRound) return (_necks[near.Neck] >= Legs.Neck ? left.Least + reach : double.MaxValue, depth);
+        if (shifts.IsOne) return (Legs.Of(left.Least, left.Most) ?? double.MaxValue, depth);
+        var wider = ArcLegs.Left(line.Line, shape.Through(line.Line, x, y, _out[near.Tile]), shape, into, x, y);
+        // Where some of the ways may have it run out to nothing, it is as wide as it is at the most.
+        return ((wider.Least > reach ? left.Least : wider.Most) + reach, depth);
+    }
+
+    /// <summary>The least that a round may leave of tiles under any of the ways.</summary>
+    private void FindNecks(FieldLine line, in Shifts shifts)
+    {
+        var edge = line.Line;
+        var moved = (shifts.Y * edge.AlongX) - (shifts.X * edge.AlongY);
+        var reach = shifts.Reach(-edge.AlongY, edge.AlongX);
+        var (over, under) = (reach - PatternCutter.Hair - moved, PatternCutter.Hair - reach - moved);
+        var tiles = line.Between(under, over);
+        Work += tiles.Length;
+        foreach (ref readonly var near in tiles)
+        {
+            ref readonly var span = ref line.Spans[near.Tile];
+            if (near.Neck < 0 || span.Least + near.Inwards >= over || span.Most + near.Inwards <= under) continue;
+            var shape = _shapes[near.Tile];
+            var (x, y) = (near.X + shifts.X, near.Y + shifts.Y);
+            var chord = shape.Through(edge, x, y, _out[near.Tile]);
+            if (chord.To - chord.From <= PatternCutter.Hair || line.Squares[near.Tile] is not { } into) continue;
+            _necks[near.Neck] = Math.Min(_necks[near.Neck], ArcLegs.Left(edge, chord, shape, into, x, y).Least - shifts.Reach(into.X, into.Y));
+        }
+    }
 
     private void Cut(int slot, double leg, bool isSliver)
     {

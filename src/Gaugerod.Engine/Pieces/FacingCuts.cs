@@ -7,6 +7,10 @@ internal static class FacingCuts
     public static double? Gap(in EdgeLine one, in Chord chord, in EdgeLine other, in Chord facing) =>
         Ends(one, chord, other, facing) is var (low, high) ? Math.Min(low, high) : null;
 
+    /// <summary>The leg that a strip makes between two chords: how wide it is at the least, or where it runs out to nothing at the most; null where they do not face.</summary>
+    public static double? Leg(in EdgeLine one, in Chord chord, in EdgeLine other, in Chord facing) =>
+        Ends(one, chord, other, facing) is var (low, high) ? Legs.Of(Math.Min(low, high), Math.Max(low, high)) : null;
+
     /// <summary>The greatest width of the strip between two whole sides where both are; null where they do not face.</summary>
     public static double? Widest(in EdgeLine one, in EdgeLine other) =>
         Ends(one, new(0, one.Length), other, new(0, other.Length)) is var (low, high) ? Math.Max(low, high) : null;

@@ -20,6 +20,8 @@ internal sealed class PatternCutter
     private readonly Tape _tape;
     private readonly TileClip _clip;
     private readonly double[] _chords;
+    private readonly EdgeLegs _legs;
+    private readonly Dictionary<(int Round, int Way), double> _necks = [];
     private readonly bool[] _boxes;
     private readonly Angle[] _lies;
 
@@ -30,7 +32,7 @@ internal sealed class PatternCutter
     public PatternCutter(TurnedField field, Bond bond, Sequence<Product> products, Tape tape)
     {
         (_field, _bond, _products, _tape, _clip) = (field, bond, products, tape, new(field, bond));
-        _chords = ArcLegs.Chords(field.Field.Face);
+        (_chords, _legs) = (ArcLegs.Chords(field.Field.Face), new(field.Field.Face));
         _boxes = [.. bond.Motif.Select(tile => tile.IsBox)];
         _lies = [.. bond.Motif.Select(tile => Grains.Lies(tile, products[tile.Product]))];
     }
@@ -74,21 +76,36 @@ internal sealed class PatternCutter
         var crossing = _clip.Crossing;
         Span<double> exact = stackalloc double[shape.Sides];
         exact.Clear();
+        _necks.Clear();
         var least = double.MaxValue;
         foreach (var (edge, chord) in crossing)
         {
             if (_field.Field.IsDrilled(_field.Tags[edge])) continue;
             var line = _field.Edges[edge];
             if (_chords[_field.Tags[edge]] is var rake && rake == 0) least = Math.Min(least, shape.Leg(line, tile.X, tile.Y, chord, exact));
-            else if (ArcLegs.Square(line, rake, shape) is { } square) least = Math.Min(least, ArcLegs.Left(line, chord, shape, square, tile.X, tile.Y));
+            else if (ArcLegs.Square(line, rake, shape) is { } square)
+            {
+                var left = ArcLegs.Left(line, chord, shape, square, tile.X, tile.Y);
+                if (_legs.RoundOf(_field.Tags[edge]) is var round && round > 0) Neck((round, ArcLegs.Way(shape, square)), left.Least);
+                else least = Math.Min(least, Legs.Of(left.Least, left.Most) ?? least);
+            }
+
             foreach (var (other, facing) in crossing)
             {
-                if (!_field.Field.IsDrilled(_field.Tags[other])) least = Math.Min(least, FacingCuts.Gap(line, chord, _field.Edges[other], facing) ?? least);
+                if (_field.Field.IsDrilled(_field.Tags[other]) || !_legs.HasStrip(_field.Tags[edge], _field.Tags[other])) continue;
+                least = Math.Min(least, FacingCuts.Leg(line, chord, _field.Edges[other], facing) ?? least);
             }
+        }
+
+        foreach (var neck in _necks.Values)
+        {
+            if (neck >= Legs.Neck) least = Math.Min(least, neck);
         }
 
         return least == double.MaxValue ? long.MaxValue : (long)least;
     }
+
+    private void Neck((int Round, int Way) at, double left) => _necks[at] = _necks.TryGetValue(at, out var other) ? Math.Min(other, left) : left;
 
     private void Parts(in PatternTile tile, IReadOnlyList<TaggedCorner[]> rings, long leg, Lent<Draft> drafts)
     {

@@ -24,14 +24,17 @@ internal static class PieceCutter
     {
         var pieces = new List<Piece>();
         var bounds = field.Face.Field.Outer.Bounds;
+        var edges = new EdgeLegs(field.Face);
         var lies = bond.Lay == Lay.Upright ? Angle.FromThousandths(Angle.QuarterTurn) : Angle.Zero;
         foreach (var tile in CourseLayout.Tiles(bond, placing, bounds))
         {
-            foreach (var (outline, inner) in Parts(field, tile.Cell))
+            var parts = Parts(field, tile.Cell).ToList();
+            List<TaggedCorner[]> all = [.. parts.SelectMany(part => part.Inner.Prepend(part.Outline))];
+            foreach (var (outline, inner) in parts)
             {
                 var cuts = CutMarks.Of(outline, tile.Cell, field);
                 var drilled = inner.Count > 0 || outline.Any(node => field.IsDrilled(node.Tag));
-                var leg = Legs.Narrowest([outline, .. inner], tile.Cell, tag => !field.IsDrilled(tag));
+                var leg = Legs.Narrowest([outline, .. inner], all, tile.Cell, tag => !field.IsDrilled(tag), edges);
                 pieces.Add(new(
                     "", PieceKinds.Of(outline, cuts, drilled, inner.Any(hole => !field.IsDrilled(hole[0].Tag)), tile.Cell, tape),
                     field.Face.Name, tile.Course, tile.Column, product.Name, tile.Cell,

@@ -40,7 +40,7 @@ internal static class ByHand
     public static string Words(Score placing, Score best, RunProblem problem)
     {
         if (new ScoreOrder(problem.Order).Compare(placing, best) <= 0) return "Chosen by hand; the search found no better place.";
-        var smallest = best.Cuts == 0 ? "no cut" : $"a smallest cut of {LengthText.Down(best.SmallestCut, problem.Tape)}";
+        var smallest = best.Cuts == 0 ? "no cut" : $"a smallest cut of {LengthText.Narrowest(best.SmallestCut, problem.Tape)}";
         return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"Chosen by hand. The best place that the search found has {smallest}, {best.Slivers} {(best.Slivers == 1 ? "sliver" : "slivers")} and {best.Cuts} {(best.Cuts == 1 ? "cut tile" : "cut tiles")}.");
     }
 }

@@ -71,6 +71,7 @@ public static class Planner
                     runs.Add(plan);
                     var facts = Facts(job, plan, sofar.HasUnderHalf);
                     findings.AddRange(RunRules.Findings(facts));
+                    findings.AddRange(ShaveRules.Findings(plan.Request.Name, plan.Faces.SelectMany(face => face.Pieces).ToSequence(), job.Tape));
                     findings.AddRange(plan.Faces.SelectMany(face => ConeRules.Findings(face.Face, facts)));
                     findings.AddRange(plan.Faces.SelectMany(face => HoleRules.Findings(face.Face.Name, face.Face.Holes, face.Pieces, job.Tape)));
                     findings.AddRange(plan.Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name)));

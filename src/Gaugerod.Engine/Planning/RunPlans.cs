@@ -17,7 +17,7 @@ internal readonly record struct RunStep(string Text, RunPlan? Plan, bool HasUnde
     {
         null => $"{request.Name}: looking for a first place",
         { Cuts: 0 } => $"{request.Name}: no cuts so far",
-        { } score => $"{request.Name}: smallest cut {LengthText.Down(score.SmallestCut, tape)} so far",
+        { } score => $"{request.Name}: smallest cut {LengthText.Narrowest(score.SmallestCut, tape)} so far",
     };
 }
 

@@ -9,7 +9,7 @@ internal static class CutRules
     {
         if (facts.Cuts == 0) yield break;
         var (limits, tape) = (facts.Limits, facts.Tape);
-        var smallest = LengthText.Down(facts.SmallestCut, tape);
+        var smallest = LengthText.Narrowest(facts.SmallestCut, tape);
         if (limits.Smallest is { } least && facts.SmallestCut < least)
         {
             yield return new(FindingLevel.Stop, "smallest-cut", facts.Run, "A cut is narrower than the narrowest this job allows.",

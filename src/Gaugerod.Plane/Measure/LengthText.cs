@@ -69,6 +69,12 @@ public static class LengthText
         return LengthTextWriter.WithUnit(tape.Down(length), tape);
     }
 
+    /// <summary>As <see cref="Down"/>, but what is less than a mark is said to be under it and never to be nothing: <c>under 1 mm</c>.</summary>
+    public static string Narrowest(Length length, Tape tape) => IsUnderAMark(length, tape) ? $"under {Nearest(tape.Mark, tape)}" : Down(length, tape);
+
+    /// <summary>As <see cref="Narrowest"/> without the unit.</summary>
+    public static string NarrowestBare(Length length, Tape tape) => IsUnderAMark(length, tape) ? $"under {NearestBare(tape.Mark, tape)}" : DownBare(length, tape);
+
     /// <summary>As <see cref="Nearest"/> without the unit, for tables that name it once: <c>40 1/2</c>, <c>1028</c>.</summary>
     public static string NearestBare(Length length, Tape tape)
     {
@@ -102,6 +108,12 @@ public static class LengthText
     /// <summary>Writes a length in millimetres exactly, without the unit, for files: <c>1028.7</c>. At most seven decimals, a point, no thousands mark.</summary>
     public static string ExactMillimetres(Length length) =>
         length.Millimetres.ToString("0.#######", System.Globalization.CultureInfo.InvariantCulture);
+
+    private static bool IsUnderAMark(Length length, Tape tape)
+    {
+        ArgumentNullException.ThrowIfNull(tape);
+        return length > Length.Zero && length < tape.Mark;
+    }
 
     private static void ThrowIfNotInches(Tape tape)
     {

@@ -23,7 +23,7 @@ internal static class BorderTable
     private static IReadOnlyList<string> Row(RunPlan strip, Figures figures) =>
     [
         strip.Faces[0].Face.Name, Place(strip, Axis.Level, figures), Place(strip, Axis.Plumb, figures),
-        figures.Cut(strip.Best.Score.SmallestCut), Figures.Number(strip.Best.Score.Tiles),
+        figures.Narrowest(strip.Best.Score.SmallestCut), Figures.Number(strip.Best.Score.Tiles),
     ];
 
     /// <summary>A level line's height; a plumb line's distance along the floor, wherever the strip lies.</summary>

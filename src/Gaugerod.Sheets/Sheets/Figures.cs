@@ -14,6 +14,11 @@ internal sealed record Figures(Tape Tape)
 
     public string Cut(Length length) => LengthText.DownBare(length, Tape);
 
+    /// <summary>The smallest cut: never nothing.</summary>
+    public string Narrowest(Length length) => LengthText.NarrowestBare(length, Tape);
+
+    public string NarrowestWithUnit(Length length) => LengthText.Narrowest(length, Tape);
+
     public string NearWithUnit(Length length) => LengthText.Nearest(length, Tape);
 
     public string CutWithUnit(Length length) => LengthText.Down(length, Tape);

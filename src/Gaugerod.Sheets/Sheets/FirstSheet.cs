@@ -141,7 +141,7 @@ internal static class FirstSheet
             ? run.Best.Wants.Count switch { 0 => "Nothing special was asked.", 1 => "What was asked is met.", _ => $"All {Figures.Number(run.Best.Wants.Count)} wants are met." }
             : $"{Figures.Count(score.WantsMissed, "want", "wants")} missed" + (score.MustsMissed > 0 ? $", {Figures.Count(score.MustsMissed, "must", "musts")} among them." : ", no must among them.");
         var slivers = Figures.Count(score.Slivers, "sliver", "slivers");
-        return $"The smallest cut is {figures.CutWithUnit(score.SmallestCut)}; {slivers}. {Capital(Figures.Count(score.Cuts, "tile is", "tiles are"))} cut at an edge{Drilled(run)}; the plan takes {Figures.Count(score.Tiles, "tile", "tiles")}. {missed}";
+        return $"The smallest cut is {figures.NarrowestWithUnit(score.SmallestCut)}; {slivers}. {Capital(Figures.Count(score.Cuts, "tile is", "tiles are"))} cut at an edge{Drilled(run)}; the plan takes {Figures.Count(score.Tiles, "tile", "tiles")}. {missed}";
     }
 
     /// <summary>What the cut list holds beside the tiles cut at an edge, so that the two numbers agree.</summary>

@@ -33,7 +33,7 @@ internal static class ProposalSheets
     private static IReadOnlyList<string> Row(Proposal p, string name, Figures figures) =>
     [
         name,
-        figures.Cut(p.Score.SmallestCut),
+        figures.Narrowest(p.Score.SmallestCut),
         Figures.Number(p.Score.Slivers),
         Figures.Number(p.Score.Cuts),
         Figures.Number(p.Score.Tiles),

@@ -48,9 +48,9 @@ public sealed class MovablesTests
                 Assert.Equal(plan.Runs[0].Best.Score, held.Runs[0].Best.Score);
             },
             40);
-        // One of the everyday rooms is known in which a thing stood where the placing had left it behind; docs/patterns.md says so.
+        // Two of the everyday rooms are known in which a thing stood where the placing had left it behind; docs/patterns.md says so.
         Assert.True(all >= 35, $"{all}");
-        if (Cases.Seed == Cases.Everyday) Assert.InRange(kept, all - 1, all);
+        if (Cases.Seed == Cases.Everyday) Assert.InRange(kept, all - 2, all);
     }
 
     [Theory]

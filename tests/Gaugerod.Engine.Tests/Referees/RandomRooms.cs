@@ -1,6 +1,7 @@
 using CsCheck;
 using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Tests.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using static Gaugerod.Engine.Tests.Surveys.Sketch;
@@ -30,6 +31,25 @@ internal static class RandomRooms
 
     /// <summary>One of a few values.</summary>
     public static Gen<T> Pick<T>(params T[] values) => Gen.Int[0, values.Length - 1].Select(i => values[i]);
+
+    /// <summary>Rooms with arched heads, rounded corners and columns.</summary>
+    public static Gen<RandomRun> Round { get; } = Runs(RoundFaces.Any(500, 1500), 2, 100, 500);
+
+    /// <summary>Rooms whose foot or head has a bend of less than 1 in 8.</summary>
+    public static Gen<RandomRun> Shallow { get; } = Runs(RoundFaces.Shallow(500, 1500), 2, 100, 400);
+
+    /// <summary>A column on a wall of square tile that is within a few millimetres as wide as the column, its middle about on a tile's.</summary>
+    public static Gen<(RandomRun Run, Spot At)> Columns { get; } =
+        from radius in Gen.Long[40, 150]
+        from more in Pick(-20_000L, -8000, -3300, -3200, -3100, -640, -1, 0, 1, 640, 1280, 3200, 9600)
+        from off in Gen.Select(Pick(0L, 0, 1, 320, 3200, -3300), Pick(0L, 0, -1, 640, -3200))
+        from bond in Bonds
+        from joint in Gen.Long[0, 3]
+        let face = new Face("wall", new FaceShape.Outline(RingMm((0, 0), (1000, 0), (1000, 900), (0, 900)), Walls.Stops(4), default), [RoundFaces.Column("column", 500, 430, radius, Walls.Stop("side"))], [])
+        let tile = new Product("tile", Length.FromSteps((2 * radius * 3200) + more), Length.FromSteps((2 * radius * 3200) + more), Mm(9)) { BondCoat = Mm(3), Kerf = Mm(2) }
+        let run = Finish([face], tile, bond, false, Mm(joint))
+        where run is not null
+        select (run, new Spot(0, 0, 0, 0, 0, Mm(500).Steps - (tile.Width.Steps / 2) + off.Item1, Mm(430).Steps - (tile.Height.Steps / 2) + off.Item2));
 
     private static Gen<RandomRun> Runs(Gen<Face> faces, int most, int least, int largest) =>
         (from walls in faces.Array[1, most]

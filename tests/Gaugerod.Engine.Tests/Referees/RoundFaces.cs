@@ -18,6 +18,17 @@ internal static class RoundFaces
         from column in Gen.Select(Gen.Bool, Gen.Long[30, 120])
         select Draw(size.Item1, size.Item2, part, hollow, head, column.Item1 ? column.Item2 : 0);
 
+    /// <summary>A wall whose foot and head bend by up to 1 in 10, up or down.</summary>
+    public static Gen<Face> Shallow(int least, int most) =>
+        from size in Gen.Select(Gen.Long[least, most], Gen.Long[least, most])
+        from at in Gen.Select(Gen.Long[20, 80], Gen.Long[20, 80])
+        from bend in Gen.Select(Gen.Long[-20, 20], Gen.Long[-20, 20])
+        let foot = size.Item1 * at.Item1 / 100
+        let head = size.Item1 * at.Item2 / 100
+        select Given(
+            "shallow", [(0, 0), (foot, Math.Min(foot, size.Item1 - foot) * bend.Item1 / 200), (size.Item1, 0), (size.Item1, size.Item2), (head, size.Item2 + (Math.Min(head, size.Item1 - head) * bend.Item2 / 200)), (0, size.Item2)],
+            [.. Stops(6)]);
+
     public static Opening Column(string name, long x, long y, long radius, Edge edge)
     {
         var ring = Circle(x, y, radius);

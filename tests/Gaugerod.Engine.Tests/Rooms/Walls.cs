@@ -25,6 +25,9 @@ internal static class Walls
     public static Edge Stop(string name) => new(name, EdgeKind.Fixture);
 
     /// <summary>A true wall given by readings; inside corners unless said otherwise.</summary>
+    /// <summary>So many edges that tile stops at, numbered.</summary>
+    public static Sequence<Edge> Stops(int count) => Enumerable.Range(0, count).Select(i => Stop($"stop {i}")).ToSequence();
+
     public static Face Read(
         string name, long width = 900, long height = 2400, Edge? foot = null, Edge? right = null, Edge? head = null, Edge? left = null,
         FaceReadings? readings = null, Sequence<Fixture>? fixtures = null, Sequence<Opening>? openings = null, Sequence<Hole>? holes = null) =>

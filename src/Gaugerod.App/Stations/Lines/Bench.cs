@@ -139,7 +139,7 @@ internal sealed class Bench
     {
         var curve = Curve(rod);
         var at = LengthText.Nearest(Length.FromSteps(Gaugerod.Plane.Shapes.Grid.Mod(curve.Stand(Place, Face).Steps, Slide.Pitch(rod).Steps)), Tape);
-        var cut = Now.Score.Cuts == 0 ? "no tile is cut" : $"smallest cut {LengthText.Down(Now.Score.SmallestCut, Tape)}";
+        var cut = Now.Score.Cuts == 0 ? "no tile is cut" : $"smallest cut {LengthText.Narrowest(Now.Score.SmallestCut, Tape)}";
         var from = Slide.Faces[Slide.Restart ? Face : 0].Name;
         if (Run.IsPattern) return rod == Axis.Level ? $"the pattern stands {at} from the left of {from}; {cut}" : $"the pattern stands {at} up on {from}; {cut}";
         return rod == Axis.Level ? $"a tile's side {at} from the left of {from}; {cut}" : $"a course begins {at} up on {Slide.Faces[0].Name}; {cut}";
