@@ -18,6 +18,9 @@ namespace Gaugerod.Engine.Planning;
 /// <param name="picks">For each choice, in order, which way is taken; the first where nothing is said.</param>
 internal sealed class MovedThings(RunModel model, RunPlacing placing, Func<int, string, bool> may, IReadOnlyList<int> picks)
 {
+    /// <summary>So many ways that bring most edges to joints and move things least come before those that leave the widest cuts.</summary>
+    private const int NearestFirst = 6;
+
     private readonly List<int> _choices = [];
 
     /// <summary>How many ways there were at each choice.</summary>
@@ -90,9 +93,9 @@ internal sealed class MovedThings(RunModel model, RunPlacing placing, Func<int, 
         var near = place is null ? null : Edge(level ? name + ".bottom" : name + ".left", level, index);
         var far = Edge(level ? name + ".top" : name + ".right", level, index);
         var ways = new List<Way> { Cost(from, size) };
-        foreach (var at in Lines(from, place, near, Length.Zero).Concat(Lines(from, place, far, Length.Zero)).Prepend(from).Distinct())
+        foreach (var at in Places().Distinct())
         {
-            foreach (var much in Lines(size, sizes, far, at - from).Prepend(size).Distinct())
+            foreach (var much in Sizes(at).Distinct())
             {
                 if (within is null || (at >= within.Least && at + much <= within.Most)) ways.Add(Cost(at, much));
             }
@@ -101,10 +104,20 @@ internal sealed class MovedThings(RunModel model, RunPlacing placing, Func<int, 
         var way = Pick(ways);
         return (way.From, way.Size);
 
+        // As asked; at joints; at either end; and where the cuts at both sides are alike.
+        IEnumerable<Length> Places() => Lines(from, place, near, Length.Zero).Concat(Lines(from, place, far, Length.Zero))
+            .Concat(Ends(place)).Concat(place is not null && within is not null ? [within.Most - size] : [])
+            .Concat(place is not null && near is not null && far is not null ? Alike(near, far).SelectMany(at => Within(from, place, at, far.Step)) : [])
+            .Where(at => place is null || place.Holds(at)).Prepend(from);
+
+        IEnumerable<Length> Sizes(Length at) => Lines(size, sizes, far, at - from).Concat(Ends(sizes))
+            .Concat(sizes is not null && within is not null && sizes.Holds(within.Most - at) ? [within.Most - at] : []).Prepend(size);
+
         Way Cost(Length at, Length much)
         {
-            var missed = (near?.IsOn(at - from) ?? true ? 0 : 1) + (far?.IsOn((at - from) + (much - size)) ?? true ? 0 : 1);
-            return new(missed, (at - from).Abs() + (much - size).Abs(), at, much);
+            var (one, other) = (at - from, (at - from) + (much - size));
+            var missed = (near?.IsOn(one) ?? true ? 0 : 1) + (far?.IsOn(other) ?? true ? 0 : 1);
+            return new(missed, one.Abs() + (much - size).Abs(), at, much, Math.Min(near?.Leg(one) ?? long.MaxValue, far?.Leg(other) ?? long.MaxValue));
         }
     }
 
@@ -112,13 +125,16 @@ internal sealed class MovedThings(RunModel model, RunPlacing placing, Func<int, 
     private Length Nearest(string name, Length asked, Span range, bool level, int index)
     {
         if (Edge(name, level, index) is not { } edge) return asked;
-        return Pick(Lines(asked, range, edge, Length.Zero).Prepend(asked)
-            .Select(at => new Way(edge.IsOn(at - asked) ? 0 : 1, (at - asked).Abs(), at, Length.Zero))).From;
+        return Pick(Lines(asked, range, edge, Length.Zero).Concat(Ends(range)).Prepend(asked)
+            .Select(at => new Way(edge.IsOn(at - asked) ? 0 : 1, (at - asked).Abs(), at, Length.Zero, edge.Leg(at - asked)))).From;
     }
 
     private Way Pick(IEnumerable<Way> ways)
     {
-        var inOrder = ways.Distinct().OrderBy(way => way.Missed).ThenBy(way => way.Off).ThenBy(way => way.From).ThenBy(way => way.Size).ToList();
+        var byNearness = ways.Distinct().OrderBy(way => way.Missed).ThenBy(way => way.Off).ThenBy(way => way.From).ThenBy(way => way.Size).ToList();
+        // Only the first few are tried: after the nearest those that leave the widest cuts.
+        var sliver = model.Problem.Limits.Sliver.Steps;
+        var inOrder = byNearness.Take(NearestFirst).Concat(byNearness.Skip(NearestFirst).OrderBy(way => way.Leg < sliver).ThenBy(way => way.Missed).ThenByDescending(way => way.Leg)).ToList();
         var way = inOrder[_choices.Count < picks.Count ? Math.Min(picks[_choices.Count], inOrder.Count - 1) : 0];
         _choices.Add(inOrder.Count);
         Missed += way.Missed;
@@ -136,10 +152,33 @@ internal sealed class MovedThings(RunModel model, RunPlacing placing, Func<int, 
         if (range is null || edge is null) yield break;
         foreach (var start in edge.Starts.Concat(edge.Parts))
         {
-            var off = Grid.Mod(start - edge.At - shift.Steps - (range.Least - asked).Steps, edge.Step);
-            for (var at = range.Least + Length.FromSteps(off); at <= range.Most; at += Length.FromSteps(edge.Step)) yield return at;
+            foreach (var at in Within(asked, range, start - edge.At - shift.Steps, edge.Step)) yield return at;
         }
     }
+
+    /// <summary>The measures within a range that are off the one asked by so much and any number of repeats.</summary>
+    private static IEnumerable<Length> Within(Length asked, Span range, long by, long step)
+    {
+        var off = Grid.Mod(by - (range.Least - asked).Steps, step);
+        for (var at = range.Least + Length.FromSteps(off); at <= range.Most; at += Length.FromSteps(step)) yield return at;
+    }
+
+    /// <summary>By how much a thing is to be moved, so that what is cut at its two sides is alike: one grows as the other shrinks.</summary>
+    private static IEnumerable<long> Alike(EdgeAtJoints near, EdgeAtJoints far)
+    {
+        if (near.TileAfter == far.TileAfter) yield break;
+        foreach (var one in near.Starts)
+        {
+            foreach (var other in far.Starts)
+            {
+                var twice = one + other - near.At - far.At;
+                yield return Grid.FloorDiv(twice, 2);
+                yield return Grid.FloorDiv(twice + near.Step, 2);
+            }
+        }
+    }
+
+    private static IEnumerable<Length> Ends(Span? range) => range is null ? [] : [range.Least, range.Most];
 
     /// <summary>The field's edge with a name, and where tiles begin or end at it; null where there is none.</summary>
     private EdgeAtJoints? Edge(string name, bool level, int index)
@@ -157,8 +196,8 @@ internal sealed class MovedThings(RunModel model, RunPlacing placing, Func<int, 
         // Half a tile left is as good as any cut may be, and short of a sliver is better than one.
         long[] parts = [(size + 1) / 2, Math.Min(size, model.Problem.Limits.Sliver.Steps)];
         return edges[0].TileAfter
-            ? new(at, step, [.. offsets.Select(offset => start + offset)], [.. offsets.SelectMany(offset => parts.Select(part => start + offset + size - part))])
-            : new(at, step, [.. offsets.Select(offset => start + offset + size)], [.. offsets.SelectMany(offset => parts.Select(part => start + offset + part))]);
+            ? new(at, step, size, TileAfter: true, [.. offsets.Select(offset => start + offset)], [.. offsets.SelectMany(offset => parts.Select(part => start + offset + size - part))])
+            : new(at, step, size, TileAfter: false, [.. offsets.Select(offset => start + offset + size)], [.. offsets.SelectMany(offset => parts.Select(part => start + offset + part))]);
     }
 
     /// <summary>A way in which a thing may stand.</summary>
@@ -166,15 +205,31 @@ internal sealed class MovedThings(RunModel model, RunPlacing placing, Func<int, 
     /// <param name="Off">How far it is from what was asked.</param>
     /// <param name="From">Where it begins.</param>
     /// <param name="Size">How large it is.</param>
-    private readonly record struct Way(int Missed, Length Off, Length From, Length Size);
+    /// <param name="Leg">The narrowest leg that may then be left at its edges.</param>
+    private readonly record struct Way(int Missed, Length Off, Length From, Length Size, long Leg);
 
     /// <summary>An edge, and the lines at which a tile's side would lie along it.</summary>
     /// <param name="At">Where it stands as asked, on the face.</param>
     /// <param name="Step">From one line to the next of its kind.</param>
+    /// <param name="Size">A tile's size that way.</param>
+    /// <param name="TileAfter">Whether tile lies to the right of it, or above.</param>
     /// <param name="Starts">A line of each kind.</param>
     /// <param name="Parts">The same for the lines at which a part of a tile that counts is left.</param>
-    private sealed record EdgeAtJoints(long At, long Step, long[] Starts, long[] Parts)
+    private sealed record EdgeAtJoints(long At, long Step, long Size, bool TileAfter, long[] Starts, long[] Parts)
     {
+        /// <summary>The narrowest leg that courses of any beginning leave, the edge moved by so much; a tile's size where none is cut.</summary>
+        public long Leg(Length moved)
+        {
+            var least = Size;
+            foreach (var start in Starts)
+            {
+                var taken = TileAfter ? Grid.Mod(At + moved.Steps - start, Step) : Grid.Mod(start - At - moved.Steps, Step);
+                if (taken < Size) least = Math.Min(least, Size - taken);
+            }
+
+            return least;
+        }
+
         public bool IsOn(Length moved) => Array.Exists(Starts, start => Grid.Mod(start - At - moved.Steps + Check.Tolerance, Step) <= 2 * Check.Tolerance);
     }
 }
