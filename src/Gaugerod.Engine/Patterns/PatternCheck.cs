@@ -40,8 +40,12 @@ internal abstract record PatternCheck(int Want, bool Must, int Weight)
         /// <summary>The lines along which tiles' sides are to lie, not a part of a joint beside them; null where tiles need only be whole.</summary>
         public Along? Along { get; init; }
 
+        /// <summary>Whether one of the points stands on the line as well: it is to run in the middle of a joint, not anywhere within it.</summary>
+        public bool InTheMiddle { get; init; }
+
         public override bool IsMissed(Reckoning reckoning, in Shifts shifts)
         {
+            if (InTheMiddle && !Through!.MayHold(shifts)) return true;
             for (var i = 0; i < Lines.Length; i++)
             {
                 if (reckoning.Taken[Lines[i]] > Out[i] + PointsOnLine.Tolerance) return true;

@@ -112,7 +112,7 @@ internal sealed class PatternChecks
         var bounds = _model.Fields[face].Field.Face.Plane?.Bounds ?? _model.Fields[face].Field.Face.Field.Outer.Bounds;
         var (from, to) = (_model.Fields[face].Lay(new(bounds.Left, at.Height)), _model.Fields[face].Lay(new(bounds.Right, at.Height)));
         var line = AddLine(face, -1, EdgeLine.Of(from.X.Steps, from.Y.Steps, to.X.Steps, to.Y.Steps));
-        return new(index, at.Must, at.Weight, [line], [0]) { Through = Family(_lines[line].Line, BondPoints.Crossings(_model.Judged, _model.Problem.Joint.Steps)) };
+        return new(index, at.Must, at.Weight, [line], [0]) { Through = Family(_lines[line].Line, BondPoints.Crossings(_model.Judged, _model.Problem.Joint.Steps)), InTheMiddle = true };
     }
 
     private PatternCheck.Clear Clear(EdgeRef edge, int index, Want want, int face)

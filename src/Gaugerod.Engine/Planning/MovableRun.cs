@@ -10,13 +10,14 @@ namespace Gaugerod.Engine.Planning;
 /// <param name="Placing">The placing, and how it does; tiles are not counted.</param>
 /// <param name="Moved">How far things were moved, added up.</param>
 /// <param name="Choices">How many ways there were at each choice of where a thing stands.</param>
-internal sealed record MovedTrial(Job Job, RunModel Model, RunPlacing Placing, Length Moved, IReadOnlyList<int> Choices);
+/// <param name="Picks">Which way was taken at each; the first where nothing is said.</param>
+internal sealed record MovedTrial(Job Job, RunModel Model, RunPlacing Placing, Length Moved, IReadOnlyList<int> Choices, IReadOnlyList<int> Picks);
 
 /// <summary>A run with things that may be moved, and what it comes to when they are moved to the joints of a placing.</summary>
 internal sealed class MovableRun
 {
     /// <summary>So many ways of each choice are tried, those that bring most edges to joints and move things least first.</summary>
-    private const int MostWays = 12;
+    public const int MostWays = 12;
 
     private readonly Job _job;
     private readonly int _index;
@@ -61,7 +62,7 @@ internal sealed class MovableRun
             model = new(JobRuns.Problem(job, _laid, finished.Faces), Model.Joint);
         }
 
-        return new(job, model, new([.. u], [.. v], model.Score(u, v)), things.Moved, things.Choices);
+        return new(job, model, new([.. u], [.. v], model.Score(u, v)), things.Moved, things.Choices, [.. Enumerable.Range(0, things.Choices.Count).Select(i => picks is not null && i < picks.Count ? picks[i] : 0)]);
     }
 
     /// <summary>The same placing with other ways taken wherever the run does better for it, after every one that was tried; the last is the best.</summary>

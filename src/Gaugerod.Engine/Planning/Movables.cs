@@ -106,7 +106,7 @@ internal static class Movables
         }
 
         starts.Sort((one, other) => run.Compare(one.Placing.Score, one.Moved, other.Placing.Score, other.Moved));
-        var best = (Job: ready, asked.Best, Moved: Length.Zero);
+        var best = new SettledThings(ready, asked.Best, Length.Zero);
         var tried = new HashSet<Sequence<Face>> { ready.Job.Faces };
         foreach (var start in starts.DistinctBy(start => start.Job.Faces).Take(Starts))
         {
@@ -114,21 +114,27 @@ internal static class Movables
             MovedTrial? trial = start;
             for (var round = 0; round < Rounds && trial is not null && tried.Add(trial.Job.Faces); round++)
             {
-                var again = JobCheck.Steps(trial.Job, large: true).Last()!;
-                if (again.Faults.Count > 0) break;
-                foreach (var sofar in LineSearch.Search(JobRuns.Problem(again.Job, laid, again.Runs[index].Faces)))
+                SettledThings? placed = null;
+                foreach (var sofar in SettledThings.Of(trial, laid, index))
                 {
-                    found = sofar;
+                    placed = sofar;
                     yield return null;
                 }
 
-                if (run.Compare(found!.Best.Score, trial.Moved, best.Best.Score, best.Moved) < 0) best = (again, found.Best, trial.Moved);
-                foreach (var sofar in run.Improve(found.Best.U, found.Best.V))
+                if (placed is null) break;
+                if (run.Compare(placed.Best.Score, placed.Moved, best.Best.Score, best.Moved) < 0) best = placed;
+                foreach (var sofar in run.Improve(placed.Best.U, placed.Best.V))
                 {
                     trial = sofar;
                     yield return null;
                 }
             }
+        }
+
+        foreach (var sofar in new MovableDescent(run, laid, index).From(best))
+        {
+            best = sofar;
+            yield return null;
         }
 
         yield return best.Job;

@@ -7,7 +7,8 @@ namespace Gaugerod.Engine.Rooms;
 
 /// <summary>
 /// What may be moved stays on its face. Either end of a range must be a measure that the thing can have there: with its other
-/// measures as small, or as far left and down, as they may be, it reaches no further than the face does as measured.
+/// measures as small, or as far left and down, as they may be, it reaches no further than the face does as measured, and where its
+/// studs are told no further than they let it.
 /// </summary>
 internal static class RangeChecks
 {
@@ -50,15 +51,19 @@ internal static class RangeChecks
 
     private sealed class Within(string face, Box bounds, Remarks remarks)
     {
+        private string OnFace => "on " + face;
+
         public void Check(OpeningRange range, Box asked, string path)
         {
             var (left, bottom) = (range.Sideways?.Least ?? asked.Left, range.Bottom?.Least ?? asked.Bottom);
             var (width, height) = (range.Width?.Least ?? asked.Width, range.Height?.Least ?? asked.Height);
             Sideways(path + ".studs", range.Studs, asked.Left, bounds.Left, bounds.Right);
-            Sideways(path + ".left", range.Left, asked.Left, bounds.Left, bounds.Right - width);
+            var (first, last) = (Length.Max(range.Studs?.Least ?? bounds.Left, bounds.Left), Length.Min(range.Studs?.Most ?? bounds.Right, bounds.Right));
+            var bay = range.Studs is null ? OnFace : "between its studs";
+            Keep(path + ".left", "places", range.Left, asked.Left, first, last - width, Length.Zero, bay);
             Height(path + ".bottom", range.Bottom, asked.Bottom, bounds.Bottom, bounds.Top - height, range.Under);
-            Size(path + ".width", range.Width, asked.Width, bounds.Right - Length.Max(left, bounds.Left));
-            Size(path + ".height", range.Height, asked.Height, bounds.Top - Length.Max(bottom, bounds.Bottom));
+            Size(path + ".width", range.Width, asked.Width, last - Length.Max(left, first), bay);
+            Size(path + ".height", range.Height, asked.Height, bounds.Top - Length.Max(bottom, bounds.Bottom), OnFace);
         }
 
         public void Check(FixtureRange range, Fixture asked, string path)
@@ -70,21 +75,24 @@ internal static class RangeChecks
             Sideways(path + ".to", range.To, asked.To ?? bounds.Right, bounds.Left, bounds.Right);
         }
 
-        public void Height(string path, Span? range, Length asked, Length least, Length most, Length under) => Keep(path, "heights", range, asked, least, most, under);
+        public void Height(string path, Span? range, Length asked, Length least, Length most, Length under) => Keep(path, "heights", range, asked, least, most, under, OnFace);
 
-        private void Sideways(string path, Span? range, Length asked, Length least, Length most) => Keep(path, "places", range, asked, least, most, Length.Zero);
+        private void Sideways(string path, Span? range, Length asked, Length least, Length most) => Keep(path, "places", range, asked, least, most, Length.Zero, OnFace);
 
-        private void Size(string path, Span? range, Length asked, Length most) => Keep(path, "sizes", range, asked, remarks.Tape.Mark, most, Length.Zero);
+        private void Size(string path, Span? range, Length asked, Length most, string where) => Keep(path, "sizes", range, asked, remarks.Tape.Mark, most, Length.Zero, where);
 
-        private void Keep(string path, string what, Span? range, Length asked, Length least, Length most, Length under)
+        private void Keep(string path, string what, Span? range, Length asked, Length least, Length most, Length under, string where)
         {
             // A size under a mark is none on this tape, unless it was asked for.
             if (range is null || (range.Least >= Length.Min(least, asked) && range.Most <= Length.Max(most, asked))) return;
             var tape = remarks.Tape;
             var (low, high) = (tape.Down(least - under) == least - under ? least - under : tape.Down(least - under) + tape.Mark, tape.Down(most - under));
             var (from, to) = (Length.Min(Length.Max(range.Least - under, low), asked - under), Length.Max(Length.Min(range.Most - under, high), asked - under));
-            remarks.Refuse(
-                path, $"a range from {Say(range.Least - under)} to {Say(range.Most - under)}", $"{what} that keep it on {face}, from {Say(low)} to {Say(high)}", $"[{Say(from)}, {Say(to)}]");
+            remarks.Faults.Add(new(
+                path, $"a range from {Say(range.Least - under)} to {Say(range.Most - under)}", $"{what} that keep it {where}, from {Say(low)} to {Say(high)}", $"[{Say(from)}, {Say(to)}]")
+            {
+                Mends = [Mend.Of(path, from, to, tape)],
+            });
 
             string Say(Length length) => LengthText.Finer(length, tape);
         }

@@ -58,7 +58,7 @@ public sealed class PatternWantsTests(ITestOutputHelper output)
     /// <summary>Whether it is held; null where a hair decides.</summary>
     private static bool? Judged(PatternModel model, Want want, long x, long y) => want switch
     {
-        Want.JointAtHeight at => Clear(model, at, x, y),
+        Want.JointAtHeight at => InAJoint(model, at, x, y),
         Want.AtLeast { Size: { } size } least => Sure(Legs(model, least.Edge, x, y).Select(cut => cut.Leg - size.Steps)),
         Want.AtLeast { PartOfTile: { } part } least => Sure(Legs(model, least.Edge, x, y).Select(cut => cut.Leg - (cut.Depth * part.Numerator / part.Denominator))),
         // Nothing is cut there by more than the tape shows; whether it then is held hangs on the gap beside it too.
@@ -90,12 +90,28 @@ public sealed class PatternWantsTests(ITestOutputHelper output)
             .Where(cut => string.Equals(model.Problem.Run.Faces[face].Edges[cut.Edge].Name, edge.Edge, StringComparison.Ordinal));
     }
 
-    /// <summary>No piece of the face reaches over the height and under it.</summary>
-    private static bool? Clear(PatternModel model, Want.JointAtHeight at, long x, long y)
+    /// <summary>No piece of the face reaches over the height and under it, and the tiles that lie level beside it stand half a joint off.</summary>
+    private static bool? InAJoint(PatternModel model, Want.JointAtHeight at, long x, long y)
     {
-        var across = Pieces(model, at.Face, x, y).Select(piece => piece.Outline.Bounds)
-            .Select(box => Math.Min((box.Top - at.Height).Steps, (at.Height - box.Bottom).Steps)).DefaultIfEmpty(0).Max();
-        return across > Slack - 8 && across <= Slack ? null : across <= Slack;
+        var (pieces, joint) = (Pieces(model, at.Face, x, y).ToList(), model.Problem.Joint.Steps);
+        var across = pieces.Select(piece => piece.Outline.Bounds).Select(box => Math.Min((box.Top - at.Height).Steps, (at.Height - box.Bottom).Steps)).DefaultIfEmpty(0).Max();
+        if (across > Slack) return false;
+        if (across > Slack - 8) return null;
+
+        // By how much the sides that run along the joint stand off its middle.
+        var offs = pieces.SelectMany(piece => Level(piece.Laid)).Select(height => Math.Abs((height - at.Height).Steps)).Where(off => off <= joint + Slack)
+            .Select(off => Math.Abs(off - (joint / 2))).ToList();
+        if (offs.Count == 0 || (offs.Max() > Slack - 8 && offs.Max() <= Slack)) return null;
+        return offs.Max() <= Slack;
+    }
+
+    private static IEnumerable<Length> Level(Ring laid)
+    {
+        for (var k = 0; k < laid.Points.Count; k++)
+        {
+            var (from, to) = (laid.Points[k], laid.Points[(k + 1) % laid.Points.Count]);
+            if ((from.Y - to.Y).Abs() <= Length.FromSteps(2) && from.X != to.X) yield return from.Y;
+        }
     }
 
     /// <summary>The middle of one of the face's tiles stands on the face's middle, in the field.</summary>

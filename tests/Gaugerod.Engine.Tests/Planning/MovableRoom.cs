@@ -37,8 +37,19 @@ internal sealed record MovableRoom(int Width, int Height, (int Across, int Up) T
         let asked = new[] { (int)(width * place.Item1), (int)(height * place.Item2), (int)(width * place.Item3), (int)(height * place.Item4), (int)(height * bench.Item1), (int)(width * bench.Item2) }
         select new MovableRoom(
             width, height, (across, up), Bonds[bond], asked,
-            [.. Enumerable.Range(0, 6).Select(i => open[..count].Contains(i) ? reach[i] : ((int, int)?)null)],
+            Between(studs, [.. Enumerable.Range(0, 6).Select(i => open[..count].Contains(i) ? reach[i] : ((int, int)?)null)]),
             studs.Item1 ? (asked[Left] - studs.Item2, asked[Left] + asked[NicheWidth] + studs.Item3) : null);
+
+    /// <summary>The ranges with those of the niche's left side and width cut to what its studs leave, as a job must have them.</summary>
+    /// <param name="studs">Whether there are studs, and how far from the niche the left and the right one stand.</param>
+    /// <param name="range">The ranges.</param>
+    private static (int Down, int Up)?[] Between((bool Any, int Left, int Right) studs, (int Down, int Up)?[] range)
+    {
+        if (!studs.Any) return range;
+        if (range[Left] is { } left) range[Left] = (Math.Min(left.Down, studs.Left), Math.Min(left.Up, studs.Right + (range[NicheWidth]?.Down ?? 0)));
+        if (range[NicheWidth] is { } width) range[NicheWidth] = (width.Down, Math.Min(width.Up, studs.Right + (range[Left]?.Down ?? studs.Left)));
+        return range;
+    }
 
     private static BondRequest[] Bonds { get; } =
     [

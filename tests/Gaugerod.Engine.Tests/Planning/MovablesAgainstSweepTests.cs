@@ -15,14 +15,8 @@ public sealed class MovablesAgainstSweepTests(ITestOutputHelper output)
 {
     private static readonly ScoreOrder s_order = new(ScoreOrder.Usual);
 
-    /// <summary>
-    /// In so many of the everyday rooms a room on the grid does better in what comes after the wishes and slivers: the smallest cut, by up to
-    /// 12 mm, or mirrored cuts. There were none while the tool's wishes ranked before slivers; docs/patterns.md says so.
-    /// </summary>
-    private const int KnownBehind = 6;
-
     [Fact]
-    public void No_room_settled_on_a_grid_meets_more_of_what_was_asked_and_few_do_better_in_what_comes_after()
+    public void No_room_settled_on_a_grid_does_better_in_the_setters_order()
     {
         var (behind, rooms, ahead) = (new ConcurrentBag<string>(), 0, 0);
         MovableRoom.Any(1, 2).EachDear(
@@ -41,7 +35,8 @@ public sealed class MovablesAgainstSweepTests(ITestOutputHelper output)
             Cases.IsLong ? 120 : 36);
         output.WriteLine($"{rooms} rooms, ahead of the grid in {ahead}, behind in {behind.Count}\n{string.Join('\n', behind)}");
         Assert.True(rooms >= 30);
-        if (Cases.Seed == Cases.Everyday) Assert.InRange(behind.Count, 0, KnownBehind);
+        // Nothing is proved of other rooms: docs/patterns.md tells of one.
+        if (Cases.Seed == Cases.Everyday) Assert.Empty(behind);
     }
 
     /// <summary>The best score of the rooms settled on a grid, but for the tiles to buy.</summary>

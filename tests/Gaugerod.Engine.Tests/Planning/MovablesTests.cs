@@ -4,11 +4,12 @@ using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Testing;
+using Xunit.Abstractions;
 
 namespace Gaugerod.Engine.Tests.Planning;
 
 /// <summary>Things that are not built yet stand within their limits, at the joints, and stay there under the hand; judged by their measures and by the pieces.</summary>
-public sealed class MovablesTests
+public sealed class MovablesTests(ITestOutputHelper output)
 {
     [Fact]
     public void Nothing_is_ever_moved_beyond_its_limits_or_into_a_stud() => MovableRoom.Any(1, 6).EachDear(
@@ -32,7 +33,7 @@ public sealed class MovablesTests
         24);
 
     [Fact]
-    public void The_place_that_was_found_held_by_hand_leaves_all_but_a_few_things_where_they_were()
+    public void The_place_that_was_found_held_by_hand_leaves_all_things_where_they_were()
     {
         var (kept, all) = (0, 0);
         MovableRoom.Any(1, 6).EachDear(
@@ -43,14 +44,21 @@ public sealed class MovablesTests
                 var plan = Planner.Plan(job);
                 var held = Planner.Plan(Held(job, RodSlide.Of(plan.Job, plan.Runs[0]).Held(plan.Runs[0].Best.Faces)));
                 Interlocked.Increment(ref all);
-                if (!MovableRoom.Measures(plan.Job).SequenceEqual(MovableRoom.Measures(held.Job))) return;
+                var (was, now) = (MovableRoom.Measures(plan.Job), MovableRoom.Measures(held.Job));
+                if (!was.SequenceEqual(now))
+                {
+                    output.WriteLine($"{string.Join(' ', was)} went to {string.Join(' ', now)}: {plan.Runs[0].Best.Score} / {held.Runs[0].Best.Score}");
+                    return;
+                }
+
                 Interlocked.Increment(ref kept);
                 Assert.Equal(plan.Runs[0].Best.Score, held.Runs[0].Best.Score);
             },
             40);
-        // One of the everyday rooms is known in which a thing stood where the placing had left it behind; docs/patterns.md says so.
+        output.WriteLine($"{kept} of {all} stayed");
+        // Nothing is proved of other rooms: docs/patterns.md tells of a few.
         Assert.True(all >= 35, $"{all}");
-        if (Cases.Seed == Cases.Everyday) Assert.InRange(kept, all - 1, all);
+        if (Cases.Seed == Cases.Everyday) Assert.Equal(all, kept);
     }
 
     [Theory]

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Files.Jobs;
@@ -31,6 +32,25 @@ public sealed class RangeFaultTests
         var (from, to) = (range.IndexOf('[', name == "range" ? 0 : range.IndexOf(name, StringComparison.Ordinal)), 0);
         to = range.IndexOf(']', from);
         Assert.Empty(Faults(Job(thing, range[..from] + nearest.Replace(" mm", "", StringComparison.Ordinal) + range[(to + 1)..])));
+    }
+
+    [Theory]
+    [InlineData("""{ "left": [600, 800], "studs": [680, 1060] }""", "left", "[680 mm, 750 mm]")]
+    [InlineData("""{ "left": [690, 800], "studs": [680, 1060] }""", "left", "[690 mm, 750 mm]")]
+    [InlineData("""{ "left": [600, 800], "width": [290, 330], "studs": [680, 1060] }""", "left", "[680 mm, 770 mm]")]
+    [InlineData("""{ "width": [290, 400], "studs": [680, 1060] }""", "width", "[290 mm, 380 mm]")]
+    [InlineData("""{ "left": [700, 750], "width": [300, 400], "studs": [680, 1060] }""", "width", "[300 mm, 360 mm]")]
+    public void A_niche_whose_range_reaches_past_its_studs_is_refused_with_the_nearest_between_them(string range, string path, string nearest)
+    {
+        var fault = Assert.Single(Faults(Job("niche", range)));
+        Assert.EndsWith("range." + path, fault.Path, StringComparison.Ordinal);
+        Assert.Equal(nearest, fault.Nearest);
+
+        // What is offered does, and is the last that does.
+        string With(string offered) => range[..range.IndexOf('[', range.IndexOf(path, StringComparison.Ordinal))] + offered + range[(range.IndexOf(']', range.IndexOf(path, StringComparison.Ordinal)) + 1)..];
+        var (least, most) = (int.Parse(nearest[1..4], CultureInfo.InvariantCulture), int.Parse(nearest[9..12], CultureInfo.InvariantCulture));
+        Assert.Empty(Faults(Job("niche", With(FormattableString.Invariant($"[{least}, {most}]")))));
+        Assert.Single(Faults(Job("niche", With(FormattableString.Invariant($"[{least}, {most + 1}]")))));
     }
 
     [Theory]

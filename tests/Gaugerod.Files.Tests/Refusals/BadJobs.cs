@@ -83,7 +83,7 @@ internal static class BadJobs
         [
             .. Each(hole, Hole + ".diameter", "0", "-80", "4000", "5000", "'80 mn'"), .. Each(hole, Hole + ".clearance", "-5", "101"), .. Each(rugHole, Hole + ".diameter", "380", "500", "1000"),
             .. Each(arc, Arc + ".through", "[800, 800]", "[600, 800]", "[1000, 800]", "[800, 800.01]"), .. Each(column, Column + ".through", "[800, 800]", "[600, 800]", "[800, 800.001]"),
-            .. Each(range, Range + ".left", "[610, 700]", "[500, 590]", "[700, 580]"), .. Each(range, Range + ".studs", "[550, 800]", "[610, 950]", "[950, 550]"), .. Each(range, Range + ".width", "[310, 320]", "[320, 250]"),
+            .. Each(range, Range + ".left", "[610, 700]", "[500, 590]", "[700, 580]", "[500, 700]", "[580, 800]"), .. Each(range, Range + ".studs", "[550, 800]", "[610, 950]", "[950, 550]"), .. Each(range, Range + ".width", "[310, 320]", "[320, 250]", "[250, 400]"),
         ];
     }
 

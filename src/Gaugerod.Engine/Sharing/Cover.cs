@@ -1,0 +1,42 @@
+namespace Gaugerod.Engine.Sharing;
+
+/// <summary>A cover in the making.</summary>
+internal sealed class Cover
+{
+    private readonly Relaxed _relaxed;
+    private readonly TileFill _fill;
+    private readonly Columns _columns;
+    private readonly Pricing _pricing;
+    private readonly long _end;
+    private bool _begun;
+
+    public Cover(Relaxed relaxed, TileFill fill, int[] want, Columns columns, bool toTheEnd)
+    {
+        (_relaxed, _fill, _columns) = (relaxed, fill, columns);
+        _pricing = new(fill, want, columns, toTheEnd);
+        _end = toTheEnd ? fill.Work + 400_000 : long.MaxValue;
+    }
+
+    /// <summary>The sum of the parts of tiles.</summary>
+    public double Tiles => _columns.Program.Tiles;
+
+    /// <summary>Weights of every kind that give the best bound found, one tile being <see cref="Relaxed.Unit"/>; zero for what is not wanted.</summary>
+    public long[] Weights => _pricing.Weights;
+
+    /// <summary>The fills used and how much of each.</summary>
+    public IEnumerable<(int[] Fill, double Level)> Used => _columns.Program.Used;
+
+    /// <summary>Goes on a little; false at the end.</summary>
+    public bool Step()
+    {
+        if (_begun && (_fill.Work > _end || !_pricing.Next()))
+        {
+            _relaxed.Know(_columns.Fills);
+            return false;
+        }
+
+        _begun = true;
+        _columns.Settle();
+        return true;
+    }
+}

@@ -1,0 +1,86 @@
+namespace Gaugerod.Engine.Sharing;
+
+/// <summary>Says which kinds of blanks share one tile. Answers are kept: the same few kinds are asked for again and again.</summary>
+internal sealed class TileFits
+{
+    private readonly Wanted _wanted;
+    private readonly Parcels _parcels;
+    private readonly CornerFits _corners;
+    private readonly Dictionary<UInt128, bool> _known = [];
+    private readonly Sections _sections = new();
+    private readonly bool[] _together;
+
+    public TileFits(Wanted wanted)
+    {
+        _wanted = wanted;
+        _parcels = new(wanted.Stock);
+        _corners = new(wanted);
+        var n = wanted.Kinds.Length;
+        _together = new bool[n * n];
+        Span<int> pair = stackalloc int[2];
+        for (var i = 0; i < n; i++)
+        {
+            for (var j = i; j < n; j++)
+            {
+                (pair[0], pair[1]) = (i, j);
+                _together[(i * n) + j] = _together[(j * n) + i] = Find(pair);
+            }
+        }
+    }
+
+    /// <summary>Whether two kinds share a tile.</summary>
+    public bool Pair(int one, int other) => _together[(one * _wanted.Kinds.Length) + other];
+
+    /// <summary>Whether blanks of these kinds share a tile.</summary>
+    /// <param name="kinds">A place in the list of kinds for every blank, in rising order.</param>
+    public bool Fit(ReadOnlySpan<int> kinds)
+    {
+        if (kinds.Length <= 1) return true;
+        if (kinds.Length == 2) return Pair(kinds[0], kinds[1]);
+        if (_corners.Knows(kinds)) return _corners.Fit(kinds);
+        if (OnlyStrips(kinds, out var fit)) return fit;
+        var area = 0.0;
+        for (var i = 0; i < kinds.Length; i++)
+        {
+            area += _wanted.Area[kinds[i]];
+            for (var j = i + 1; j < kinds.Length; j++)
+            {
+                if (!Pair(kinds[i], kinds[j])) return false;
+            }
+        }
+
+        if (area > 1 + 1e-9) return false;
+        if (kinds.Length > Parcels.Most) return Find(kinds);
+        UInt128 key = 0;
+        foreach (var kind in kinds) key = (key << 16) | (uint)(kind + 1);
+        if (!_known.TryGetValue(key, out fit)) _known[key] = fit = Find(kinds);
+        return fit;
+    }
+
+    // Strips of one tile lie side by side: what counts is their sum and who needs an end.
+    private bool OnlyStrips(ReadOnlySpan<int> kinds, out bool fit)
+    {
+        fit = false;
+        var across = _wanted.Across[kinds[0]];
+        if (across == Across.No) return false;
+        var (sum, near, far) = (-_wanted.Stock.Kerf, 0, 0);
+        foreach (var kind in kinds)
+        {
+            if (_wanted.Across[kind] != across) return false;
+            var blank = _wanted.Kinds[kind].Blank;
+            sum += (across == Across.Upright ? blank.Width : blank.Height) + _wanted.Stock.Kerf;
+            var ends = across == Across.Upright ? Sides.Left | Sides.Right : Sides.Bottom | Sides.Top;
+            if ((blank.Kept & ends & (Sides.Left | Sides.Bottom)) != Sides.None) near++;
+            if ((blank.Kept & ends & (Sides.Right | Sides.Top)) != Sides.None) far++;
+        }
+
+        var room = across == Across.Upright ? _wanted.Stock.Width : _wanted.Stock.Height;
+        fit = sum <= room && (_wanted.Stock.Turns == Turns.None ? near <= 1 && far <= 1 : near + far <= 2);
+        return true;
+    }
+
+    private bool Find(ReadOnlySpan<int> kinds) =>
+        OnlyStrips(kinds, out var fit)
+            ? fit
+            : _sections.Fill(_wanted, kinds) && _sections.Ways.Length <= Parcels.Most && _parcels.Fit(_sections.Ways);
+}
