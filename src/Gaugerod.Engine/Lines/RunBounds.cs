@@ -50,11 +50,7 @@ internal sealed class RunBounds
             var frame = _model.Frames[f];
             foreach (var edge in frame.Sides)
             {
-                foreach (var offset in _model.Offsets)
-                {
-                    var shift = frame.RunAlong - offset;
-                    Add(teeth, edge, edge.LeastAlong + shift, edge.MostAlong + shift, f, 0);
-                }
+                foreach (var offset in _model.Offsets) Add(teeth, edge, edge.LeastAlong + frame.RunAlong - offset, edge.MostAlong + frame.RunAlong - offset, f, 0);
             }
         }
 
@@ -85,6 +81,8 @@ internal sealed class RunBounds
                     var bottom = start + (k * courses.Rise);
                     var (one, other) = (edge.AlongAt(Math.Max(edge.B0, bottom)), edge.AlongAt(Math.Min(edge.B1, bottom + courses.Depth)));
                     var at = (edge.TileAfter ? Math.Max(one, other) : Math.Min(one, other)) - courses.Offset(k);
+                    // Where the edge passes out over a tile's side the tile is as wide as the edge's other end leaves it.
+                    if (one != other) teeth.AddMoves(one + other - at - (2 * courses.Offset(k)) + shift, edge.TileAfter, f, edge.Edge);
                     ref var seen = ref extremes[(int)Grid.Mod(k, phases)];
                     // Kept near each other, not within one repeat: the offsets of like courses differ by whole repeats.
                     if (_everyRow && !edge.IsSquare) Add(teeth, edge, at + shift, at + shift, f, 0);
@@ -108,8 +106,8 @@ internal sealed class RunBounds
     /// <summary>Whether a chord of a round has a leg hangs on all of the round's chords in a tile, so it promises nothing; it only says where to look.</summary>
     private static void Add(Sawtooth teeth, in FrameEdge edge, long least, long most, int face, int tiles)
     {
-        if (edge.Round > 0) teeth.AddMoves(least, most, edge.TileAfter, face, edge.Edge);
-        else teeth.Add(least, most, edge.TileAfter, face, edge.Edge, tiles);
+        if (edge.Round == 0) teeth.Add(least, most, edge.TileAfter, face, edge.Edge, tiles);
+        else foreach (var at in (ReadOnlySpan<long>)[least, most]) teeth.AddMoves(at, edge.TileAfter, face, edge.Edge);
     }
 
     /// <summary>Whether a row's side passes between the ends of a level edge.</summary>

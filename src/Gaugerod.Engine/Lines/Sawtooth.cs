@@ -29,12 +29,15 @@ internal sealed class Sawtooth(long size, long period, int faces, long relax)
     private readonly List<long> _moves = [];
     private readonly ToothRow[] _grow = Rows(faces);
     private readonly ToothRow[] _shrink = Rows(faces);
+    private readonly (ToothRow Grow, ToothRow Shrink) _perhaps = (new(), new());
 
     public IReadOnlyList<Tooth> Teeth => _teeth;
 
     public void Clear()
     {
         _teeth.Clear();
+        _perhaps.Grow.Clear();
+        _perhaps.Shrink.Clear();
         for (var f = 0; f < faces; f++)
         {
             _grow[f].Clear();
@@ -64,11 +67,13 @@ internal sealed class Sawtooth(long size, long period, int faces, long relax)
         Add(tileAfter ? least : most, tileAfter, face, edge, tiles - one, most - least);
     }
 
-    /// <summary>Adds the ends of an edge whose legs promise nothing: only as places to look at.</summary>
-    public void AddMoves(long least, long most, bool tileAfter, int face, int edge)
+    /// <summary>Adds a tooth whose leg is not sure to count: it promises nothing and only gives moves to look at.</summary>
+    public void AddMoves(long at, bool tileAfter, int face, int edge)
     {
-        _teeth.Add(new(Grid.Mod(least, period), tileAfter, face, edge));
-        if (least != most) _teeth.Add(new(Grid.Mod(most, period), tileAfter, face, edge));
+        var tooth = new Tooth(Grid.Mod(at, period), tileAfter, face, edge);
+        _teeth.Add(tooth);
+        if (tileAfter) _perhaps.Grow.Add(Grid.Mod(tooth.At - size, period), 0, 0);
+        else _perhaps.Shrink.Add(tooth.At, 0, 0);
     }
 
     private void Add(long at, bool tileAfter, int face, int edge, int tiles, long over)
@@ -88,6 +93,9 @@ internal sealed class Sawtooth(long size, long period, int faces, long relax)
             _grow[f].Sort();
             _shrink[f].Sort();
         }
+
+        _perhaps.Grow.Sort();
+        _perhaps.Shrink.Sort();
     }
 
     /// <summary>
@@ -190,6 +198,15 @@ internal sealed class Sawtooth(long size, long period, int faces, long relax)
             shrunk = Math.Min(shrunk, _shrink[f].After(from + 1, period));
         }
 
+        Meet(from, to, grown, shrunk);
+        var (growing, shrinking) = (_perhaps.Grow.Before(from + 1, period), _perhaps.Shrink.After(from + 1, period));
+        if (growing < grown) Meet(from, to, growing, shrunk);
+        if (shrinking < shrunk) Meet(from, to, grown, shrinking);
+        if (growing < grown && shrinking < shrunk) Meet(from, to, growing, shrinking);
+    }
+
+    private void Meet(long from, long to, long grown, long shrunk)
+    {
         if (grown >= size || shrunk >= size || shrunk <= grown) return;
         var meet = from + 1 + ((shrunk - grown) / 2);
         if (meet < to) Add(meet);

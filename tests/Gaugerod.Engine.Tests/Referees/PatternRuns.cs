@@ -41,6 +41,15 @@ internal static class PatternRuns
         from turn in Gen.Frequency((1, Gen.Const(0)), (1, Gen.Const(45_000)), (2, Gen.Int[-90_000, 90_000]))
         select new PatternRun(faces, given, Angle.FromThousandths(turn));
 
+    /// <summary>A face with arched heads, rounded corners and a column, as wide as in <see cref="Any"/>.</summary>
+    public static Gen<PatternRun> Round { get; } =
+        from given in RandomBonds.Any(2)
+        from face in RoundFaces.Any(500, 1200)
+        from turn in RandomFields.Turns
+        let faces = Finish([face])
+        where faces.Count > 0
+        select new PatternRun(faces, given, turn);
+
     private static Gen<Sequence<FinishedFace>> Sized(BondCase given, int tiles, int count)
     {
         var bond = given.Bond.Chips ?? given.Bond;
