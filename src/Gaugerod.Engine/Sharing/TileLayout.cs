@@ -75,9 +75,7 @@ internal sealed class TileLayout
         var first = _parcels.Of(parcel.First.Set)[parcel.First.At];
         var cut = parcel.Upright ? room.Left + first.Width : room.Bottom + first.Height;
         Cuts.Add(new(parcel.Upright, cut, false, room));
-        var (one, other) = parcel.Upright
-            ? (room with { Right = cut }, room with { Left = cut + _stock.Kerf })
-            : (room with { Top = cut }, room with { Bottom = cut + _stock.Kerf });
+        var (one, other) = Parted(parcel.Upright, room, cut, cut + _stock.Kerf);
         Place(parcel.First.Set, parcel.First.At, one);
         Place(parcel.Second.Set, parcel.Second.At, other);
     }
@@ -87,41 +85,36 @@ internal sealed class TileLayout
     {
         var (beside, above) = (room.Width - lies.Width - _stock.Kerf, room.Height - lies.Height - _stock.Kerf);
         var uprightFirst = Math.Max(beside * room.Height, above * lies.Width) >= Math.Max(above * room.Width, beside * lies.Height);
-        return uprightFirst ? Level(lies, Upright(lies, room)) : Upright(lies, Level(lies, room));
+        return Trim(!uprightFirst, lies, Trim(uprightFirst, lies, room));
     }
 
-    private Area Upright(Blank lies, Area room)
+    private Area Trim(bool upright, Blank lies, Area room)
     {
-        if (lies.Width == room.Width) return room;
-        var atRight = (lies.Kept & Sides.Right) != Sides.None;
-        var cut = atRight ? room.Right - lies.Width : room.Left + lies.Width;
-        Cuts.Add(new(true, cut, atRight, room));
-        Keep(atRight ? room with { Right = cut - _stock.Kerf } : room with { Left = cut + _stock.Kerf });
-        return atRight ? room with { Left = cut } : room with { Right = cut };
+        var (length, whole, from, to) = upright ? (lies.Width, room.Width, room.Left, room.Right) : (lies.Height, room.Height, room.Bottom, room.Top);
+        if (length == whole) return room;
+        var atFar = (lies.Kept & (upright ? Sides.Right : Sides.Top)) != Sides.None;
+        var cut = atFar ? to - length : from + length;
+        Cuts.Add(new(upright, cut, atFar, room));
+        var (near, far) = atFar ? Parted(upright, room, cut - _stock.Kerf, cut) : Parted(upright, room, cut, cut + _stock.Kerf);
+        Keep(atFar ? near : far);
+        return atFar ? far : near;
     }
 
-    private Area Level(Blank lies, Area room)
-    {
-        if (lies.Height == room.Height) return room;
-        var atTop = (lies.Kept & Sides.Top) != Sides.None;
-        var cut = atTop ? room.Top - lies.Height : room.Bottom + lies.Height;
-        Cuts.Add(new(false, cut, atTop, room));
-        Keep(atTop ? room with { Top = cut - _stock.Kerf } : room with { Bottom = cut + _stock.Kerf });
-        return atTop ? room with { Bottom = cut } : room with { Top = cut };
-    }
+    private static (Area Near, Area Far) Parted(bool upright, Area room, long nearEnds, long farBegins) => upright
+        ? (room with { Right = nearEnds }, room with { Left = farBegins })
+        : (room with { Top = nearEnds }, room with { Bottom = farBegins });
 
     private void Split(Area room)
     {
         for (var i = 0; i < _sections.Middle.Count; i++)
         {
             var blank = _sections.Middle[i];
-            var length = _wanted.Length(_kinds[blank]);
-            var cut = (_sections.Upright ? room.Left : room.Bottom) + length;
-            var own = _sections.Upright ? room with { Right = cut } : room with { Top = cut };
+            var own = room;
             if (i < _sections.Middle.Count - 1)
             {
+                var cut = (_sections.Upright ? room.Left : room.Bottom) + _wanted.Length(_kinds[blank]);
                 Cuts.Add(new(_sections.Upright, cut, false, room));
-                room = _sections.Upright ? room with { Left = cut + _stock.Kerf } : room with { Bottom = cut + _stock.Kerf };
+                (own, room) = Parted(_sections.Upright, room, cut, cut + _stock.Kerf);
             }
 
             Blanks.Add(new(blank, _wanted.Ways(_kinds[blank])[0], own));
