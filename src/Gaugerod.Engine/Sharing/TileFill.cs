@@ -25,7 +25,7 @@ internal sealed class TileFill
     {
         (_wanted, _fits) = (wanted, fits);
         _strips = [new(wanted, Across.Upright), new(wanted, Across.Level)];
-        _corners = Array.ConvertAll(wanted.Kinds, k => Corners(k.Blank.Kept));
+        _corners = wanted.Corners;
     }
 
     /// <summary>How much work was done so far, in blanks tried.</summary>
@@ -193,16 +193,4 @@ internal sealed class TileFill
     }
 
     private bool IsStrip(int kind) => _wanted.Across[kind] != Across.No;
-
-    private static int Corners(Sides kept)
-    {
-        var corners = 0;
-        for (var quarter = 0; quarter < 4; quarter++)
-        {
-            var pair = (Sides)(((3 << quarter) | (3 << quarter >> 4)) & 15);
-            if ((kept & pair) == pair) corners++;
-        }
-
-        return corners;
-    }
 }

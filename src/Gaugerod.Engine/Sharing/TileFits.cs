@@ -23,7 +23,7 @@ internal sealed class TileFits
             for (var j = i; j < n; j++)
             {
                 (pair[0], pair[1]) = (i, j);
-                _together[(i * n) + j] = _together[(j * n) + i] = Find(pair);
+                _together[(i * n) + j] = _together[(j * n) + i] = wanted.Nest(i, j) || Find(pair);
             }
         }
     }

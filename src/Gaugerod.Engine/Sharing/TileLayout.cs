@@ -12,7 +12,8 @@ internal readonly record struct Area(long Left, long Bottom, long Right, long To
 /// <param name="Blank">Its place in the list of the tile's blanks.</param>
 /// <param name="Lies">How it lies.</param>
 /// <param name="At">Where.</param>
-internal readonly record struct LaidBlank(int Blank, Blank Lies, Area At);
+/// <param name="Nests">Whether it shares the tile by its outline, or by another's: it is marked and cut along that.</param>
+internal readonly record struct LaidBlank(int Blank, Cutout Lies, Area At, bool Nests = false);
 
 /// <summary>A straight cut from side to side of what is left on the bench.</summary>
 /// <param name="Upright">Whether it runs from bottom to top.</param>
@@ -28,12 +29,14 @@ internal sealed class TileLayout
     private readonly Wanted _wanted;
     private readonly Parcels _parcels;
     private readonly Sections _sections = new();
+    private readonly Cutout[][] _ways;
     private int[] _kinds = [];
 
     public TileLayout(Wanted wanted)
     {
         (_wanted, _stock) = (wanted, wanted.Stock);
         _parcels = new(_stock);
+        _ways = Array.ConvertAll(wanted.Kinds, kind => _stock.Ways(kind.Cutout).Select(way => way.Lies).ToArray());
     }
 
     /// <summary>The blanks, as they come out.</summary>
@@ -54,10 +57,37 @@ internal sealed class TileLayout
         Blanks.Clear();
         Cuts.Clear();
         Left.Clear();
-        if (!_sections.Fill(_wanted, kinds) || !_parcels.Fit(_sections.Ways)) throw new ArgumentException("These blanks share no tile.", nameof(kinds));
+        if (!_sections.Fill(_wanted, kinds) || _sections.Ways.Length > Parcels.Most || !_parcels.Fit(_sections.Ways))
+        {
+            if (kinds.Length != 2 || !_wanted.Nest(kinds[0], kinds[1])) throw new ArgumentException("These blanks share no tile.", nameof(kinds));
+            Nest();
+            return;
+        }
+
         var all = (1 << _sections.Ways.Length) - 1;
         Place(all, 0, new(0, 0, _stock.Width, _stock.Height));
     }
+
+    /// <summary>The first with an outline stays as it lies; the other lies beside it.</summary>
+    private void Nest()
+    {
+        var first = _wanted.Kinds[_kinds[0]].Shape is null ? 1 : 0;
+        var one = _ways[_kinds[first]][0];
+        var other = new Nesting(_stock).Beside(one, _ways[_kinds[1 - first]][0]);
+        Add(first, one);
+        Add(1 - first, other ?? throw new InvalidOperationException("Found to share a tile, they share none."));
+        Blanks.Sort((a, b) => a.Blank.CompareTo(b.Blank));
+
+        void Add(int blank, Cutout lies)
+        {
+            var corners = lies.Shape!.Corners.ToArray();
+            var at = new Area(corners.Min(c => c.X), corners.Min(c => c.Y), corners.Max(c => c.X), corners.Max(c => c.Y));
+            Blanks.Add(new(blank, _wanted.Kinds[_kinds[blank]].Shape is null ? lies with { Shape = null } : lies, at, Nests: true));
+        }
+    }
+
+    /// <summary>The way of a blank's kind in which its rectangle lies so.</summary>
+    private Cutout Way(int blank, Blank lies) => Array.Find(_ways[_kinds[blank]], way => way.Blank == lies);
 
     private void Place(int set, int at, Area room)
     {
@@ -67,7 +97,7 @@ internal sealed class TileLayout
             var section = int.Log2(set);
             var lies = _sections.Ways[section][parcel.First.At];
             var where = Trim(lies, room);
-            if (_sections.Blank[section] is >= 0 and var blank) Blanks.Add(new(blank, lies, where));
+            if (_sections.Blank[section] is >= 0 and var blank) Blanks.Add(new(blank, Way(blank, lies), where));
             else Split(where);
             return;
         }
@@ -117,7 +147,7 @@ internal sealed class TileLayout
                 (own, room) = Parted(_sections.Upright, room, cut, cut + _stock.Kerf);
             }
 
-            Blanks.Add(new(blank, _wanted.Ways(_kinds[blank])[0], own));
+            Blanks.Add(new(blank, _ways[_kinds[blank]][0], own));
         }
     }
 
