@@ -90,8 +90,12 @@ public static class Planner
         foreach (var product in job.Products)
         {
             if (PiecesOf(product.Name, runs) is not { Count: > 0 } pieces) continue;
-            cutting.Add(CuttingPlanner.Plan(product, pieces, job.Tape));
-            yield return new($"{product.Name}: what is cut from which tile", null);
+            var step = new PlanStep($"{product.Name}: what is cut from which tile", null);
+            foreach (var sofar in CuttingPlanner.Steps(product, pieces, job.Tape, CuttingAims.Usual))
+            {
+                if (sofar is not null) cutting.Add(sofar);
+                yield return step;
+            }
         }
 
         var (order, boxes) = (new List<OrderLine>(), new List<BoxPlan>());

@@ -29,6 +29,14 @@ internal readonly record struct Blank(long Width, long Height, Sides Kept)
 /// <param name="Shape">The outline as it lies in the tile; null where the whole rectangle is the piece.</param>
 internal readonly record struct Cutout(Blank Blank, Outline? Shape)
 {
+    /// <summary>How it lies when its whole tile is turned.</summary>
+    public Cutout Turned(int quarters, Stock stock)
+    {
+        var blank = Blank;
+        for (var i = 0; i < quarters; i++) blank = blank.Quarter();
+        return new(blank, Shape?.Turned(quarters, stock));
+    }
+
     /// <summary>What a piece is cut from: the box around it; where a side of it lies on a side of the tile, that is kept.</summary>
     /// <param name="piece">The piece as it lies in the tile.</param>
     /// <param name="stock">The tile.</param>
@@ -73,20 +81,13 @@ internal sealed record Stock(long Width, long Height, long Kerf, Turns Turns)
     public IEnumerable<(Cutout Lies, int Quarters)> Ways(Cutout cutout)
     {
         var seen = new List<Cutout>();
-        var lies = cutout.Blank;
         for (var quarters = 0; quarters < 4; quarters++)
         {
-            if (quarters == 0 || Turns == Turns.Quarters || (Turns == Turns.Half && quarters == 2))
-            {
-                var way = new Cutout(lies, cutout.Shape?.Turned(quarters, this));
-                if (!seen.Contains(way))
-                {
-                    seen.Add(way);
-                    yield return (way, quarters);
-                }
-            }
-
-            lies = lies.Quarter();
+            if (quarters != 0 && Turns != Turns.Quarters && (Turns != Turns.Half || quarters != 2)) continue;
+            var way = cutout.Turned(quarters, this);
+            if (seen.Contains(way)) continue;
+            seen.Add(way);
+            yield return (way, quarters);
         }
     }
 

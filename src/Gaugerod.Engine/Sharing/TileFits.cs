@@ -8,28 +8,23 @@ internal sealed class TileFits
     private readonly CornerFits _corners;
     private readonly Dictionary<UInt128, bool> _known = [];
     private readonly Sections _sections = new();
-    private readonly bool[] _together;
+    private readonly sbyte[] _together;
 
     public TileFits(Wanted wanted)
     {
         _wanted = wanted;
         _parcels = new(wanted.Stock);
         _corners = new(wanted);
-        var n = wanted.Kinds.Length;
-        _together = new bool[n * n];
-        Span<int> pair = stackalloc int[2];
-        for (var i = 0; i < n; i++)
-        {
-            for (var j = i; j < n; j++)
-            {
-                (pair[0], pair[1]) = (i, j);
-                _together[(i * n) + j] = _together[(j * n) + i] = wanted.Nest(i, j) || Find(pair);
-            }
-        }
+        _together = new sbyte[wanted.Kinds.Length * wanted.Kinds.Length];
     }
 
     /// <summary>Whether two kinds share a tile.</summary>
-    public bool Pair(int one, int other) => _together[(one * _wanted.Kinds.Length) + other];
+    public bool Pair(int one, int other)
+    {
+        ref var known = ref _together[(Math.Min(one, other) * _wanted.Kinds.Length) + Math.Max(one, other)];
+        if (known == 0) known = (sbyte)(_wanted.Nest(one, other) || Find([Math.Min(one, other), Math.Max(one, other)]) ? 1 : -1);
+        return known > 0;
+    }
 
     /// <summary>Whether blanks of these kinds share a tile.</summary>
     /// <param name="kinds">A place in the list of kinds for every blank, in rising order.</param>

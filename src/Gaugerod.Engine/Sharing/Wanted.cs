@@ -41,8 +41,9 @@ internal sealed class Wanted
 
     /// <param name="stock">The tile.</param>
     /// <param name="cutouts">The blanks and what is cut out of them, in any order; each goes into the tile.</param>
+    /// <param name="nests">Whether pieces may share by their outlines too.</param>
     /// <exception cref="ArgumentException">A blank goes into the tile in no way.</exception>
-    public Wanted(Stock stock, IReadOnlyList<Cutout> cutouts)
+    public Wanted(Stock stock, IReadOnlyList<Cutout> cutouts, bool nests = true)
     {
         Stock = stock;
         var groups = new Dictionary<Cutout, List<int>>();
@@ -63,11 +64,17 @@ internal sealed class Wanted
         var ordered = groups
             .OrderByDescending(g => (Int128)g.Key.Blank.Width * g.Key.Blank.Height)
             .ThenByDescending(g => g.Key.Blank.Width).ThenBy(g => (int)g.Key.Blank.Kept).ThenBy(g => g.Key.Shape, Outline.Order).ToList();
+        Of = new int[cutouts.Count];
+        for (var kind = 0; kind < ordered.Count; kind++)
+        {
+            foreach (var i in ordered[kind].Value) Of[i] = kind;
+        }
+
         Kinds = ordered.ConvertAll(g => new Kind(g.Key.Blank, g.Value.Count, g.Key.Shape)).ToArray();
         Members = ordered.ConvertAll(g => g.Value.ToArray()).ToArray();
         _ways = Array.ConvertAll(Kinds, k => stock.Ways(k.Cutout).Select(w => w.Lies.Blank).Distinct().ToArray());
         Across = Array.ConvertAll(Kinds, k => k.Blank.Height == stock.Height ? Sharing.Across.Upright : k.Blank.Width == stock.Width ? Sharing.Across.Level : Sharing.Across.No);
-        _nest = new bool[Array.Exists(Kinds, k => k.Shape is not null) ? Kinds.Length * Kinds.Length : 0];
+        _nest = new bool[nests && Array.Exists(Kinds, k => k.Shape is not null) ? Kinds.Length * Kinds.Length : 0];
         FindNests();
         Area = Enumerable.Range(0, Kinds.Length).Select(Share).ToArray();
         Corners = Array.ConvertAll(Kinds, CornersOf);
@@ -79,6 +86,9 @@ internal sealed class Wanted
 
     /// <summary>For every kind, which of the blanks given are of it.</summary>
     public int[][] Members { get; }
+
+    /// <summary>For every blank given, its kind.</summary>
+    public int[] Of { get; }
 
     public Across[] Across { get; }
 
