@@ -10,7 +10,7 @@ internal sealed class Bench
 {
     private readonly TileLayout _layout;
     private readonly TileFits _fits;
-    private readonly Dictionary<string, TileCost?> _costs = new(StringComparer.Ordinal);
+    private readonly Dictionary<UInt128, TileCost?> _costs = [];
     private readonly Fences _fences;
 
     /// <param name="stock">The tile.</param>
@@ -33,15 +33,26 @@ internal sealed class Bench
     /// <summary>What a tile with these pieces costs; null where they share none.</summary>
     public TileCost? Cost(IReadOnlyList<int> group)
     {
-        var kinds = Kinds(group, out _);
-        var key = string.Join(' ', kinds);
-        if (_costs.TryGetValue(key, out var cost)) return cost;
-        if (!_fits.Fit(kinds)) return _costs[key] = null;
-        _layout.Lay(kinds);
+        Span<int> kinds = stackalloc int[group.Count];
+        for (var i = 0; i < kinds.Length; i++) kinds[i] = Wanted.Of[group[i]];
+        kinds.Sort();
+
+        // A tile of more than eight pieces is looked at anew each time.
+        if (kinds.Length > 8) return Reckoned(kinds);
+        UInt128 key = 0;
+        foreach (var kind in kinds) key = (key << 16) | (uint)(kind + 1);
+        if (!_costs.TryGetValue(key, out var cost)) _costs[key] = cost = Reckoned(kinds);
+        return cost;
+    }
+
+    private TileCost? Reckoned(ReadOnlySpan<int> kinds)
+    {
+        if (!_fits.Fit(kinds)) return null;
+        _layout.Lay(kinds.ToArray());
         var fences = _layout.Cuts.Select(cut => _fences.For(Kept(cut))).Distinct().Count();
         var left = _layout.Left.Where(_fences.IsKept).ToList();
         var largest = left.Count == 0 ? 0 : left.Max(area => (double)area.Width * area.Height);
-        return _costs[key] = new(Math.Max(0, fences - 1), _layout.Cuts.Count, left.Count, largest);
+        return new(Math.Max(0, fences - 1), _layout.Cuts.Count, left.Count, largest);
     }
 
     /// <summary>Lays out a tile, its pieces as one reads them: as few turned as may be, the first not if that is the choice.</summary>
@@ -49,8 +60,8 @@ internal sealed class Bench
     /// <param name="group">Its pieces.</param>
     public CutTile Lay(int number, IReadOnlyList<int> group)
     {
-        var kinds = Kinds(group, out var order);
-        _layout.Lay(kinds);
+        int[] order = [.. group.OrderBy(i => Wanted.Of[i]).ThenBy(i => i)];
+        _layout.Lay(Array.ConvertAll(order, i => Wanted.Of[i]));
         var natural = order.ToDictionary(i => Pieces[i].Piece.Id, i => (At: i, Pieces[i].Quarters), StringComparer.Ordinal);
         return Turns().Select(quarters => Turned(number, quarters, order))
             .Select(tile => tile with { Pieces = tile.Pieces.OrderBy(piece => natural[piece.Id].At).ToSequence() })
@@ -84,13 +95,6 @@ internal sealed class Bench
     };
 
     private static Box BoxOf(Area area) => new(Length.FromSteps(area.Left), Length.FromSteps(area.Bottom), Length.FromSteps(area.Right), Length.FromSteps(area.Top));
-
-    /// <summary>The kinds of a tile's pieces in rising order, and the pieces in the same.</summary>
-    private int[] Kinds(IReadOnlyList<int> group, out int[] order)
-    {
-        order = [.. group.OrderBy(i => Wanted.Of[i]).ThenBy(i => i)];
-        return Array.ConvertAll(order, i => Wanted.Of[i]);
-    }
 }
 
 /// <summary>What a tile costs at the saw.</summary>

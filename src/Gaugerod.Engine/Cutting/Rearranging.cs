@@ -9,7 +9,7 @@ namespace Gaugerod.Engine.Cutting;
 internal sealed class Rearranging(Bench bench, IReadOnlyList<CuttingAim> order)
 {
     /// <summary>So many exchanges are looked at, at the most.</summary>
-    private const int MostWork = 60_000;
+    private const int MostWork = 20_000;
 
     private readonly List<double[]> _worth = [];
     private List<List<int>> _tiles = [];

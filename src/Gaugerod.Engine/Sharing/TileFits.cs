@@ -18,6 +18,9 @@ internal sealed class TileFits
         _together = new sbyte[wanted.Kinds.Length * wanted.Kinds.Length];
     }
 
+    /// <summary>How much work was done so far beside looking up: so many joins of parcels count as one.</summary>
+    public long Work => _parcels.Joins / 16;
+
     /// <summary>Whether two kinds share a tile.</summary>
     public bool Pair(int one, int other)
     {
@@ -48,8 +51,22 @@ internal sealed class TileFits
         if (kinds.Length > Parcels.Most) return Find(kinds);
         UInt128 key = 0;
         foreach (var kind in kinds) key = (key << 16) | (uint)(kind + 1);
-        if (!_known.TryGetValue(key, out fit)) _known[key] = fit = Find(kinds);
+        if (!_known.TryGetValue(key, out fit)) _known[key] = fit = (kinds.Length < 4 || FitsWithoutAny(kinds)) && Find(kinds);
         return fit;
+    }
+
+    // What shares a tile shares it without any one of them too; that is known of most, and it is soon said that a set shares none.
+    private bool FitsWithoutAny(ReadOnlySpan<int> kinds)
+    {
+        Span<int> others = stackalloc int[kinds.Length - 1];
+        for (var i = 0; i < kinds.Length; i++)
+        {
+            kinds[..i].CopyTo(others);
+            kinds[(i + 1)..].CopyTo(others[i..]);
+            if (!Fit(others)) return false;
+        }
+
+        return true;
     }
 
     // Strips of one tile lie side by side: what counts is their sum and who needs an end.
@@ -77,5 +94,5 @@ internal sealed class TileFits
     private bool Find(ReadOnlySpan<int> kinds) =>
         OnlyStrips(kinds, out var fit)
             ? fit
-            : _sections.Fill(_wanted, kinds) && _sections.Ways.Length <= Parcels.Most && _parcels.Fit(_sections.Ways);
+            : _sections.Fill(_wanted, kinds) && _sections.Ways.Length <= Parcels.Most && _parcels.Fit(_sections.Ways, _sections.TurnsAsOne);
 }

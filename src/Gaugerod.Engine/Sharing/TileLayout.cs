@@ -81,7 +81,7 @@ internal sealed class TileLayout
         Blanks.Clear();
         Cuts.Clear();
         Left.Clear();
-        if (!_sections.Fill(_wanted, kinds) || _sections.Ways.Length > Parcels.Most || !_parcels.Fit(_sections.Ways))
+        if (!_sections.Fill(_wanted, kinds) || _sections.Ways.Length > Parcels.Most || !_parcels.Fit(_sections.Ways, _sections.TurnsAsOne))
         {
             if (kinds.Length != 2 || !_wanted.Nest(kinds[0], kinds[1])) throw new ArgumentException("These blanks share no tile.", nameof(kinds));
             Nest();
