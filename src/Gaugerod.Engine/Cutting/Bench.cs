@@ -49,6 +49,7 @@ internal sealed class Bench
     {
         if (!_fits.Fit(kinds)) return null;
         _layout.Lay(kinds.ToArray());
+        if (kinds.Length > 1 && !_layout.Cuts.TrueForAll(BreaksClean)) return null;
         var fences = _layout.Cuts.Select(cut => _fences.For(Kept(cut))).Distinct().Count();
         var left = _layout.Left.Where(_fences.IsKept).ToList();
         var largest = left.Count == 0 ? 0 : left.Max(area => (double)area.Width * area.Height);
@@ -85,6 +86,13 @@ internal sealed class Bench
     }
 
     private SawCut Cut(Saw cut) => new(BoxOf(cut.Over), cut.Upright, Length.FromSteps(cut.At), _fences.For(Kept(cut)), cut.BladeBefore);
+
+    // What falls off beside a blade is dust; without one it is a strip.
+    private bool BreaksClean(Saw cut)
+    {
+        var (kept, whole) = (Kept(cut), cut.Upright ? cut.Over.Width : cut.Over.Height);
+        return _fences.Parts(kept) && (whole - kept <= Stock.Kerf || _fences.Parts(whole - kept));
+    }
 
     private static long Kept(Saw cut) => (cut.Upright, cut.BladeBefore) switch
     {

@@ -37,7 +37,7 @@ internal static class CuttingPlanner
             if (!string.Equals(piece.Product, product.Name, StringComparison.Ordinal)) throw new ArgumentException($"Piece {piece.Id} is of {piece.Product}, not of {product.Name}.", nameof(pieces));
         }
 
-        var fences = new Fences(pieces.Where(piece => SawSettings.AgainstAFence(piece, tape)), tape, aims);
+        var fences = new Fences(product, pieces.Where(piece => SawSettings.AgainstAFence(piece, tape)), tape, aims);
         var (fewest, simple) = (new CutPlanMaker(product, pieces, fences), new CutPlanMaker(product, pieces, fences));
         foreach (var group in pieces.Select((piece, i) => (Piece: piece, At: i)).GroupBy(of => BenchPiece.TileOf(of.Piece)))
         {
@@ -65,6 +65,7 @@ internal static class CuttingPlanner
                 }
             }
 
+            if (product.Snaps is not null) shared = shared!.Snapped(bench);
             foreach (var sofar in fewest.Share(bench, shared!, places, aims)) yield return sofar;
             foreach (var sofar in simple.Share(bench, BySetting(bench, fences, tape), places, aims)) yield return sofar;
         }

@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Sharing;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
@@ -15,13 +16,15 @@ internal sealed class Fences
     private readonly Dictionary<Length, Length> _settings = [];
     private readonly Tape _tape;
     private readonly Length _keep;
+    private readonly Length _least;
 
+    /// <param name="product">The tile.</param>
     /// <param name="pieces">The pieces that are cut against a fence.</param>
     /// <param name="tape">The tape the fence is set by.</param>
     /// <param name="aims">How far sizes may differ, and what is kept.</param>
-    public Fences(IEnumerable<Piece> pieces, Tape tape, CuttingAims aims)
+    public Fences(Product product, IEnumerable<Piece> pieces, Tape tape, CuttingAims aims)
     {
-        (_tape, _keep) = (tape, aims.Keep);
+        (_tape, _keep, _least) = (tape, aims.Keep, product.Snaps ?? Length.Zero);
         var sizes = pieces.SelectMany(piece => piece.Cuts).Select(cut => tape.Down(cut.Least)).Distinct().OrderDescending().ToList();
         for (var from = 0; from < sizes.Count;)
         {
@@ -40,6 +43,9 @@ internal sealed class Fences
 
     /// <summary>Whether an offcut is large enough to keep.</summary>
     public bool IsKept(Area area) => Math.Min(area.Width, area.Height) >= _keep.Steps;
+
+    /// <summary>Whether a strip breaks off clean, where the tile is snapped; any does under a saw.</summary>
+    public bool Parts(long strip) => strip >= _least.Steps;
 
     /// <summary>As the other.</summary>
     public bool IsKept(Box box) => Length.Min(box.Width, box.Height) >= _keep;

@@ -39,6 +39,19 @@ internal sealed record SharedTiles(IReadOnlyList<IReadOnlyList<int>> Tiles, int 
         yield return Of(bench, search.Best);
     }
 
+    /// <summary>The same without the tiles whose parts are too narrow to break off: their pieces go where they can, else alone.</summary>
+    public SharedTiles Snapped(Bench bench)
+    {
+        var tiles = Tiles.Where(tile => bench.Cost(tile) is not null).Select(tile => tile.ToList()).ToList();
+        foreach (var piece in Tiles.Where(tile => bench.Cost(tile) is null).SelectMany(tile => tile))
+        {
+            if (tiles.Find(tile => bench.Cost([.. tile, piece]) is not null) is { } room) room.Add(piece);
+            else tiles.Add([piece]);
+        }
+
+        return this with { Tiles = tiles };
+    }
+
     private static SharedTiles Of(Bench bench, Shares shares)
     {
         var members = Array.ConvertAll(bench.Wanted.Members, of => new Queue<int>(of));

@@ -90,8 +90,9 @@ public static class Planner
         foreach (var product in job.Products)
         {
             if (PiecesOf(product.Name, runs) is not { Count: > 0 } pieces) continue;
+            findings.AddRange(SnapRules.Findings(product, pieces, job.Tape));
             var step = new PlanStep($"{product.Name}: what is cut from which tile", null);
-            foreach (var sofar in CuttingPlanner.Steps(product, pieces, job.Tape, CuttingAims.Usual))
+            foreach (var sofar in CuttingPlanner.Steps(product, pieces, job.Tape, job.Cutting))
             {
                 if (sofar is not null) cutting.Add(sofar);
                 yield return step;

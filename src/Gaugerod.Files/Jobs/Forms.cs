@@ -20,7 +20,7 @@ internal static class Forms
     public static readonly Form Job = new(
         "job",
         new("format", "\"gaugerod-job/1\"", true), new("name", "a name such as \"Guest shower\"", true), new("note", "text"),
-        new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("edgeJoint", ASmallLength),
+        new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("edgeJoint", ASmallLength), new("cutting", "a group such as { \"order\": [\"tiles\", \"cuts\"] }"),
         new("products", "a list of tiles [ ]", true), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true));
 
     public static readonly Form Product = new(
@@ -29,8 +29,10 @@ internal static class Forms
         new("thickness", ASmallLength), new("bondCoat", ASmallLength), new("perBox", "a whole number such as 12"),
         new("turn", "\"free\", \"half\" or \"none\""), new("grain", "\"along width\" or \"along height\""), new("blend", "a whole number such as 3"),
         new("class", "\"natural\", \"calibrated\" or \"rectified\""),
-        new("variation", ASmallLength), new("warpage", ASmallLength), new("kerf", "a length such as \"1/16\""),
+        new("variation", ASmallLength), new("warpage", ASmallLength), new("kerf", "a length such as \"1/16\""), new("cut", "\"wet saw\" or \"snap\""), new("leastStrip", "a length such as \"1/2\""),
         new("breakage", "a whole number such as 3"), new("spares", "a whole number such as 6"), new("flatPercent", "a whole number such as 5, or null"));
+
+    public static readonly Form Cutting = new("cutting", new("order", "a list [ ]"), new("fence", ASmallLength), new("keep", "a length such as \"2\""));
 
     public static readonly Form OutlineFace = new(
         "outlineFace",
@@ -124,7 +126,7 @@ internal static class Forms
 
     public static readonly IReadOnlyList<Form> All =
     [
-        Job, Product, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
+        Job, Product, Cutting, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
         RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant,
     ];

@@ -66,6 +66,7 @@ public static class JobReader
         var paper = fields.Word("paper", Words.Papers, inches ? Paper.Letter : Paper.A4);
         var edgeJoint = fields.Length("edgeJoint", LengthRange.Joint, inches ? Length.FromInches(0, 1, 8) : Length.FromMillimetres(3));
 
+        var cutting = CuttingReader.Read(fields["cutting"], values);
         var productNames = new Uniques("the products", parts: false);
         var products = fields.Items("products", atLeast: 1).Select(n => ProductReader.Read(n, values, productNames)).ToList();
         var faceNames = new Uniques("the faces", parts: false);
@@ -77,7 +78,10 @@ public static class JobReader
         if (name is null) return null;
         return new(
             name, note, new Tape(unit, mark), paper, edgeJoint,
-            products.Select(p => p.Product).OfType<Product>().ToSequence(), faces.Select(f => f.Face).OfType<Face>().ToSequence(), runs.OfType<RunRequest>().ToSequence());
+            products.Select(p => p.Product).OfType<Product>().ToSequence(), faces.Select(f => f.Face).OfType<Face>().ToSequence(), runs.OfType<RunRequest>().ToSequence())
+        {
+            Cutting = cutting,
+        };
     }
 
     // The engine checks a job that could be read. Where another fault forbids that, the shapes are looked at all the same.

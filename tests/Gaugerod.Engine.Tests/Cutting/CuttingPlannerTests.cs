@@ -132,6 +132,17 @@ public sealed class CuttingPlannerTests
     }
 
     [Fact]
+    public void Two_pieces_of_a_tile_that_is_snapped_leave_nothing_between_them_or_a_strip_that_breaks_off()
+    {
+        var tile = Tile(600, 300, kerf: 0) with { Snaps = Mm(10) };
+        CuttingCost Cost(long one, long other) => Plan(tile, Straight(tile, "A1", TileSide.Right, Mm(one)), Straight(tile, "A2", TileSide.Left, Mm(other))).Fewest!;
+        Assert.Equal(1, Cost(200, 400).Tiles);
+        Assert.Equal(1, Cost(200, 390).Tiles);
+        Assert.Equal(2, Cost(200, 395).Tiles);
+        Assert.Equal(1, Plan(tile with { Snaps = null }, Straight(tile, "A1", TileSide.Right, Mm(200)), Straight(tile, "A2", TileSide.Left, Mm(395))).Bought);
+    }
+
+    [Fact]
     public void Pieces_within_the_tolerance_share_a_setting_the_smallest_of_them()
     {
         var tile = Tile(600, 300);
