@@ -220,7 +220,7 @@ internal sealed class ZoneCutter
         // The band that parts it has something left both above and below.
         if (_taken.LastOrDefault(taken => taken.Zone is Zone.Strip { To: { } head } && !_taken.Exists(other => other.Zone is Zone.Strip && other.From == head) && _rest.Rings.Any(ring => ring.Any(node => node.Y > head.Steps)))?.Zone is not Zone.Strip { To: { } to } band) return new(path, found, Expected);
         var above = $"{{ \"kind\": \"band\", \"name\": {Mend.Of("", "above " + band.Name).Value}, \"from\": {Mend.Of("", to, _tape).Value} }}";
-        return new(path, found, Expected, $"a zone more, for what lies above \"{band.Name}\": {above}") { Mends = [new(string.Create(CultureInfo.InvariantCulture, $"{path}[{zones.Count}]"), above)] };
+        return new(path, found, Expected, $"a zone more, for what lies above \"{band.Name}\": a band \"above {band.Name}\" from {LengthText.Finer(to, _tape)} up") { Mends = [new(string.Create(CultureInfo.InvariantCulture, $"{path}[{zones.Count}]"), above)] };
     }
 
     private ZoneRefusal Nothing(Zone zone) => new("", $"\"{zone.Name}\" where the zones before it leave nothing", "a zone with something to tile", []) { Advice = "leave it out" };

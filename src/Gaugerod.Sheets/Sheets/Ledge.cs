@@ -24,7 +24,8 @@ internal static class Ledge
     private static bool IsCutBelow(RunPlan run, SnapLine line)
     {
         var reach = run.Best.Placing.Joint + run.Best.Placing.Joint;
-        return run.Faces.First(f => string.Equals(f.Face.Name, line.Face, StringComparison.Ordinal)).Pieces
+        // A floor that falls is no wall to screw a batten to.
+        return run.Faces.Where(f => string.Equals(f.Face.Name, line.Face, StringComparison.Ordinal)).SelectMany(f => f.Pieces)
             .Any(p => p.Frame is null && p.Cell.Top <= line.At && line.At - p.Cell.Top <= reach && p.Cuts.Any(c => c.Away == TileSide.Bottom));
     }
 }

@@ -87,7 +87,7 @@ public sealed class ZoneFaultTests
     {
         var fault = One(new Zone.Strip("dado", Mm(200), Mm(300)));
         Assert.Equal(("faces[0].zones", "zones that leave \"floor\" in several parts"), (fault.Path, fault.Found));
-        Assert.Equal("a zone more, for what lies above \"dado\": { \"kind\": \"band\", \"name\": \"above dado\", \"from\": \"300 mm\" }", fault.Nearest);
+        Assert.Equal("a zone more, for what lies above \"dado\": a band \"above dado\" from 300 mm up", fault.Nearest);
         Assert.Empty(Faults(Job(new Zone.Strip("upper", Mm(300), null), new Zone.Strip("dado", Mm(200), null))));
         Assert.Empty(Faults(Job(new Zone.Strip("dado", Mm(200), Mm(300)), new Zone.Strip("upper", Mm(300), null))));
     }
