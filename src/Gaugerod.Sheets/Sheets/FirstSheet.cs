@@ -144,7 +144,9 @@ internal static class FirstSheet
             ? run.Best.Wants.Count switch { 0 => "Nothing special was asked.", 1 => "What was asked is met.", _ => $"All {Figures.Number(run.Best.Wants.Count)} wants are met." }
             : $"{Figures.Count(score.WantsMissed, "want", "wants")} missed" + (score.MustsMissed > 0 ? $", {Figures.Count(score.MustsMissed, "must", "musts")} among them." : ", no must among them.");
         var slivers = Figures.Count(score.Slivers, "sliver", "slivers");
-        return $"The smallest cut is {figures.NarrowestWithUnit(score.SmallestCut)}; {slivers}. {Capital(Figures.Count(score.Cuts, "tile is", "tiles are"))} cut at an edge{Drilled(run)}; the plan takes {Figures.Count(score.Tiles, "tile", "tiles")}. {missed}";
+        // Of mosaic the chips are judged and the sheets are bought.
+        var (judged, bought) = run.Request.Bond is Engine.Bonds.BondRequest.Mosaic ? ("chip", "sheet") : ("tile", "tile");
+        return $"The smallest cut is {figures.NarrowestWithUnit(score.SmallestCut)}; {slivers}. {Capital(Figures.Count(score.Cuts, judged + " is", judged + "s are"))} cut at an edge{Drilled(run)}; the plan takes {Figures.Count(score.Tiles, bought, bought + "s")}. {missed}";
     }
 
     /// <summary>What the cut list holds beside the tiles cut at an edge, so that the two numbers agree.</summary>
