@@ -54,4 +54,7 @@ public sealed record Plan(
 {
     /// <summary>The boxes of the products whose boxes are to be blended; default none.</summary>
     public Sequence<BoxPlan> Boxes { get; init; } = [];
+
+    /// <summary>What the job left open by a range, and where each is to be built. Default none.</summary>
+    public Sequence<ToBuild> ToBuild { get; init; } = [];
 }
