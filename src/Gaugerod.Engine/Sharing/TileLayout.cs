@@ -92,14 +92,18 @@ internal sealed class TileLayout
         Place(all, 0, new(0, 0, _stock.Width, _stock.Height));
     }
 
-    /// <summary>The first with an outline stays as it lies; the other lies beside it.</summary>
+    /// <summary>One that has an outline stays as it lies; the other lies beside it, or in the corner that it leaves.</summary>
     private void Nest()
     {
-        var first = _wanted.Kinds[_kinds[0]].Shape is null ? 1 : 0;
-        var one = Ways(first)[0];
-        var other = new Nesting(_stock).Beside(one, Ways(1 - first)[0]);
-        Add(first, one);
-        Add(1 - first, other ?? throw new InvalidOperationException("Found to share a tile, they share none."));
+        var nesting = new Nesting(_stock);
+        for (var still = 0; still < 2 && Blanks.Count == 0; still++)
+        {
+            if (_wanted.Kinds[_kinds[still]].Shape is null || nesting.Beside(Ways(still)[0], Ways(1 - still)[0]) is not { } other) continue;
+            Add(still, Ways(still)[0]);
+            Add(1 - still, other);
+        }
+
+        if (Blanks.Count == 0) throw new InvalidOperationException("Found to share a tile, they share none.");
         Blanks.Sort((a, b) => a.Blank.CompareTo(b.Blank));
 
         void Add(int blank, Cutout lies)

@@ -25,7 +25,7 @@ internal static class SharedTileSheets
             for (var i = 0; i < row.Length; i++) Card(pen, row[i], product, new(x + (i * (width + Gap)), y, width, tall + 7.5), book.Figures);
         })).ToList();
         var words = Block.Words(
-            $"{Figures.Count(shared.Length, "tile gives", "tiles give")} {Figures.Number(shared.Sum(t => t.Pieces.Count))} pieces. Cut in the order of the numbers; the fence stands at the figure, against the side that is named. Broken hatch is left over. Every other cut piece takes a tile of its own. {Proof(cutting)} {Ways(cutting)}",
+            $"{Figures.Count(shared.Length, "tile gives", "tiles give")} {Figures.Number(shared.Sum(t => t.Pieces.Count))} pieces. Cut in the order of the numbers; the fence stands at the figure, against the side that is named. Broken hatch is left over. Every other cut piece takes a tile of its own. {Proof(cutting)} {Ways(cutting)}".TrimEnd(),
             flow.Width, after: 3);
         if (shared.Length > 0) flow.Add(Block.Together(Block.Heading("From which tile the pieces come", flow.Width), words), rows, Block.Heading("From which tile the pieces come, continued", flow.Width));
         Kept(flow, cutting, book);

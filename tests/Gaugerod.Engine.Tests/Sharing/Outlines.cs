@@ -20,13 +20,19 @@ internal static class Outlines
     {
         var random = new Random(seed);
         var stock = new Stock(300, 300, 2, Turns.Quarters);
-        return (stock, [.. Enumerable.Range(0, count).Select(_ => random.Next(3) == 0 ? Rectangle(stock, random) : Any(stock, random))]);
+        return (stock, [.. Enumerable.Range(0, count).Select(_ => random.Next(6) switch { < 2 => Rectangle(stock, random), 2 => Notched(stock, random), _ => Any(stock, random) })]);
     }
 
     private static Cutout Rectangle(Stock stock, Random random)
     {
         var (width, height) = (random.Next(20, 280), random.Next(20, (int)stock.Height - 20));
         return new(new(width, height, (Sides)random.Next(16) switch { var s when (s & (Sides.Left | Sides.Right)) == (Sides.Left | Sides.Right) || (s & (Sides.Bottom | Sides.Top)) == (Sides.Bottom | Sides.Top) => Sides.Left | Sides.Bottom, var s => s }), null);
+    }
+
+    private static Cutout Notched(Stock stock, Random random)
+    {
+        var (w, h, x, y) = (stock.Width, stock.Height, random.Next(20, 280), random.Next(20, 280));
+        return Cutout.Of(new Outline([new(0, 0), new(w, 0), new(w, y), new(x, y), new(x, h), new(0, h)]).Turned(random.Next(4), stock), stock);
     }
 
     private static Cutout Any(Stock stock, Random random)

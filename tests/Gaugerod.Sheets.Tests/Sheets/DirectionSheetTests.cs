@@ -19,7 +19,7 @@ public sealed class DirectionSheetTests
         Assert.Contains("read lot and caliber on every box", words, StringComparison.Ordinal);
         Assert.Contains("step back and look before you set", words, StringComparison.Ordinal);
         var boxes = Assert.Single(s_blended.Boxes);
-        Assert.Contains("Open together: 1 to 3; then 4 to 6; then 7 to 10.", words, StringComparison.Ordinal);
+        Assert.Contains("Open together: 1 to 3; then 4 to 6; then 7 to 9.", words, StringComparison.Ordinal);
         Assert.Contains($"{boxes.Left} tiles are left over", words, StringComparison.Ordinal);
         Assert.All(boxes.Courses, course => Assert.Contains(
             string.Join(" | ", course.Stretches.Select(stretch => string.Join(' ', stretch.Select(piece => piece.IsOffcut ? $"({piece.Box})" : $"{piece.Box}")))), words, StringComparison.Ordinal));
