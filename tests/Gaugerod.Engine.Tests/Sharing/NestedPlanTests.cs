@@ -16,7 +16,11 @@ public sealed class NestedPlanTests
             var wanted = new Wanted(stock, pieces);
             var search = new SharingSearch(wanted, 2_000_000);
             search.Run();
-            var least = Least(wanted);
+            var sets = Sets(wanted);
+            var proof = search.Best.Proof;
+            Assert.All(sets, set => Assert.True(set.Sum(kind => proof.Weights[kind]) <= proof.Heaviest, $"seed {seed}: a tile heavier than the proof says"));
+            Assert.Equal((int)Math.Ceiling(wanted.Kinds.Select((kind, i) => (decimal)kind.Wanted * proof.Weights[i]).Sum() / proof.Heaviest), proof.Tiles);
+            var least = Least(wanted, sets);
             Assert.True(search.Best.Least <= least && search.Best.Fills.Count >= least, $"seed {seed}: {search.Best.Least} to {search.Best.Fills.Count}, least {least}");
             if (!search.Best.Proved) continue;
             proved++;
@@ -28,10 +32,8 @@ public sealed class NestedPlanTests
         Assert.InRange(proved, 55, 60);
     }
 
-    private static int Least(Wanted wanted)
+    private static int Least(Wanted wanted, List<int[]> sets)
     {
-        var (fits, sets) = (new TileFits(wanted), new List<int[]>());
-        Grow([], 0);
         var model = new CpModel();
         var take = sets.ConvertAll(set => model.NewIntVar(0, 10, string.Join(' ', set)));
         for (var kind = 0; kind < wanted.Kinds.Length; kind++)
@@ -43,6 +45,13 @@ public sealed class NestedPlanTests
         var solver = new CpSolver { StringParameters = "num_workers:1" };
         Assert.Equal(CpSolverStatus.Optimal, solver.Solve(model));
         return (int)solver.ObjectiveValue;
+    }
+
+    private static List<int[]> Sets(Wanted wanted)
+    {
+        var (fits, sets) = (new TileFits(wanted), new List<int[]>());
+        Grow([], 0);
+        return sets;
 
         // A set that shares stays a set that shares without one of its pieces, so that growing one by one finds all.
         void Grow(int[] set, int from)
