@@ -106,7 +106,8 @@ public static class Planner
         for (var i = 0; i < cutting.Count; i++)
         {
             var product = job.Products.First(p => string.Equals(p.Name, cutting[i].Product, StringComparison.Ordinal));
-            order.Add(TileOrder.Order(product, cutting[i].Bought));
+            var bought = TileOrder.Order(product, cutting[i].Bought);
+            order.Add(bought with { Freedom = BoxFreedom.Words(bought, cutting[i].Simple?.Tiles ?? 0, cutting[i].Tiles.Sum(tile => tile.Pieces.Count)) });
             if (JobBoxes.Of(product, cutting[i], order[i], runs) is not { } dealt) continue;
             boxes.Add(dealt);
             cutting[i] = JobBoxes.Said(cutting[i], dealt);

@@ -16,4 +16,7 @@ public sealed record OrderLine(
 {
     /// <summary>What is left over of the packs.</summary>
     public int Over => (Packs * Pack) - Need;
+
+    /// <summary>What the tiles left over allow, and what one more pack would; empty where nothing is to be said.</summary>
+    public string Freedom { get; init; } = "";
 }

@@ -20,6 +20,7 @@ internal static class OrderWriter
         json.WriteNumber("spares", line.Spares);
         json.WriteNumber("flat", line.Flat);
         json.WriteNumber("over", line.Over);
+        if (line.Freedom.Length > 0) json.WriteString("freedom", line.Freedom);
         json.WriteEndObject();
     }
 }

@@ -28,6 +28,7 @@ internal static class SharedTileSheets
             $"{Figures.Count(shared.Length, "tile gives", "tiles give")} {Figures.Number(shared.Sum(t => t.Pieces.Count))} pieces. Cut in the order of the numbers; the fence stands at the figure, against the side that is named. Broken hatch is left over. Every other cut piece takes a tile of its own. {Proof(cutting)} {Ways(cutting)}".TrimEnd(),
             flow.Width, after: 3);
         if (shared.Length > 0) flow.Add(Block.Together(Block.Heading("From which tile the pieces come", flow.Width), words), rows, Block.Heading("From which tile the pieces come, continued", flow.Width));
+        if (book.Plan.Order.FirstOrDefault(line => string.Equals(line.Item, cutting.Product, StringComparison.Ordinal)) is { Freedom.Length: > 0 } order) flow.Add(Block.Words(order.Freedom, flow.Width, 8.5, after: 2));
         Kept(flow, cutting, book);
         Round(flow, corners);
     }

@@ -57,4 +57,16 @@ public class TileOrderTests
     [InlineData(1, 0, 0)]
     public void An_area_without_sense_is_our_own_mistake(int area, int percent, int perPack) =>
         Assert.Throws<ArgumentOutOfRangeException>(() => TileOrder.ByArea(area, percent, perPack));
+
+    [Fact]
+    public void What_is_left_over_in_the_boxes_is_said_and_what_one_more_would_allow()
+    {
+        // 66 planned of boxes of 8: 72 bought, 6 over.
+        var order = TileOrder.Order(Tile, 66);
+        Assert.Equal(
+            "To cut so that no part waits for another setting of the fence takes 4 tiles more, 70 in place of 66: these boxes hold them. "
+            + "To give every cut piece a tile to itself takes 24 tiles more, 90 in place of 66: 3 more boxes. One more box leaves 14 tiles over, to spoil or to keep for repairs from the same lot.",
+            BoxFreedom.Words(order, 70, 90));
+        Assert.Equal("", BoxFreedom.Words(order with { Pack = 1 }, 70, 90));
+    }
 }
