@@ -58,6 +58,9 @@ public sealed record Job(
     string Name, string? Note, Tape Tape, Paper Paper, Length EdgeJoint,
     Sequence<Product> Products, Sequence<Face> Faces, Sequence<RunRequest> Runs)
 {
+    /// <summary>The trims that edges and bands may name. Default none.</summary>
+    public Sequence<TrimProduct> Trims { get; init; } = [];
+
     /// <summary>What is to be said of how the job was read; the plan's findings carry it on. Default nothing.</summary>
     public Sequence<Finding> Remarks { get; init; } = [];
 }

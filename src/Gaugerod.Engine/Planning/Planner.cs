@@ -1,5 +1,6 @@
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Rules;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane;
@@ -84,7 +85,7 @@ public static class Planner
         }
 
         var tiled = job.Runs.SelectMany(run => run.Faces).ToHashSet(StringComparer.Ordinal);
-        findings.AddRange(job.Faces.SelectMany(face => face.Zones.Select(zone => zone.Name).Prepend(face.Name)).Where(name => !tiled.Contains(name)).Select(BareFaces.InNoRun));
+        findings.AddRange(job.Faces.SelectMany(face => face.Zones.Where(zone => zone is not Zone.Strip { Trimmed: not null }).Select(zone => zone.Name).Prepend(face.Name)).Where(name => !tiled.Contains(name)).Select(BareFaces.InNoRun));
 
         var cutting = new List<ProductCutting>();
         foreach (var product in job.Products)
@@ -93,6 +94,10 @@ public static class Planner
             cutting.Add(CuttingPlanner.Plan(product, pieces, job.Tape));
             yield return new($"{product.Name}: what is cut from which tile", null);
         }
+
+        var trims = TrimWalls.Plan(job, runs);
+        findings.AddRange(trims.Findings);
+        if (trims.Lines.Count > 0) yield return new("trims and where their joints fall", null);
 
         var (order, boxes) = (new List<OrderLine>(), new List<BoxPlan>());
         for (var i = 0; i < cutting.Count; i++)
@@ -105,9 +110,10 @@ public static class Planner
             yield return new($"{product.Name}: which tile out of which box", null);
         }
 
+        order.AddRange(trims.Stocks.SelectMany(TrimWalls.Orders(job)));
         findings.AddRange(boxes.Select(BoxRules.Finding));
         var all = job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Distinct().OrderByDescending(finding => finding.Level).ToSequence();
-        yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all) { Boxes = boxes.ToSequence() });
+        yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all) { Boxes = boxes.ToSequence(), Trims = trims });
     }
 
     private static RunFacts Facts(Job job, RunPlan plan, bool hasUnderHalf) => new(

@@ -1,3 +1,5 @@
+using Gaugerod.Engine.Rooms;
+
 namespace Gaugerod.Engine.Trims;
 
 /// <summary>Puts the joints of one line of trim where they are wanted, as well as can be (docs/trims.md).</summary>
@@ -17,6 +19,7 @@ internal static class JointPlacing
             TrimJoints.Staggered => Along(line, line.Clear, twice, stagger: line.Beside.Count > 0),
             TrimJoints.Repeating => RepeatedJoints.Best(line, twice),
             TrimJoints.Centred => CentredJoints.Best(line, twice),
+            TrimJoints.Unbroken => null,
             _ => throw new ArgumentOutOfRangeException(nameof(joints), joints, "No way to place these joints."),
         };
     }

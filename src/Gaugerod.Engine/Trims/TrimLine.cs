@@ -24,25 +24,6 @@ public enum TrimEnd
     CornerPiece,
 }
 
-/// <summary>Where the joints of a trim fall beside those of the field.</summary>
-public enum TrimJoints
-{
-    /// <summary>Anywhere.</summary>
-    Free,
-
-    /// <summary>On joints of the field.</summary>
-    InLine,
-
-    /// <summary>Clear of every joint of the field.</summary>
-    Staggered,
-
-    /// <summary>Each as far past a joint of the field as every other.</summary>
-    Repeating,
-
-    /// <summary>Alike from both ends.</summary>
-    Centred,
-}
-
 /// <summary>A joint of the field beside a line, in steps from where the line begins.</summary>
 /// <param name="From">Where it begins.</param>
 /// <param name="To">Where it ends.</param>

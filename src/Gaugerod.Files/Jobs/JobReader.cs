@@ -68,6 +68,9 @@ public static class JobReader
 
         var productNames = new Uniques("the products", parts: false);
         var products = fields.Items("products", atLeast: 1).Select(n => ProductReader.Read(n, values, productNames)).ToList();
+        var trimNames = new Uniques("the trims", parts: false);
+        var trims = fields.Items("trims").Select(n => TrimReader.Product(n, values, trimNames)).ToList();
+        values.Trims = new(trims, edgeJoint);
         var faceNames = new Uniques("the faces", parts: false);
         var faces = fields.Items("faces", atLeast: 1).Select(n => FaceReader.Read(n, values, faceNames)).ToList();
         var runNames = new Uniques("the runs", parts: false);
@@ -77,7 +80,10 @@ public static class JobReader
         if (name is null) return null;
         return new(
             name, note, new Tape(unit, mark), paper, edgeJoint,
-            products.Select(p => p.Product).OfType<Product>().ToSequence(), faces.Select(f => f.Face).OfType<Face>().ToSequence(), runs.OfType<RunRequest>().ToSequence());
+            products.Select(p => p.Product).OfType<Product>().ToSequence(), faces.Select(f => f.Face).OfType<Face>().ToSequence(), runs.OfType<RunRequest>().ToSequence())
+        {
+            Trims = trims.Select(t => t.Trim).OfType<TrimProduct>().ToSequence(),
+        };
     }
 
     // The engine checks a job that could be read. Where another fault forbids that, the shapes are looked at all the same.

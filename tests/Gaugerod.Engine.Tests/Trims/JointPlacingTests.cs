@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Trims;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;

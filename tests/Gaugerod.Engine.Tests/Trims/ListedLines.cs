@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Trims;
 
 namespace Gaugerod.Engine.Tests.Trims;

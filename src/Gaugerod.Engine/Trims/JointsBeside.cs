@@ -1,0 +1,42 @@
+using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.Engine.Trims;
+
+/// <summary>Finds where the joints of a field come out at a line beside it, whatever its bond.</summary>
+internal static class JointsBeside
+{
+    // A gap wider than a field's joint by more than this is no joint: something else stands there.
+    private static readonly Length s_wider = Length.FromMillimetres(10);
+
+    /// <summary>The joints in rising order, from where the line begins, in steps.</summary>
+    /// <param name="face">The field.</param>
+    /// <param name="from">Where the line begins.</param>
+    /// <param name="to">Where it ends.</param>
+    public static IEnumerable<FieldJoint> Of(TrimmedFace face, Point from, Point to)
+    {
+        var length = Math.Sqrt((double)Segments.Dot(from, to, from, to));
+        // Tiles that end at a joint along the edge stand back from it by up to that joint; a corner is at most a step off.
+        var reach = (double)(face.Joint.Steps + 2) * length;
+        var touching = new List<(long From, long To)>();
+        foreach (var piece in face.Pieces)
+        {
+            var (least, most) = (long.MaxValue, long.MinValue);
+            foreach (var point in piece.Outline.Points)
+            {
+                if (Math.Abs((double)Segments.Cross(from, to, from, point)) > reach) continue;
+                var along = Grid.Nearest((double)Segments.Dot(from, to, from, point) / length).Steps;
+                (least, most) = (Math.Min(least, along), Math.Max(most, along));
+            }
+
+            if (least < most && most >= -face.Joint.Steps && least <= length + face.Joint.Steps) touching.Add((least, most));
+        }
+
+        touching.Sort();
+        for (var i = 1; i < touching.Count; i++)
+        {
+            var (end, begin) = (touching[i - 1].To, touching[i].From);
+            if (begin >= end && begin - end <= (face.Joint + s_wider).Steps && begin > 0 && end < length) yield return new(end, begin);
+        }
+    }
+}
