@@ -16,7 +16,7 @@ internal static class CentredJoints
     private static Arrangement? Best(TrimLine line, Ranges allowed, bool wholeBetween)
     {
         Arrangement?[] ways = [Best(line, allowed, wholeBetween, onJoint: true), Best(line, allowed, wholeBetween, onJoint: false)];
-        return ways.OfType<Arrangement>().OrderBy(way => way.Cost).ThenByDescending(way => way.Shortest).FirstOrDefault();
+        return ways.OfType<Arrangement>().OrderBy(way => way.Cost).ThenByDescending(way => way.Shortest(line)).FirstOrDefault();
     }
 
     private static Arrangement? Best(TrimLine line, Ranges allowed, bool wholeBetween, bool onJoint)
@@ -46,7 +46,7 @@ internal static class CentredJoints
 
     /// <summary>Half a line, every piece counted twice.</summary>
     private static PlaceProblem Half(TrimLine line, long least, Ranges allowed, bool wholeBetween, Goal[] goals) => new(
-        line.Stock, line.Joint, least, allowed, (Ends(line, false), Ends(line, true)),
+        line.Stock, line.Joint, least + Math.Max(line.BeginTakes, line.EndTakes), least, allowed, (Ends(line, false), Ends(line, true)),
         (TrimCost.Between(false) + TrimCost.Between(false), TrimCost.Between(true) + TrimCost.Between(true)), goals)
     {
         WholeBetween = wholeBetween,

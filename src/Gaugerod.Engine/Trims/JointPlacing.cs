@@ -61,13 +61,13 @@ internal static class JointPlacing
     {
         var most = line.Length - line.Joint;
         return new(
-            line.Stock, line.Joint, line.Least, allowed, (TrimCost.AtEnd(line.Begin, false), TrimCost.AtEnd(line.Begin, true)), (TrimCost.Between(false), TrimCost.Between(true)),
-            [new(most - line.Stock, most - line.Stock, TrimCost.AtEnd(line.End, false)), new(most - line.Stock + 1, most - line.Least, TrimCost.AtEnd(line.End, true))]);
+            line.Stock, line.Joint, line.LeastFirst, line.Least, allowed, (TrimCost.AtEnd(line.Begin, false), TrimCost.AtEnd(line.Begin, true)), (TrimCost.Between(false), TrimCost.Between(true)),
+            [new(most - line.Stock, most - Math.Max(line.Stock, line.LeastLast), TrimCost.AtEnd(line.End, false)), new(most - line.Stock + 1, most - line.LeastLast, TrimCost.AtEnd(line.End, true))]);
     }
 
     /// <summary>One piece without a joint: nothing is better where it can be had.</summary>
     private static Arrangement? Alone(TrimLine line) =>
-        line.Length <= line.Stock && line.Length >= line.Least && TrimCost.Alone(line.Begin, line.End, line.Length < line.Stock) is { } cost
+        line.Length <= line.Stock && line.Length >= line.LeastFirst + line.EndTakes && TrimCost.Alone(line.Begin, line.End, line.Length < line.Stock) is { } cost
             ? new(cost, [new(0, line.Length)])
             : null;
 

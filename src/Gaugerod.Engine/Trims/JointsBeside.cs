@@ -29,14 +29,16 @@ internal static class JointsBeside
                 (least, most) = (Math.Min(least, along), Math.Max(most, along));
             }
 
-            if (least < most && most >= -face.Joint.Steps && least <= length + face.Joint.Steps) touching.Add((least, most));
+            // What touches the line only beyond its ends is a course that happens to end at its height.
+            (least, most) = (Math.Max(least, 0), Math.Min(most, (long)length));
+            if (least < most) touching.Add((least, most));
         }
 
         touching.Sort();
         for (var i = 1; i < touching.Count; i++)
         {
             var (end, begin) = (touching[i - 1].To, touching[i].From);
-            if (begin >= end && begin - end <= (face.Joint + s_wider).Steps && begin > 0 && end < length) yield return new(end, begin);
+            if (begin >= end && begin - end <= (face.Joint + s_wider).Steps) yield return new(end, begin);
         }
     }
 }

@@ -9,13 +9,14 @@ internal readonly record struct Goal(long From, long To, TrimCost Cost);
 /// <summary>Joints to be put along a line, one piece after another.</summary>
 /// <param name="Stock">How long a whole piece is.</param>
 /// <param name="Joint">The joint between two.</param>
-/// <param name="Least">The shortest piece.</param>
+/// <param name="LeastFirst">The shortest first piece.</param>
+/// <param name="Least">The shortest piece after it.</param>
 /// <param name="Allowed">Where a joint may begin.</param>
 /// <param name="First">What the first piece costs, whole and trimmed.</param>
 /// <param name="Next">What each piece after it costs.</param>
 /// <param name="Goals">Where it may end.</param>
 internal sealed record PlaceProblem(
-    long Stock, long Joint, long Least, Ranges Allowed, (TrimCost Whole, TrimCost Trimmed) First, (TrimCost Whole, TrimCost Trimmed) Next, IReadOnlyList<Goal> Goals)
+    long Stock, long Joint, long LeastFirst, long Least, Ranges Allowed, (TrimCost Whole, TrimCost Trimmed) First, (TrimCost Whole, TrimCost Trimmed) Next, IReadOnlyList<Goal> Goals)
 {
     /// <summary>Whether every piece after the first is a whole one.</summary>
     public bool WholeBetween { get; init; }
@@ -44,8 +45,8 @@ internal sealed class PlaceSearch
     {
         var open = _problem.Allowed;
         TrimCost? best = null;
-        Wait(_problem.First.Whole, Ranges.Of(_problem.Stock, _problem.Stock));
-        Wait(_problem.First.Trimmed, Ranges.Of(_problem.Least, _problem.Stock - 1));
+        Wait(_problem.First.Whole, Ranges.Of(Math.Max(_problem.Stock, _problem.LeastFirst), _problem.Stock));
+        Wait(_problem.First.Trimmed, Ranges.Of(_problem.LeastFirst, _problem.Stock - 1));
         while (_waiting.Count > 0)
         {
             var (cost, reached) = _waiting.First();
@@ -90,7 +91,7 @@ internal sealed class PlaceSearch
     private (long Place, TrimCost Cost)? Before(long place, TrimCost cost)
     {
         if (cost == _problem.First.Whole && place == _problem.Stock) return null;
-        if (cost == _problem.First.Trimmed && place < _problem.Stock && place >= _problem.Least) return null;
+        if (cost == _problem.First.Trimmed && place < _problem.Stock && place >= _problem.LeastFirst) return null;
         var (whole, trimmed) = (cost - _problem.Next.Whole, cost - _problem.Next.Trimmed);
         var on = place - _problem.Joint;
         return Settled(whole, on - _problem.Stock, on - _problem.Stock) is { } one ? (one, whole) : (Settled(trimmed, on - _problem.Stock + 1, on - _problem.Least)!.Value, trimmed);

@@ -13,7 +13,7 @@ internal static class RepeatedJoints
             .Where(way => way.Found is not null).OrderBy(way => way.Found!.Cost).ThenByDescending(way => way.Stagger).ToList();
         return ways.TakeWhile(way => way.Found!.Cost == ways[0].Found!.Cost && way.Stagger == ways[0].Stagger)
             .Select(way => JointPlacing.Along(line, _ => Places(line, way.Offset, pitch), 0, stagger: false)!)
-            .MaxBy(way => way.Shortest);
+            .MaxBy(way => way.Shortest(line));
     }
 
     /// <summary>How far apart the field's joints stand; null where they are fewer than two or not evenly apart.</summary>
@@ -34,7 +34,7 @@ internal static class RepeatedJoints
         var last = line.Length - line.Joint;
         long[] places =
         [
-            line.Stock, line.Stock - 1, line.Least, last - line.Stock, last - line.Stock + 1, last - line.Least,
+            line.Stock, line.Stock - 1, line.LeastFirst, last - line.Stock, last - line.Stock + 1, last - line.LeastLast,
             TrimLine.Half(first + pitch), TrimLine.Half(first + pitch + 1),
         ];
         return places.SelectMany(place => new[] { place, first - place }).Select(place => Within(place, pitch)).Distinct().Order();

@@ -58,7 +58,10 @@ internal sealed record Strip(TrimmedFace Face, FieldEdge Edge, TrimProduct Produ
     /// <summary>The line its joints are put on.</summary>
     public TrimLine Line() => new(
         Length, Begin.End, End.End, Product.Stock.Steps, Product.Joint.Steps, Math.Max(1, Product.Least.Steps),
-        Beside.Select(joint => new FieldJoint(joint.From + Begin.Long, joint.To + Begin.Long)).ToSequence());
+        Beside.Select(joint => new FieldJoint(joint.From + Begin.Long, joint.To + Begin.Long)).ToSequence())
+    {
+        BeginTakes = Begin.Long - Math.Min(Begin.Inner, Begin.Outer), EndTakes = End.Long - Math.Min(End.Inner, End.Outer),
+    };
 
     /// <summary>The outline of a piece on the face, counter-clockwise.</summary>
     public Ring Outline(Stretch piece)

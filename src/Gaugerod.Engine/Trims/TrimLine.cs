@@ -39,10 +39,22 @@ internal readonly record struct FieldJoint(long From, long To)
 /// <param name="End">How it ends at its other end.</param>
 /// <param name="Stock">How long a piece comes.</param>
 /// <param name="Joint">The joint between two pieces.</param>
-/// <param name="Least">The shortest piece that is set; at least 1.</param>
+/// <param name="Least">The shortest piece that is set, of a mitred one along its short side; at least 1.</param>
 /// <param name="Beside">The joints of the field beside it, in any order.</param>
 internal sealed record TrimLine(long Length, TrimEnd Begin, TrimEnd End, long Stock, long Joint, long Least, Sequence<FieldJoint> Beside)
 {
+    /// <summary>What a mitre at its beginning takes of its first piece: so much shorter is the piece along its other side.</summary>
+    public long BeginTakes { get; init; }
+
+    /// <summary>What a mitre at its end takes of its last piece.</summary>
+    public long EndTakes { get; init; }
+
+    /// <summary>The shortest first piece, to its long point.</summary>
+    public long LeastFirst => Least + BeginTakes;
+
+    /// <summary>The shortest last piece, to its long point.</summary>
+    public long LeastLast => Least + EndTakes;
+
     /// <summary>Where a trim joint may begin and stand nowhere nearer to a joint of the field, middle to middle, than half of <paramref name="twice"/>.</summary>
     public Ranges Clear(long twice) => Ranges.Of(0, Length).Without(twice <= 0
         ? Ranges.None

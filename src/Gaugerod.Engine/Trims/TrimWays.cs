@@ -18,13 +18,17 @@ internal static class TrimWays
         var asked = strip.Edge.Trimmed!;
         var twice = (asked.Stagger ?? Length.Zero).Steps * 2;
         var where = $"{strip.Face.Face.Name}, {strip.Edge.Name}";
-        if (line.Length <= 0)
+        if (JointPlacing.Best(line, TrimJoints.Free, 0) is null)
         {
-            remarks.Add(FindingLevel.Warn, "trim-piece", where, "Nothing of this edge is left for its trim between its corners.");
-            return (null, []);
+            if (JointPlacing.Best(line with { Least = 1 }, TrimJoints.Free, 0) is null)
+            {
+                remarks.Add(FindingLevel.Warn, "trim-piece", where, $"Too little of this edge is left for a trim between its corners: {remarks.Say(Length.FromSteps(Math.Max(0, line.Length)))}.");
+                return (null, []);
+            }
+
+            line = WithLess(strip, line, where, remarks);
         }
 
-        if (JointPlacing.Best(line, TrimJoints.Free, 0) is null) line = WithLess(strip, line, where, remarks);
         var (joints, taken) = asked.Joints switch
         {
             TrimJoints.Unbroken => Unbroken(strip, line, where, remarks),
@@ -49,7 +53,6 @@ internal static class TrimWays
     /// <summary>A line that its least piece does not let be made: the longest least piece with which it can.</summary>
     private static TrimLine WithLess(Strip strip, TrimLine line, string where, TrimRemarks remarks)
     {
-        if (JointPlacing.Best(line with { Least = 1 }, TrimJoints.Free, 0) is null) return line;
         var least = JointPlacing.Greatest(1, line.Least, shortest => JointPlacing.Best(line with { Least = shortest }, TrimJoints.Free, 0) is not null);
         remarks.Add(
             FindingLevel.Warn, "trim-piece", where,

@@ -28,7 +28,7 @@ internal sealed class LineBySolver
         {
             _model.Add(_pieces[i] == line.Stock).OnlyEnforceIf(_short[i].Not());
             _model.Add(_pieces[i] < line.Stock).OnlyEnforceIf(_short[i]);
-            _model.Add(_shortest <= _pieces[i]);
+            _model.Add(_shortest <= _pieces[i] - (i == 0 ? line.BeginTakes : 0) - (i == count - 1 ? line.EndTakes : 0));
         }
 
         var odd = _model.NewIntVar(0, asked.Joints == TrimJoints.Centred && count > 1 ? 1 : 0, "");

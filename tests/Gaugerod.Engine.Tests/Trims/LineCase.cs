@@ -22,7 +22,7 @@ internal sealed record LineCase(TrimLine Line, TrimJoints Joints, long Twice)
         CultureInfo.InvariantCulture, $"{cuts} cuts {trimmed} trimmed {inner} inner {pieces} pieces stagger {(Joints is TrimJoints.Staggered or TrimJoints.Repeating ? stagger : null)} shortest {shortest}");
 
     public string Told(Arrangement? found) =>
-        found is null ? "none" : Told(found.Cost.Cuts, found.Cost.Trimmed, found.Cost.Inner, found.Cost.Pieces, Joints == TrimJoints.Repeating ? Lattice(found) : found.Stagger(Line), found.Shortest);
+        found is null ? "none" : Told(found.Cost.Cuts, found.Cost.Trimmed, found.Cost.Inner, found.Cost.Pieces, Joints == TrimJoints.Repeating ? Lattice(found) : found.Stagger(Line), found.Shortest(Line));
 
     /// <summary>Twice the distance of a repeating line's joints from the field's, as if the field went on for ever.</summary>
     private long? Lattice(Arrangement found)
@@ -39,14 +39,18 @@ internal sealed record LineCase(TrimLine Line, TrimJoints Joints, long Twice)
         from joint in Gen.Int[0, 3]
         from least in Gen.Int[Math.Max(3, stock / 4), Math.Max(3, stock * 2 / 3)]
         from ends in Gen.Select(Gen.Int[0, s_ends.Length - 1], Gen.Int[0, s_ends.Length - 1])
-        from joints in Gen.OneOfConst(TrimJoints.Free, TrimJoints.InLine, TrimJoints.Staggered, TrimJoints.Repeating, TrimJoints.Centred)
+        from joints in Gen.Enum<TrimJoints>().Where(joints => joints != TrimJoints.Unbroken)
         from pitch in Gen.Int[stock / 2, stock * 3 / 2]
         from even in Gen.Int[0, 3]
         from begin in Gen.Int[0, pitch]
         from wide in Gen.Int[0, 3]
         from slips in Gen.Int[0, 2].Array[40]
         from asked in Gen.Int[0, stock / 2]
-        select Case(new(length, s_ends[ends.Item1], s_ends[ends.Item2], stock, joint, least, Beside(length, begin, pitch, wide, even > 0 || joints == TrimJoints.Repeating ? null : slips)), joints, asked);
+        from takes in Gen.Select(Gen.Int[0, stock / 3], Gen.Int[0, stock / 3])
+        select Case(new TrimLine(length, s_ends[ends.Item1], s_ends[ends.Item2], stock, joint, least, Beside(length, begin, pitch, wide, even > 0 || joints == TrimJoints.Repeating ? null : slips))
+        {
+            BeginTakes = s_ends[ends.Item1] == TrimEnd.Mitre ? takes.Item1 : 0, EndTakes = s_ends[ends.Item2] == TrimEnd.Mitre ? takes.Item2 : 0,
+        }, joints, asked);
 
     private static Sequence<FieldJoint> Beside(int length, int begin, int pitch, int wide, int[]? slips)
     {

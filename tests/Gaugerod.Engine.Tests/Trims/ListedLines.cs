@@ -50,6 +50,8 @@ internal static class ListedLines
                 if (i > 0 && i < last) inner++;
             }
 
+            var shortest = pieces.Select((piece, i) => piece - (i == 0 ? line.BeginTakes : 0) - (i == last ? line.EndTakes : 0)).Min();
+            if (shortest < line.Least) return;
             if (last == 0 && trimmed > 0 && line.Begin is TrimEnd.Stop or TrimEnd.Covers && line.End is TrimEnd.Stop or TrimEnd.Covers) return;
             var middles = new List<long>();
             var at = 0L;
@@ -73,10 +75,10 @@ internal static class ListedLines
 
             if (stagger < asked.Twice) return;
             var counts = asked.Joints is TrimJoints.Staggered or TrimJoints.Repeating ? stagger ?? 0 : 0;
-            var score = (asked.Joints == TrimJoints.Centred && inner > 0, cuts, trimmed, inner, pieces.Count, -counts, -pieces.Min());
+            var score = (asked.Joints == TrimJoints.Centred && inner > 0, cuts, trimmed, inner, pieces.Count, -counts, -shortest);
             if (best is { } known && score.CompareTo(known) >= 0) return;
             best = score;
-            told = asked.Told(cuts, trimmed, inner, pieces.Count, stagger, pieces.Min());
+            told = asked.Told(cuts, trimmed, inner, pieces.Count, stagger, shortest);
         }
     }
 }
