@@ -32,13 +32,13 @@ internal static class TrimWays
         var (joints, taken) = asked.Joints switch
         {
             TrimJoints.Unbroken => Unbroken(strip, line, where, remarks),
-            _ => Best(line, asked.Joints, asked.Stagger) is { } best ? (asked.Joints, best) : Nearest(strip, line, twice, where, remarks),
+            _ => Best(line, asked.Joints, asked.Stagger, remarks.Tape) is { } best ? (asked.Joints, best) : Nearest(strip, line, twice, where, remarks),
         };
         if (taken is null) return (null, []);
         var ways = new List<(TrimJoints Joints, Arrangement Found)> { (joints, taken) };
         foreach (var other in s_others)
         {
-            if (ways.Count < Shown && line.Beside.Count > 0 && Best(line, other, null) is { } found && !ways.Exists(way => way.Found.Pieces.Equals(found.Pieces))) ways.Add((other, found));
+            if (ways.Count < Shown && line.Beside.Count > 0 && Best(line, other, null, remarks.Tape) is { } found && !ways.Exists(way => way.Found.Pieces.Equals(found.Pieces))) ways.Add((other, found));
         }
 
         if (joints != TrimJoints.InLine) remarks.Slipped(where, Stagger(taken, line));
@@ -46,9 +46,25 @@ internal static class TrimWays
     }
 
     /// <summary>As asked; where no stagger was said joints keep as far off as does not look like a slip, if they can, be it at the price of a cut.</summary>
-    private static Arrangement? Best(TrimLine line, TrimJoints joints, Length? stagger) =>
-        (stagger is null && joints is TrimJoints.Staggered or TrimJoints.Repeating ? JointPlacing.Best(line, joints, 2 * TrimRemarks.Slip.Steps) : null)
-        ?? JointPlacing.Best(line, joints, 2 * (stagger ?? Length.Zero).Steps);
+    private static Arrangement? Best(TrimLine line, TrimJoints joints, Length? stagger, Tape tape) =>
+        (stagger is null && joints is TrimJoints.Staggered or TrimJoints.Repeating ? Snug(line, joints, 2 * TrimRemarks.Slip.Steps, tape) : null)
+        ?? Snug(line, joints, 2 * (stagger ?? Length.Zero).Steps, tape);
+
+    /// <summary>As the other; but nobody cuts a piece for less than half a mark: where whole pieces come so near, the last joint takes it.</summary>
+    private static Arrangement? Snug(TrimLine line, TrimJoints joints, long twice, Tape tape)
+    {
+        var (step, sum) = (line.Stock + line.Joint, line.Length + line.Joint);
+        var count = (sum + (step / 2)) / step;
+        var over = sum - (count * step);
+        if (count > 1 && over != 0 && Math.Abs(over) * 2 <= tape.Mark.Steps && over >= -line.Joint
+            && JointPlacing.Best(line with { Length = line.Length - over }, joints, twice) is { Cost.Trimmed: 0 } whole)
+        {
+            var last = whole.Pieces[^1];
+            return whole with { Pieces = [.. whole.Pieces.SkipLast(1), new(last.From + over, last.To + over)] };
+        }
+
+        return JointPlacing.Best(line, joints, twice);
+    }
 
     /// <summary>A line that its least piece does not let be made: the longest least piece with which it can.</summary>
     private static TrimLine WithLess(Strip strip, TrimLine line, string where, TrimRemarks remarks)

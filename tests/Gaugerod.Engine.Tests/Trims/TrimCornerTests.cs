@@ -78,6 +78,25 @@ public sealed class TrimCornerTests
         Assert.Equal((TrimEnd.CornerPiece, Mm(1997 - 73), 1), (head.Begin, head.Length, head.CornerPieces));
     }
 
+    /// <summary>Half a mark of 1 mm is the most that is left to a joint.</summary>
+    [Theory]
+    [InlineData(0, 0)]
+    [InlineData(1600, 0)]
+    [InlineData(-1600, 0)]
+    [InlineData(1601, 2)]
+    [InlineData(-1601, 1)]
+    public void Nobody_cuts_a_piece_for_less_than_half_a_mark_of_the_tape(long over, int cuts)
+    {
+        // Two pieces of 297 and a joint of 3, and a joint of 3 at the left corner.
+        var job = Job(
+            Ring.Of(new Box(Length.Zero, Length.Zero, Mm(600) + Length.FromSteps(over), Mm(1000))),
+            [new("foot", EdgeKind.Floor), new("right", EdgeKind.Free), Trimmed("head", Bullnose, TrimJoints.Free), new("left", EdgeKind.InsideCorner)], [], Bullnose,
+            new("tile", Mm(197), Mm(197), Mm(8)), Mm(3), new BondRequest.Grid(Lay.Level));
+        var line = Assert.Single(Planner.Plan(job).Trims.Lines);
+        Assert.Equal(Mm(597) + Length.FromSteps(over), line.Length);
+        Assert.Equal((cuts, line.Length), (line.Ways[0].Cuts, line.Pieces[^1].To));
+    }
+
     [Fact]
     public void Two_that_both_want_to_cover_are_told_of()
     {
