@@ -3,6 +3,7 @@ using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Rules;
 using Gaugerod.Engine.Takeoffs;
+using Gaugerod.Engine.Trims;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 
@@ -95,9 +96,14 @@ public static class Planner
             yield return new($"{product.Name}: what is cut from which tile", null);
         }
 
-        var trims = TrimWalls.Plan(job, runs);
+        var trims = new TrimPlan([], [], []);
+        foreach (var sofar in TrimWalls.Steps(job, runs))
+        {
+            if (sofar is null) yield return new("trims and where their joints fall", null);
+            else trims = sofar;
+        }
+
         findings.AddRange(trims.Findings);
-        if (trims.Lines.Count > 0) yield return new("trims and where their joints fall", null);
 
         var (order, boxes) = (new List<OrderLine>(), new List<BoxPlan>());
         for (var i = 0; i < cutting.Count; i++)

@@ -10,10 +10,11 @@ namespace Gaugerod.Engine.Planning;
 /// <summary>Brings the walls of a job, with what every run lays on them, to their trims.</summary>
 internal static class TrimWalls
 {
-    /// <summary>The trims beside all that was planned.</summary>
-    public static TrimPlan Plan(Job job, IReadOnlyList<RunPlan> runs)
+    /// <summary>The trims beside all that was planned, a line at a time: nothing until the last.</summary>
+    public static IEnumerable<TrimPlan?> Steps(Job job, IReadOnlyList<RunPlan> runs) => job.Trims.Count == 0 ? [new([], [], [])] : TrimPlanner.Steps(Walls(job, runs), job.Trims, job.Tape);
+
+    private static List<List<TrimmedFace>> Walls(Job job, IReadOnlyList<RunPlan> runs)
     {
-        if (job.Trims.Count == 0) return new([], [], []);
         var laid = runs.SelectMany(run => run.Faces.Select(face => (Run: run, Face: face))).ToLookup(part => part.Face.Face.Wall, StringComparer.Ordinal);
         var seen = new HashSet<string>(StringComparer.Ordinal);
         var walls = new List<List<TrimmedFace>>();
@@ -24,7 +25,7 @@ internal static class TrimWalls
             if (wholes.Count > 0) walls.Add(wholes);
         }
 
-        return TrimPlanner.Plan(walls, job.Trims, job.Tape);
+        return walls;
     }
 
     /// <summary>What to buy of a trim: its stock, and corner pieces with stops where there are any.</summary>

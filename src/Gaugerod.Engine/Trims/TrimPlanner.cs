@@ -8,32 +8,35 @@ namespace Gaugerod.Engine.Trims;
 /// <summary>Plans the trims of a job: its lines, their corners, their pieces and what they are cut from.</summary>
 internal static class TrimPlanner
 {
-    /// <summary>The trims beside the fields of some runs.</summary>
+    /// <summary>The trims beside the fields of some runs, a line at a time: nothing until the last.</summary>
     /// <param name="runs">The faces of each run with their pieces, left to right.</param>
     /// <param name="products">The job's trims.</param>
     /// <param name="tape">How lengths are said.</param>
-    public static TrimPlan Plan(IEnumerable<IReadOnlyList<TrimmedFace>> runs, Sequence<TrimProduct> products, Tape tape)
+    public static IEnumerable<TrimPlan?> Steps(IEnumerable<IReadOnlyList<TrimmedFace>> runs, Sequence<TrimProduct> products, Tape tape)
     {
         var remarks = new TrimRemarks(tape);
         var lines = new List<PlannedTrim>();
         var number = 0;
         foreach (var strip in runs.SelectMany(run => Strips.Of(run, Named, remarks)).ToList())
         {
-            lines.Add(Line(strip, strip.Line(), remarks, ref number));
+            lines.Add(Line(strip, strip.Line(), remarks, number));
+            number += lines[^1].Pieces.Count;
+            yield return null;
         }
 
         var stocks = new List<TrimStock>();
         foreach (var product in products.Where(product => lines.Exists(line => string.Equals(line.Product, product.Name, StringComparison.Ordinal))))
         {
             stocks.Add(StockCutting.Cut(product, lines));
+            yield return null;
         }
 
-        return new(lines.ToSequence(), stocks.ToSequence(), remarks.Findings.ToSequence());
+        yield return new(lines.ToSequence(), stocks.ToSequence(), remarks.Findings.ToSequence());
 
         TrimProduct Named(string name) => products.First(product => string.Equals(product.Name, name, StringComparison.Ordinal));
     }
 
-    private static PlannedTrim Line(Strip strip, TrimLine line, TrimRemarks remarks, ref int number)
+    private static PlannedTrim Line(Strip strip, TrimLine line, TrimRemarks remarks, int before)
     {
         var (taken, ways) = TrimWays.Of(strip, line, remarks);
         var pieces = new List<TrimPiece>();
@@ -42,8 +45,7 @@ internal static class TrimPlanner
             var piece = taken!.Pieces[i];
             var (first, last) = (i == 0, i == taken.Pieces.Count - 1);
             var (begin, end) = Ends(first ? line.Begin : null, last ? line.End : null, piece.Length < line.Stock);
-            number++;
-            pieces.Add(new(string.Create(CultureInfo.InvariantCulture, $"t{number}"), Length.FromSteps(piece.From), Length.FromSteps(piece.To), begin, end, strip.Outline(piece))
+            pieces.Add(new(string.Create(CultureInfo.InvariantCulture, $"t{before + i + 1}"), Length.FromSteps(piece.From), Length.FromSteps(piece.To), begin, end, strip.Outline(piece))
             {
                 MitreTakes = Length.FromSteps((begin == PieceEnd.Mitred ? strip.Begin.Takes : 0) + (end == PieceEnd.Mitred ? strip.End.Takes : 0)),
             });
