@@ -19,6 +19,12 @@ public enum TrimKind
 
     /// <summary>A flat or rounded strip between two fields, or on top of one.</summary>
     Liner,
+
+    /// <summary>No trim: the edge of the field's tiles is mitred.</summary>
+    MitredEdge,
+
+    /// <summary>No trim: the edge of the field's tiles is cut back behind and eased, where none is to be had.</summary>
+    EasedEdge,
 }
 
 /// <summary>A trim as it is bought. Sizes are the real ones.</summary>
@@ -30,6 +36,9 @@ public enum TrimKind
 /// <param name="Least">The shortest piece that is set.</param>
 public sealed record TrimProduct(string Name, TrimKind Kind, Length Stock, Length Width, Length Joint, Length Least)
 {
+    /// <summary>Whether nothing is bought for it: it is worked on the tiles themselves.</summary>
+    public bool IsWorked => Kind is TrimKind.MitredEdge or TrimKind.EasedEdge;
+
     /// <summary>Its thickness, which a mitre over a corner of two faces takes; default zero for unknown.</summary>
     public Length Thickness { get; init; }
 

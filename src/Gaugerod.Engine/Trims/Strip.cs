@@ -50,18 +50,21 @@ internal sealed record Strip(TrimmedFace Face, FieldEdge Edge, TrimProduct Produ
         : JointsBeside.Of(Face, Edge.From, Edge.To);
 
     /// <summary>How long the field's side is, in steps.</summary>
-    public long Side { get; } = Grid.Nearest(Math.Sqrt((double)Segments.Dot(Edge.From, Edge.To, Edge.From, Edge.To))).Steps;
+    public long Side { get; } = LengthOf(Edge).Steps;
 
     /// <summary>Its length to its long points.</summary>
-    public long Length => Begin.Long + Side + End.Long;
+    public long Long => Begin.Long + Side + End.Long;
 
     /// <summary>The line its joints are put on.</summary>
     public TrimLine Line() => new(
-        Length, Begin.End, End.End, Product.Stock.Steps, Product.Joint.Steps, Math.Max(1, Product.Least.Steps),
+        Long, Begin.End, End.End, Product.Stock.Steps, Product.Joint.Steps, Math.Max(1, Product.Least.Steps),
         Beside.Select(joint => new FieldJoint(joint.From + Begin.Long, joint.To + Begin.Long)).ToSequence())
     {
         BeginTakes = Begin.Long - Math.Min(Begin.Inner, Begin.Outer), EndTakes = End.Long - Math.Min(End.Inner, End.Outer),
     };
+
+    /// <summary>How long a side is, to the nearest step.</summary>
+    public static Length LengthOf(FieldEdge edge) => Grid.Nearest(Math.Sqrt((double)Segments.Dot(edge.From, edge.To, edge.From, edge.To)));
 
     /// <summary>The outline of a piece on the face, counter-clockwise.</summary>
     public Ring Outline(Stretch piece)
@@ -69,7 +72,7 @@ internal sealed record Strip(TrimmedFace Face, FieldEdge Edge, TrimProduct Produ
         var (near, far) = (Edge.Joint.Steps, (Edge.Joint + Product.Width).Steps);
         var (from, to) = (piece.From - Begin.Long, piece.To - Begin.Long);
         var (innerFrom, outerFrom) = piece.From == 0 ? (-Begin.Inner, -Begin.Outer) : (from, from);
-        var (innerTo, outerTo) = piece.To == Length ? (Side + End.Inner, Side + End.Outer) : (to, to);
+        var (innerTo, outerTo) = piece.To == Long ? (Side + End.Inner, Side + End.Outer) : (to, to);
         // Seen along the strip the field is to the left: the far side first, then back along the near one.
         return new([At(outerFrom, far), At(outerTo, far), At(innerTo, near), At(innerFrom, near)]);
     }

@@ -21,7 +21,7 @@ internal static class Strips
         foreach (var ring in Rings(face.Face.Edges))
         {
             var n = ring.Count;
-            var products = ring.ConvertAll(edge => edge.Trimmed is { } asked ? product(asked.Of) : null);
+            var products = ring.ConvertAll(edge => edge.Trimmed is { } asked && product(asked.Of) is { IsWorked: false } of ? of : null);
             var corners = Enumerable.Range(0, n).Select(i => StripCorner.Of(ring[i], products[i], ring[(i + 1) % n], products[(i + 1) % n])).ToList();
             for (var i = 0; i < n; i++)
             {

@@ -17,7 +17,8 @@ internal static class TrimPlanner
         var remarks = new TrimRemarks(tape);
         var lines = new List<PlannedTrim>();
         var number = 0;
-        foreach (var strip in runs.SelectMany(run => Strips.Of(run, Named, remarks)).ToList())
+        var all = runs.ToList();
+        foreach (var strip in all.SelectMany(run => Strips.Of(run, Named, remarks)).ToList())
         {
             lines.Add(Line(strip, strip.Line(), remarks, number));
             number += lines[^1].Pieces.Count;
@@ -25,12 +26,13 @@ internal static class TrimPlanner
         }
 
         var stocks = new List<TrimStock>();
-        foreach (var product in products.Where(product => lines.Exists(line => string.Equals(line.Product, product.Name, StringComparison.Ordinal))))
+        foreach (var product in products.Where(product => !product.IsWorked && lines.Exists(line => string.Equals(line.Product, product.Name, StringComparison.Ordinal))))
         {
             stocks.Add(StockCutting.Cut(product, lines));
             yield return null;
         }
 
+        lines.AddRange(all.SelectMany(run => run).SelectMany(face => WorkedEdges.Of(face, Named)));
         yield return new(lines.ToSequence(), stocks.ToSequence(), remarks.Findings.ToSequence());
 
         TrimProduct Named(string name) => products.First(product => string.Equals(product.Name, name, StringComparison.Ordinal));

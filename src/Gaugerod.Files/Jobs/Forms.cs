@@ -34,7 +34,7 @@ internal static class Forms
 
     public static readonly Form Trim = new(
         "trim",
-        new("name", "a name such as \"bullnose\"", true), new("kind", "a kind such as \"bullnose\"", true), new("length", ALength, true), new("width", "a length such as \"2\"", true),
+        new("name", "a name such as \"bullnose\"", true), new("kind", "a kind such as \"bullnose\"", true), new("length", ALength), new("width", "a length such as \"2\""),
         new("joint", ASmallLength), new("least", "a length such as \"2\""), new("thickness", ASmallLength), new("kerf", "a length such as \"1/16\""),
         new("sold", "\"piece\" or \"bar\""), new("outside", "a length such as \"2\""), new("inside", "a length such as \"2\""), new("stop", "a length such as \"2\""));
 

@@ -39,10 +39,20 @@ internal static class TrimReader
             return (name, null);
         }
 
+        if (kind is TrimKind.MitredEdge or TrimKind.EasedEdge) return (name, name is null ? null : new TrimProduct(name, kind.Value, Length.Zero, Length.Zero, Length.Zero, Length.Zero) { Thickness = thickness });
+        Needs(fields, "length", Forms.ALength);
+        Needs(fields, "width", "a length such as \"2\"");
         return (name, name is null || kind is not { } of || stock is not { } length || width is not { } wide ? null : new TrimProduct(name, of, length, wide, joint, least)
         {
             Thickness = thickness, Kerf = kerf, ByBar = bar, Outside = outside, Inside = inside, Stop = stop,
         });
+    }
+
+    /// <summary>What every trim has that is bought; a misspelt field is said once, not as missing too.</summary>
+    private static void Needs(Fields fields, string name, string example)
+    {
+        var slip = ((Entry.Group)fields.Entry).Members.Keys.Any(key => !Forms.Trim.Names.Contains(key, StringComparer.Ordinal) && string.Equals(Near.Of(key, Forms.Trim.Names), name, StringComparison.Ordinal));
+        if (fields[name] is null && !slip) fields.Missing(name, example);
     }
 
     /// <summary>What stands at an edge: a width, or a trim that is named, which has its own.</summary>

@@ -41,7 +41,8 @@ internal static class Words
     public static readonly Words<Lap> Laps = new(("through", Lap.Through), ("laps", Lap.Laps));
 
     public static readonly Words<TrimKind> TrimKinds = new(
-        ("bullnose", TrimKind.Bullnose), ("quarter round", TrimKind.QuarterRound), ("cove", TrimKind.Cove), ("profile", TrimKind.Profile), ("liner", TrimKind.Liner));
+        ("bullnose", TrimKind.Bullnose), ("quarter round", TrimKind.QuarterRound), ("cove", TrimKind.Cove), ("profile", TrimKind.Profile), ("liner", TrimKind.Liner),
+        ("mitred edge", TrimKind.MitredEdge), ("eased edge", TrimKind.EasedEdge));
 
     public static readonly Words<bool> Sold = new(("piece", false), ("bar", true));
 

@@ -65,6 +65,7 @@ public sealed class TrimTests
     [InlineData("\"least\": \"2\"", "\"least\": \"13\"", "expected no more than the trim's length, 11 7/8 in. Nearest: 11 7/8 in.")]
     [InlineData("\"kind\": \"bullnose\"", "\"kind\": \"bulnose\"", "Nearest: \"bullnose\".")]
     [InlineData("\"width\": \"3\"", "\"wdth\": \"3\"", "Nearest: \"width\".")]
+    [InlineData("\"width\": \"3\", ", "", "trims[0].width: found nothing, expected a length such as \"2\".")]
     [InlineData("\"name\": \"liner\"", "\"name\": \"bullnose\"", "found \"bullnose\", which is taken, expected a name of its own among the trims.")]
     [InlineData("\"head\": { \"kind\": \"free\", \"trim\": { \"of\": \"bullnose\", \"joints\"", "\"head\": { \"kind\": \"ceiling\", \"trim\": { \"of\": \"bullnose\", \"joints\"", "found \"trim\" at an edge of kind \"ceiling\"")]
     public void What_cannot_be_meant_is_said_with_the_nearest_that_can(string old, string changed, string said)
@@ -135,6 +136,21 @@ public sealed class TrimTests
         var finding = Assert.Single(plan.Findings, finding => finding.Rule == "trim-piece");
         Assert.Contains("cannot be made of pieces from 8 in to 11 7/8 in; the longest shortest piece that can be had is 6 ", finding.Text, StringComparison.Ordinal);
         Assert.Equal(2, plan.Trims.Lines[2].Pieces.Count);
+    }
+
+    [Fact]
+    public void An_edge_that_is_eased_lists_the_tiles_that_end_at_it_and_buys_nothing()
+    {
+        var eased = Job.Replace("{ \"of\": \"bullnose\", \"stagger\": \"1\" }", "{ \"of\": \"eased\" }", StringComparison.Ordinal)
+            .Replace("\"trims\": [", "\"trims\": [{ \"name\": \"eased\", \"kind\": \"eased edge\" },", StringComparison.Ordinal);
+        var plan = Planner.Plan(Read(eased));
+        var line = plan.Trims.Lines.Single(trim => trim.Product == "eased");
+        var east = plan.Runs[0].Faces[1].Pieces;
+        var top = east.Where(piece => piece.Outline.Bounds.Top == east.Max(p => p.Outline.Bounds.Top)).OrderByDescending(piece => piece.Outline.Bounds.Left).Select(piece => piece.Id);
+        Assert.Equal(top, line.Pieces.Select(piece => piece.Id));
+        Assert.Equal(["bullnose", "liner"], plan.Trims.Stocks.Select(stock => stock.Product));
+        Assert.Empty(SchemaTests.Faults(SchemaTests.JobSchema, eased));
+        Assert.Empty(SchemaTests.Faults(SchemaTests.PlanSchema, Written(eased)));
     }
 
     private static Job Read(string text)
