@@ -11,7 +11,13 @@ internal static class Strips
     public static List<Strip> Of(IReadOnlyList<TrimmedFace> run, Func<string, TrimProduct> product, TrimRemarks remarks)
     {
         var byFace = run.Select(face => Of(face, product, remarks)).ToList();
-        for (var i = 1; i < byFace.Count; i++) WallCorner.Settle(byFace[i - 1], byFace[i], remarks);
+        for (var i = 1; i < byFace.Count; i++)
+        {
+            // One bar stands on a corner, though both its edges may name it.
+            if (byFace[i - 1].Exists(strip => OnCorner(strip, atRight: true))) byFace[i].RemoveAll(strip => OnCorner(strip, atRight: false));
+            WallCorner.Settle(byFace[i - 1], byFace[i], remarks);
+        }
+
         return [.. byFace.SelectMany(strips => strips)];
     }
 
@@ -64,6 +70,8 @@ internal static class Strips
             return end.End == TrimEnd.Stop && product.Stop is { } stop ? StripCorner.Short(end, stop, product) : end;
         }
     }
+
+    private static bool OnCorner(Strip strip, bool atRight) => strip.Edge.Kind == EdgeKind.OutsideCorner && strip.Edge.To.Y > strip.Edge.From.Y == atRight;
 
     // The chords of an arc have one name and follow each other.
     private static bool IsChord(List<FieldEdge> ring, int i) =>
