@@ -1,3 +1,4 @@
+using System.Globalization;
 using BenchmarkDotNet.Running;
 using Gaugerod.Bench;
 
@@ -22,6 +23,15 @@ switch (args)
         return SweepReport.Print(sample) ? 0 : 1;
     case ["halls", .. var only]:
         HallReport.Print(only.FirstOrDefault() ?? "");
+        return 0;
+    case ["cutting-one", var one]:
+        CuttingReport.One(int.Parse(one, CultureInfo.InvariantCulture));
+        return 0;
+    case ["cutting", .. var count]:
+        CuttingReport.Print(count.Length > 0 ? int.Parse(count[0], CultureInfo.InvariantCulture) : 100);
+        return 0;
+    case ["cutting-against-solver", var pieces, var jobs]:
+        CuttingAgainstSolver.Print(int.Parse(pieces, CultureInfo.InvariantCulture), int.Parse(jobs, CultureInfo.InvariantCulture));
         return 0;
     case ["search", var sample]:
         HallReport.Search(sample);

@@ -5,92 +5,97 @@ using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Cutting;
 
-/// <summary>
-/// Decides which tile every piece of a product is cut from. Two pieces with one cut each may share a tile; every other
-/// piece takes one to itself. The rules, and why the count is the least under them, stand in docs/cutting.md.
-/// </summary>
+/// <summary>Decides which tile every piece of a product is cut from. The rules, and what is proved of the count, stand in docs/cutting.md.</summary>
 internal static class CuttingPlanner
 {
+    /// <summary>How much work the search for fewer tiles may do, in blanks tried and places looked at.</summary>
+    private const long Work = 10_000_000;
+
+    /// <summary>How many tiles pieces take when only those with one cut share, two and two: quick, and never fewer than planned.</summary>
+    /// <param name="product">The tile.</param>
+    /// <param name="pieces">Its pieces.</param>
+    public static int Count(Product product, IReadOnlyList<Piece> pieces)
+    {
+        var paired = PairedStrips.Of(product, pieces);
+        return paired.Partner.Length - (paired.Partner.Count(other => other != Pairing.Alone) / 2);
+    }
+
     /// <summary>Plans the cutting of one product.</summary>
     /// <param name="product">The tile.</param>
     /// <param name="pieces">All its pieces, of every run and face, as one reads them; tiles are numbered in this order.</param>
     /// <param name="tape">The tape that fences are set by.</param>
+    /// <param name="aims">What is asked of it; null for the usual.</param>
     /// <exception cref="ArgumentException">A piece is of another product, or its cell is not of this tile's size.</exception>
-    public static ProductCutting Plan(Product product, Sequence<Piece> pieces, Tape tape)
+    public static ProductCutting Plan(Product product, Sequence<Piece> pieces, Tape tape, CuttingAims? aims = null) =>
+        Steps(product, pieces, tape, aims ?? CuttingAims.Usual).Last()!;
+
+    /// <summary>As the other, step by step: null whenever a little work is done, the plan at the last.</summary>
+    public static IEnumerable<ProductCutting?> Steps(Product product, Sequence<Piece> pieces, Tape tape, CuttingAims aims)
     {
-        var quarters = new int[pieces.Count];
-        var partner = new int[pieces.Count];
-        var (onWidth, onHeight) = (new List<int>(), new List<int>());
-        var eitherWay = product.TurnsAQuarter;
-        var alone = 0;
-        for (var i = 0; i < quarters.Length; i++)
+        foreach (var piece in pieces)
         {
-            var piece = pieces[i];
-            if (!string.Equals(piece.Product, product.Name, StringComparison.Ordinal))
+            if (!string.Equals(piece.Product, product.Name, StringComparison.Ordinal)) throw new ArgumentException($"Piece {piece.Id} is of {piece.Product}, not of {product.Name}.", nameof(pieces));
+        }
+
+        var fences = new Fences(product, pieces.Where(piece => SawSettings.AgainstAFence(piece, tape)), tape, aims);
+        var (fewest, simple) = (new CutPlanMaker(product, pieces, fences), new CutPlanMaker(product, pieces, fences));
+        foreach (var group in pieces.Select((piece, i) => (Piece: piece, At: i)).GroupBy(of => BenchPiece.TileOf(of.Piece)))
+        {
+            var stock = BenchPiece.StockOf(product, group.First().Piece);
+            var all = group.Select(of => (of.At, OnBench: BenchPiece.Of(product, of.Piece, stock))).ToLookup(of => of.OnBench.MayShare(stock));
+            foreach (var (at, alone) in all[false])
             {
-                throw new ArgumentException($"Piece {piece.Id} is of {piece.Product}, not of {product.Name}.", nameof(pieces));
+                fewest.Alone(at, alone);
+                simple.Alone(at, alone);
             }
 
-            quarters[i] = InTile.Quarters(product, piece);
-            partner[i] = Pairing.Alone;
-            if (!HasOneCut(piece))
+            var sharing = all[true].ToList();
+            if (sharing.Count == 0) continue;
+            var own = sharing.ConvertAll(of => of.OnBench);
+            int[] places = [.. sharing.Select(of => of.At)];
+            var shared = SharedTiles.Paired(product, own);
+            var bench = new Bench(stock, own, fences, nests: shared is null);
+            yield return null;
+            if (shared is null)
             {
-                alone++;
+                foreach (var sofar in SharedTiles.Searched(bench, Work))
+                {
+                    shared = sofar;
+                    yield return null;
+                }
+            }
+
+            if (product.Snaps is not null) shared = shared!.Snapped(bench);
+            foreach (var sofar in fewest.Share(bench, shared!, places, aims)) yield return sofar;
+            foreach (var sofar in simple.Share(bench, BySetting(bench, fences, tape), places, aims)) yield return sofar;
+        }
+
+        var (one, other) = (fewest.Cost, simple.Cost);
+        var chosen = aims.IsSimple ? simple.Made(tape) with { LowerBound = fewest.Least } : fewest.Made(tape);
+        yield return chosen with { Fewest = one, Simple = other };
+    }
+
+    /// <summary>Pieces share a tile only with those that are cut at the same settings, so that none waits for another.</summary>
+    private static SharedTiles BySetting(Bench bench, Fences fences, Tape tape)
+    {
+        var tiles = new List<IReadOnlyList<int>>();
+        foreach (var alike in Enumerable.Range(0, bench.Pieces.Count).GroupBy(i => Settings(bench.Pieces[i].Piece), StringComparer.Ordinal))
+        {
+            int[] own = [.. alike];
+            if (alike.Key.Length == 0 || own.Length == 1)
+            {
+                tiles.AddRange(own.Select(i => (IReadOnlyList<int>)[i]));
                 continue;
             }
 
-            (eitherWay || InTile.IsAcross(Kept(piece, quarters[i])) ? onWidth : onHeight).Add(i);
+            var few = new Bench(bench.Stock, [.. own.Select(i => bench.Pieces[i])], fences, nests: false);
+            tiles.AddRange(SharedTiles.Searched(few, Work / 100).Last()!.Tiles.Select(tile => (IReadOnlyList<int>)[.. tile.Select(i => own[i])]));
         }
 
-        // Only a square tile that may be turned a quarter lets a piece cut along its width share with one cut along its height.
-        var proofs = new List<PairingProof>();
-        Share(eitherWay ? "width or height" : "width", onWidth, product.Width);
-        Share("height", onHeight, product.Height);
-        var tiles = Tiles(pieces, quarters, partner);
-        var (settings, byHand) = SawSettings.Of(product, pieces, tape);
-        return new(product.Name, tiles, tiles.Count, alone + proofs.Sum(p => p.Tiles), proofs.ToSequence(), settings, byHand);
+        return new(tiles, 0, [], null);
 
-        void Share(string pool, List<int> members, Length length)
-        {
-            if (members.Count == 0) return;
-            var strips = members.Select(i => Strip(pieces[i], quarters[i])).ToArray();
-            var paired = Pairing.Find(pool, strips, length, product.Kerf, product.Turning != Turning.None);
-            for (var k = 0; k < strips.Length; k++)
-            {
-                if (paired.Partner[k] is var other && other != Pairing.Alone) partner[members[k]] = members[other];
-            }
-
-            proofs.Add(paired.Proof);
-        }
-    }
-
-    private static bool HasOneCut(Piece piece) =>
-        piece.OfRectangle && piece.Kind is (PieceKind.Straight or PieceKind.Taper) && piece.Cuts.Count == 1;
-
-    private static TileSide Kept(Piece piece, int quarters) => InTile.Turned(InTile.Opposite(piece.Cuts[0].Away), quarters);
-
-    private static Strip Strip(Piece piece, int quarters) =>
-        new(InTile.Need(piece, piece.Cuts[0]), Kept(piece, quarters) is TileSide.Left or TileSide.Bottom);
-
-    private static Sequence<CutTile> Tiles(Sequence<Piece> pieces, int[] quarters, int[] partner)
-    {
-        var tiles = new List<CutTile>(pieces.Count);
-        for (var i = 0; i < partner.Length; i++)
-        {
-            var other = partner[i];
-            if (other != Pairing.Alone && other < i) continue;
-            var first = InTile.Place(pieces[i], quarters[i]);
-            tiles.Add(new(tiles.Count + 1, other == Pairing.Alone ? [first] : [first, Across(i, other)]));
-        }
-
-        return tiles.ToSequence();
-
-        // The first lies as it is set; its partner is turned until it keeps the end across from it.
-        PieceInTile Across(int first, int second)
-        {
-            var end = InTile.Opposite(Kept(pieces[first], quarters[first]));
-            var turn = InTile.Between(Kept(pieces[second], quarters[second]), end);
-            return InTile.Place(pieces[second], (quarters[second] + turn) % 4);
-        }
+        string Settings(Piece piece) => SawSettings.AgainstAFence(piece, tape)
+            ? string.Join(' ', piece.Cuts.Select(cut => fences.For(cut.Least).Steps).Distinct().Order())
+            : "";
     }
 }

@@ -10,11 +10,12 @@ internal static class SawSettings
 {
     /// <summary>
     /// The settings, the largest fence first and of two equal ones the one along the width, and the pieces marked by
-    /// hand; pieces in the order given. A piece with two square cuts stands under both.
+    /// hand; pieces in the order given. A piece with two square cuts stands under both. A cut that only parts what is in a tile
+    /// stands under its setting too.
     /// </summary>
-    public static (Sequence<SawSetting> Settings, Sequence<string> ByHand) Of(Product product, Sequence<Piece> pieces, Tape tape)
+    public static (Sequence<SawSetting> Settings, Sequence<string> ByHand) Of(Product product, Sequence<Piece> pieces, IReadOnlyList<CutTile> tiles, Tape tape, Fences fences)
     {
-        var fences = new Dictionary<(Length Fence, bool Across), List<string>>();
+        var at = new Dictionary<(Length Fence, bool Across), (List<string> Pieces, List<int> Parts)>();
         var byHand = new List<string>();
         foreach (var piece in pieces)
         {
@@ -28,22 +29,40 @@ internal static class SawSettings
             var quarters = InTile.Quarters(product, piece);
             foreach (var cut in piece.Cuts)
             {
-                var key = (tape.Down(cut.Least), InTile.IsAcross(InTile.Turned(cut.Away, quarters)));
-                if (!fences.TryGetValue(key, out var list)) fences[key] = list = [];
+                var list = Under(fences.For(cut.Least), InTile.IsAcross(InTile.Turned(cut.Away, quarters))).Pieces;
                 if (list.Count == 0 || !string.Equals(list[^1], piece.Id, StringComparison.Ordinal)) list.Add(piece.Id);
             }
         }
 
-        var settings = fences
+        foreach (var tile in tiles.Where(tile => tile.Pieces.Count > 1))
+        {
+            var own = tile.Pieces.Select(piece => piece.Id).ToHashSet(StringComparer.Ordinal);
+            foreach (var cut in tile.Cuts)
+            {
+                if (at.Any(setting => setting.Key.Fence == cut.Fence && setting.Value.Pieces.Exists(own.Contains))) continue;
+                var list = Under(cut.Fence, cut.Upright).Parts;
+                if (!list.Contains(tile.Number)) list.Add(tile.Number);
+            }
+        }
+
+        var settings = at
             .OrderByDescending(f => f.Key.Fence)
             .ThenByDescending(f => f.Key.Across)
-            .Select(f => new SawSetting(f.Key.Fence, f.Key.Across, f.Value.ToSequence()));
+            .Select(f => new SawSetting(f.Key.Fence, f.Key.Across, f.Value.Pieces.ToSequence()) { Parts = f.Value.Parts.ToSequence() });
         return (settings.ToSequence(), byHand.ToSequence());
+
+        (List<string> Pieces, List<int> Parts) Under(Length fence, bool across)
+        {
+            if (!at.TryGetValue((fence, across), out var lists)) at[(fence, across)] = lists = ([], []);
+            return lists;
+        }
     }
 
-    // A taper that reads the same on the tape at both ends is sawn straight, at the shorter one, so that it fits. No
-    // fence can be set to less than a mark.
-    private static bool AgainstAFence(Piece piece, Tape tape)
+    /// <summary>
+    /// Whether it is sawn against a fence. A taper that reads the same on the tape at both ends is sawn straight, at the shorter
+    /// one, so that it fits. No fence can be set to less than a mark.
+    /// </summary>
+    public static bool AgainstAFence(Piece piece, Tape tape)
     {
         if (!piece.OfRectangle || piece.Kind is not (PieceKind.Straight or PieceKind.Corner or PieceKind.Taper) || piece.Cuts.Count == 0) return false;
         foreach (var cut in piece.Cuts)

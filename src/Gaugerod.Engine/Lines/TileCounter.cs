@@ -56,6 +56,6 @@ internal sealed class TileCounter
             yield return 0;
         }
 
-        yield return CuttingPlanner.Plan(_model.Problem.Product, pieces.SelectMany(face => face).ToSequence(), _model.Problem.Tape).Bought;
+        yield return CuttingPlanner.Count(_model.Problem.Product, [.. pieces.SelectMany(face => face)]);
     }
 }

@@ -46,6 +46,6 @@ internal sealed class PatternTiles(PatternModel model)
     private int Bought(Product product, List<Piece> pieces)
     {
         var own = pieces.Where(piece => string.Equals(piece.Product, product.Name, StringComparison.Ordinal)).ToSequence();
-        return own.Count == 0 ? 0 : CuttingPlanner.Plan(product, own, model.Problem.Run.Tape).Bought;
+        return own.Count == 0 ? 0 : CuttingPlanner.Count(product, own);
     }
 }

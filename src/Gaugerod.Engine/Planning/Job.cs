@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Bonds;
+using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
@@ -60,6 +61,9 @@ public sealed record Job(
 {
     /// <summary>The trims that edges and bands may name. Default none.</summary>
     public Sequence<TrimProduct> Trims { get; init; } = [];
+
+    /// <summary>What is asked of the cutting; default the usual.</summary>
+    public CuttingAims Cutting { get; init; } = CuttingAims.Usual;
 
     /// <summary>What is to be said of how the job was read; the plan's findings carry it on. Default nothing.</summary>
     public Sequence<Finding> Remarks { get; init; } = [];

@@ -92,8 +92,13 @@ public static class Planner
         foreach (var product in job.Products)
         {
             if (PiecesOf(product.Name, runs) is not { Count: > 0 } pieces) continue;
-            cutting.Add(CuttingPlanner.Plan(product, pieces, job.Tape));
-            yield return new($"{product.Name}: what is cut from which tile", null);
+            findings.AddRange(SnapRules.Findings(product, pieces, job.Tape));
+            var step = new PlanStep($"{product.Name}: what is cut from which tile", null);
+            foreach (var sofar in CuttingPlanner.Steps(product, pieces, job.Tape, job.Cutting))
+            {
+                if (sofar is not null) cutting.Add(sofar);
+                yield return step;
+            }
         }
 
         var trims = new TrimPlan([], [], []);

@@ -78,8 +78,11 @@ public sealed record Product(string Name, Length Width, Length Height, Length Th
     /// <summary>The warp of the longest edge of the tiles supplied; null when not measured.</summary>
     public Length? Warpage { get; init; }
 
-    /// <summary>What the blade turns to dust.</summary>
+    /// <summary>What the blade turns to dust; zero where the tile is scored and snapped.</summary>
     public Length Kerf { get; init; }
+
+    /// <summary>Of a tile that is scored and snapped, the narrowest strip that breaks off clean; null for a tile that is sawn wet, the default.</summary>
+    public Length? Snaps { get; init; }
 
     /// <summary>Tiles allowed for breakage, beside the cut plan.</summary>
     public int Breakage { get; init; }

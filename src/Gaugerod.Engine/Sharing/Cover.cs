@@ -8,7 +8,6 @@ internal sealed class Cover
     private readonly Columns _columns;
     private readonly Pricing _pricing;
     private readonly long _end;
-    private bool _begun;
 
     public Cover(Relaxed relaxed, TileFill fill, int[] want, Columns columns, bool toTheEnd)
     {
@@ -26,17 +25,17 @@ internal sealed class Cover
     /// <summary>The fills used and how much of each.</summary>
     public IEnumerable<(int[] Fill, double Level)> Used => _columns.Program.Used;
 
-    /// <summary>Goes on a little; false at the end.</summary>
-    public bool Step()
+    /// <summary>Goes on to the end, a little at a time.</summary>
+    public IEnumerable<bool> Steps()
     {
-        if (_begun && (_fill.Work > _end || !_pricing.Next()))
+        do
         {
-            _relaxed.Know(_columns.Fills);
-            return false;
+            _columns.Settle();
+            yield return true;
+            if (_fill.Work > _end) break;
+            foreach (var _ in _pricing.Next()) yield return true;
         }
-
-        _begun = true;
-        _columns.Settle();
-        return true;
+        while (_pricing.GoesOn);
+        _relaxed.Know(_columns.Fills);
     }
 }

@@ -22,7 +22,7 @@ internal sealed class Dive(Relaxed relaxed, Serving serving)
         while (Array.Exists(want, count => count > 0))
         {
             var cover = relaxed.ForFills(want);
-            while (cover.Step()) yield return taken.Count;
+            foreach (var _ in cover.Steps()) yield return taken.Count;
             if (taken.Count + Math.Ceiling(cover.Tiles - 1e-4) > most) yield break;
             var used = cover.Used.OrderByDescending(u => u.Level).ToList();
             var whole = used.TakeWhile(u => u.Level > 1 - 1e-5).ToList();

@@ -33,15 +33,24 @@ internal sealed class Parcels
         for (var i = 0; i < _of.Length; i++) _of[i] = [];
     }
 
+    /// <summary>How many pairs of parcels were put together so far.</summary>
+    public long Joins { get; private set; }
+
     /// <summary>Whether blanks share a tile.</summary>
     /// <param name="ways">For every blank the ways it may lie; at most <see cref="Most"/> blanks.</param>
-    public bool Fit(ReadOnlySpan<Blank[]> ways)
+    /// <param name="turnsAsOne">Whether the tile may be turned as a whole, so that one of the blanks may be taken to lie as it does.</param>
+    public bool Fit(ReadOnlySpan<Blank[]> ways, bool turnsAsOne)
     {
-        var all = (1 << ways.Length) - 1;
+        var (all, still) = ((1 << ways.Length) - 1, -1);
+        for (var i = 0; turnsAsOne && i < ways.Length; i++)
+        {
+            if (still < 0 || ways[i].Length > ways[still].Length) still = i;
+        }
+
         for (var set = 1; set <= all; set++)
         {
             _of[set].Clear();
-            if ((set & (set - 1)) == 0) Alone(set, ways[int.Log2(set)]);
+            if ((set & (set - 1)) == 0) Alone(set, int.Log2(set) == still ? ways[still].AsSpan(0, 1) : ways[int.Log2(set)]);
             else Join(set, set == all);
             if (_of[set].Count == 0) return false;
         }
@@ -52,7 +61,7 @@ internal sealed class Parcels
     /// <summary>The parcels of a set, a bit for each blank, as the last <see cref="Fit"/> left them.</summary>
     public IReadOnlyList<Parcel> Of(int set) => _of[set];
 
-    private void Alone(int set, Blank[] ways)
+    private void Alone(int set, ReadOnlySpan<Blank> ways)
     {
         for (var way = 0; way < ways.Length; way++)
         {
@@ -71,6 +80,7 @@ internal sealed class Parcels
             {
                 for (var j = 0; j < _of[other].Count; j++)
                 {
+                    Joins++;
                     Beside(set, (one, i), (other, j));
                     Beside(set, (other, j), (one, i));
                     Above(set, (one, i), (other, j));

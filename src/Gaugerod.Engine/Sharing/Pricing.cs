@@ -30,20 +30,34 @@ internal sealed class Pricing
     /// <summary>The weights of the best bound; before there is one, those of the cover.</summary>
     public long[] Weights => _best ?? Now();
 
-    /// <summary>Puts new fills to the columns; false at the end.</summary>
-    public bool Next()
+    /// <summary>Whether the last <see cref="Next"/> put new fills to the columns, or may do so when called again.</summary>
+    public bool GoesOn { get; private set; }
+
+    /// <summary>Puts new fills to the columns, a little at a time.</summary>
+    public IEnumerable<bool> Next()
     {
-        if (_columns.Draw()) return true;
+        GoesOn = true;
+        if (_columns.Draw()) yield break;
         var now = Now();
         var pulled = _pulls && _best is not null;
         var weights = pulled ? Between(_best!, now) : now;
 
         // A short look first. Where it finds nothing, all fills that weigh nearly enough are made at once and kept in reserve:
         // as the weights change a little, they are what is looked for next.
-        var (fills, all) = _fill.Heaviest(weights, Relaxed.Unit, _want, 3000);
-        var few = all || fills.Count > 0;
-        if (!few) (fills, all) = _fill.All(weights, Relaxed.Unit - (Relaxed.Unit / 40), _want, 20_000, long.MaxValue);
-        if (all && Bounded(weights, fills) && !_toTheEnd) return false;
+        foreach (var _ in _fill.Heaviest(weights, Relaxed.Unit, _want, 3000)) yield return true;
+        var few = _fill.IsWhole || _fill.Found.Count > 0;
+        if (!few)
+        {
+            foreach (var _ in _fill.All(weights, Relaxed.Unit - (Relaxed.Unit / 40), _want, 20_000, long.MaxValue)) yield return true;
+        }
+
+        var (fills, all) = (_fill.Found, _fill.IsWhole);
+        if (all && Bounded(weights, fills) && !_toTheEnd)
+        {
+            GoesOn = false;
+            yield break;
+        }
+
         var kept = fills.Skip(few ? fills.Count - 5 : 0).Select(f => f.Fill);
         bool lowers;
         if (few)
@@ -57,7 +71,7 @@ internal sealed class Pricing
         }
 
         _pulls = lowers;
-        return lowers || pulled || !all;
+        GoesOn = lowers || pulled || !all;
     }
 
     /// <summary>Keeps the bound if it is better; true when it has reached the next whole tile.</summary>

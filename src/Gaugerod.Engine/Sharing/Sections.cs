@@ -18,6 +18,9 @@ internal sealed class Sections
     /// <summary>The places of the strips that go as one.</summary>
     public List<int> Middle { get; } = [];
 
+    /// <summary>Whether the tile may be turned as a whole without changing what its sections are; strips that go as one run one way only.</summary>
+    public bool TurnsAsOne { get; private set; }
+
     /// <summary>Whether strips of this tile run from bottom to top.</summary>
     public bool Upright { get; private set; }
 
@@ -49,6 +52,7 @@ internal sealed class Sections
         }
 
         Upright = across == Across.Upright;
+        TurnsAsOne = length == 0 || stock.Turns == Turns.Half;
         if (length == 0) return true;
         _ways.Add([Upright ? new(length - stock.Kerf, stock.Height, Sides.Bottom | Sides.Top) : new(stock.Width, length - stock.Kerf, Sides.Left | Sides.Right)]);
         _blank.Add(-1);

@@ -12,7 +12,8 @@ internal sealed class Serving
         _serves = new bool[_kinds * _kinds];
         for (var large = 0; large < _kinds; large++)
         {
-            // The kinds stand from the largest down.
+            // What shares by its outline gives no place that a rectangle could take. The kinds stand from the largest down.
+            if (wanted.Nests(large)) continue;
             for (var small = large + 1; small < _kinds; small++)
             {
                 var blank = wanted.Kinds[small].Blank;

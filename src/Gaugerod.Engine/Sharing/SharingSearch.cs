@@ -7,6 +7,7 @@ namespace Gaugerod.Engine.Sharing;
 internal sealed class SharingSearch
 {
     private readonly Wanted _wanted;
+    private readonly TileFits _fits;
     private readonly TileFill _fill;
     private readonly Relaxed _relaxed;
     private readonly Repacking _repacking;
@@ -22,11 +23,11 @@ internal sealed class SharingSearch
     public SharingSearch(Wanted wanted, long allowed)
     {
         (_wanted, _allowed) = (wanted, allowed);
-        var fits = new TileFits(wanted);
+        _fits = new(wanted);
         var serving = new Serving(wanted);
-        _fill = new(wanted, fits);
-        _relaxed = new(fits, _fill, serving);
-        _repacking = new(wanted, fits);
+        _fill = new(wanted, _fits);
+        _relaxed = new(_fits, _fill, serving);
+        _repacking = new(wanted, _fits);
         _dive = new(_relaxed, serving);
         _want = Array.ConvertAll(wanted.Kinds, k => k.Wanted);
         _repacking.Begin([], _want.SelectMany((count, kind) => Enumerable.Repeat(kind, count)));
@@ -39,6 +40,9 @@ internal sealed class SharingSearch
 
     /// <summary>The best so far.</summary>
     public Shares Best => new(_best, _proof, _least);
+
+    /// <summary>How much work was done so far.</summary>
+    public long Work => _fill.Work + _repacking.Work + _fits.Work;
 
     private bool Open => _best.Count > _least && !Stop();
 
@@ -62,8 +66,13 @@ internal sealed class SharingSearch
         if (!Open) yield break;
         _relaxed.Know(_best);
         var cover = _relaxed.ForBound(_want);
-        while (!Stop() && cover.Step()) yield return Best;
-        Bound(cover.Weights);
+        foreach (var _ in cover.Steps())
+        {
+            if (Stop()) break;
+            yield return Best;
+        }
+
+        foreach (var _ in Bound(cover.Weights)) yield return Best;
         yield return Best;
         for (var round = 0; Open; round++)
         {
@@ -76,7 +85,7 @@ internal sealed class SharingSearch
             if (_dive.Plan is { } plan) Take(plan);
             if (round == 0 && Open)
             {
-                Complete();
+                foreach (var _ in Complete()) yield return Best;
                 yield return Best;
             }
 
@@ -85,7 +94,7 @@ internal sealed class SharingSearch
         }
     }
 
-    private bool Stop() => _fill.Work + _repacking.Work >= _allowed;
+    private bool Stop() => Work >= _allowed;
 
     private void Repack(int times)
     {
@@ -99,11 +108,16 @@ internal sealed class SharingSearch
         _repacking.Begin(plan, []);
     }
 
-    /// <summary>Weights are a proof whatever they are, once the heaviest tile is known.</summary>
-    private void Bound(long[] weights)
+    /// <summary>Weights are a proof whatever they are, once the heaviest tile is known; a bound is worth going on for as long again.</summary>
+    private IEnumerable<bool> Bound(long[] weights)
     {
-        var (fills, _) = _fill.Heaviest(weights, 0, _want, long.MaxValue);
-        var proof = WeightProof.Of(_wanted, weights, fills.Count == 0 ? 1 : fills[^1].Weight);
+        foreach (var _ in _fill.Heaviest(weights, 0, _want))
+        {
+            if (Work >= 2 * _allowed) yield break;
+            yield return true;
+        }
+
+        var proof = WeightProof.Of(_wanted, weights, _fill.Found.Count == 0 ? 1 : _fill.Found[^1].Weight);
         if (proof.Tiles > _proof.Tiles) (_proof, _least) = (proof, Math.Max(_least, proof.Tiles));
     }
 
@@ -111,19 +125,19 @@ internal sealed class SharingSearch
     /// Looks for a plan of exactly as many tiles as the bound among all fills that such a plan can hold, while they are few. Where
     /// all of them have been tried in vain, one tile more is needed.
     /// </summary>
-    private void Complete()
+    private IEnumerable<bool> Complete()
     {
         while (Open)
         {
             // What is wanted weighs Total, and so many tiles hold no more than Least times Heaviest: the tiles of such a plan
             // fall short of the heaviest by no more than the difference, all together.
             var budget = (long)(((Int128)_least * _proof.Heaviest) - _proof.Total);
-            var (fills, all) = _fill.All(_proof.Weights, _proof.Heaviest - budget - 1, _want, 20_000, 200_000);
-            if (!all) return;
-            var completion = new Completion(_want, fills.Select(f => (_proof.Heaviest - f.Weight, f.Fill)).ToList(), budget, 200_000);
+            foreach (var _ in _fill.All(_proof.Weights, _proof.Heaviest - budget - 1, _want, 20_000, 200_000)) yield return true;
+            if (!_fill.IsWhole) yield break;
+            var completion = new Completion(_want, _fill.Found.Select(f => (_proof.Heaviest - f.Weight, f.Fill)).ToList(), budget, 200_000);
             if (completion.Find() is { } plan) Take(plan);
             else if (completion.Patience > 0) _least++;
-            else return;
+            else yield break;
         }
     }
 }

@@ -6,39 +6,48 @@ namespace Gaugerod.Engine.Sharing;
 /// </summary>
 internal sealed class TileFill
 {
+    /// <summary>After so much work time is given away.</summary>
+    private const long Slice = 5000;
+
     private readonly Wanted _wanted;
     private readonly TileFits _fits;
     private readonly StripFill[] _strips;
     private readonly int[] _corners;
     private readonly List<int[]> _open = [];
     private readonly int[] _held = new int[256];
-    private readonly List<(long Weight, int[] Fill)> _found = [];
+    private List<(long Weight, int[] Fill)> _found = [];
     private long[] _weights = [];
     private int[] _most = [];
     private double[] _density = [];
     private long _above;
-    private bool _all;
     private long _end;
-    private bool _cutOff;
+    private int _limit;
+    private long _rest;
 
     public TileFill(Wanted wanted, TileFits fits)
     {
         (_wanted, _fits) = (wanted, fits);
         _strips = [new(wanted, Across.Upright), new(wanted, Across.Level)];
-        _corners = Array.ConvertAll(wanted.Kinds, k => Corners(k.Blank.Kept));
+        _corners = wanted.Corners;
     }
 
     /// <summary>How much work was done so far, in blanks tried.</summary>
     public long Work { get; private set; }
 
-    /// <summary>The heaviest fills found on the way, the heaviest last, and whether none is heavier; no fills where nothing is heavier than asked.</summary>
+    /// <summary>What the last search found: the heaviest fills on the way, the heaviest last, or all that are heavier than asked.</summary>
+    public IReadOnlyList<(long Weight, int[] Fill)> Found => _found;
+
+    /// <summary>Whether it went to its end: then no fill is heavier than the last found, or all are found.</summary>
+    public bool IsWhole { get; private set; }
+
+    /// <summary>Looks for the heaviest fills, a little at a time.</summary>
     /// <param name="weights">The weight of each kind.</param>
     /// <param name="above">Only fills heavier than this are looked for.</param>
     /// <param name="most">The most copies of each kind that are of use.</param>
     /// <param name="patience">After so much work it leaves off.</param>
-    public (IReadOnlyList<(long Weight, int[] Fill)> Fills, bool All) Heaviest(long[] weights, long above, int[] most, long patience = long.MaxValue)
+    public IEnumerable<bool> Heaviest(long[] weights, long above, int[] most, long patience = long.MaxValue)
     {
-        Begin(weights, above, most, patience);
+        Begin(weights, above, most, patience, int.MaxValue);
         foreach (var strips in _strips)
         {
             var (weight, fill) = strips.Heaviest(weights, most);
@@ -48,32 +57,25 @@ internal sealed class TileFill
 
         // Strips alone are reckoned already: every fill looked for below holds a block, and blocks come first.
         var order = Ordered();
-        Branch(order, order.Length, Array.FindIndex(order, IsStrip) is >= 0 and var strip ? strip : order.Length, 0, 0, 1.0, 4);
-        return (_found, !_cutOff);
+        return Slowly(new(order, order.Length, Array.FindIndex(order, IsStrip) is >= 0 and var strip ? strip : order.Length, 0, 0, 1.0, 4));
     }
 
-    /// <summary>Every fill heavier than asked, and whether these are all: it ends when there are more than the limit.</summary>
-    public (IReadOnlyList<(long Weight, int[] Fill)> Fills, bool All) All(long[] weights, long above, int[] most, int limit, long patience)
+    /// <summary>Looks for every fill heavier than asked, a little at a time; it leaves off when there are more than the limit.</summary>
+    public IEnumerable<bool> All(long[] weights, long above, int[] most, int limit, long patience)
     {
-        Begin(weights, above, most, patience);
-        _all = true;
+        Begin(weights, above, most, patience, limit);
         var order = Ordered();
-        _limit = limit;
-        Branch(order, order.Length, order.Length, 0, 0, 1.0, 4);
-        _all = false;
-        return (_found, !_cutOff);
+        return Slowly(new(order, order.Length, order.Length, 0, 0, 1.0, 4));
     }
 
-    private int _limit;
-
-    private void Begin(long[] weights, long above, int[] most, long patience)
+    private void Begin(long[] weights, long above, int[] most, long patience, int limit)
     {
-        (_weights, _above, _most) = (weights, above, most);
+        (_weights, _above, _most, _limit) = (weights, above, most, limit);
         _end = patience == long.MaxValue ? patience : Work + patience;
         _density = new double[weights.Length];
         for (var kind = 0; kind < weights.Length; kind++) _density[kind] = weights[kind] / _wanted.Area[kind];
-        _found.Clear();
-        _cutOff = false;
+        _found = [];
+        IsWhole = true;
     }
 
     private int[] Ordered()
@@ -83,42 +85,65 @@ internal sealed class TileFill
         return order;
     }
 
-    /// <summary>Adds each kind that is still open, in their order, and goes on from there.</summary>
-    private void Branch(int[] open, int n, int to, int count, long weight, double room, int corners)
+    // The first blanks of a tile are where time can be given away: below them there is little left to try.
+    private IEnumerable<bool> Slowly(Level at)
     {
-        while (_open.Count <= count) _open.Add(new int[_weights.Length]);
-        var next = _open[count];
-        for (var i = 0; i < to; i++)
+        for (var i = 0; i < at.To && !Ends(at, i); i++)
         {
-            if (Work >= _end || (_all && _found.Count > _limit))
+            var below = Down(at, i);
+            if (below.N > 0 && at.Count < 2)
             {
-                _cutOff = true;
-                return;
+                foreach (var _ in Slowly(below)) yield return true;
+            }
+            else if (below.N > 0)
+            {
+                Branch(below);
             }
 
-            if ((i & 7) == 0 && weight + AtMost(open, i, n, room, corners) <= _above) return;
-            var kind = open[i];
-            Work++;
-            Insert(kind, count);
-            if (_fits.Fit(_held.AsSpan(0, count + 1)))
-            {
-                var heavier = weight + _weights[kind];
-                if (heavier > _above) Keep(heavier, _held[..(count + 1)]);
-                var (left, free) = (room - _wanted.Area[kind], corners - _corners[kind]);
-                var m = 0;
-                for (var j = i; j < n; j++)
-                {
-                    var other = open[j];
-                    if (_corners[other] > free || _wanted.Area[other] > left + 1e-9 || !_fits.Pair(kind, other)) continue;
-                    if (other == kind && Copies(kind, count + 1) >= _most[kind]) continue;
-                    next[m++] = other;
-                }
-
-                if (m > 0) Branch(next, m, m, count + 1, heavier, left, free);
-            }
-
-            Remove(kind, count);
+            Remove(at.Open[i], at.Count);
+            if (Work + _fits.Work < _rest) continue;
+            _rest = Work + _fits.Work + Slice;
+            yield return true;
         }
+    }
+
+    private void Branch(in Level at)
+    {
+        for (var i = 0; i < at.To && !Ends(at, i); i++)
+        {
+            if (Down(at, i) is { N: > 0 } below) Branch(below);
+            Remove(at.Open[i], at.Count);
+        }
+    }
+
+    /// <summary>Whether nothing from this kind on is of use, or there is no more patience.</summary>
+    private bool Ends(in Level at, int i)
+    {
+        if (Work < _end && _found.Count <= _limit) return (i & 7) == 0 && at.Weight + AtMost(at.Open, i, at.N, at.Room, at.Corners) <= _above;
+        IsWhole = false;
+        return true;
+    }
+
+    /// <summary>Puts a kind to the tile, and says which may still follow; none where it does not go in.</summary>
+    private Level Down(in Level at, int i)
+    {
+        while (_open.Count <= at.Count) _open.Add(new int[_weights.Length]);
+        var (kind, count, next) = (at.Open[i], at.Count, _open[at.Count]);
+        Work++;
+        Insert(kind, count);
+        if (!_fits.Fit(_held.AsSpan(0, count + 1))) return default;
+        var heavier = at.Weight + _weights[kind];
+        if (heavier > _above) Keep(heavier, _held[..(count + 1)]);
+        var (left, free, m) = (at.Room - _wanted.Area[kind], at.Corners - _corners[kind], 0);
+        for (var j = i; j < at.N; j++)
+        {
+            var other = at.Open[j];
+            if (_corners[other] > free || _wanted.Area[other] > left + 1e-9 || !_fits.Pair(kind, other)) continue;
+            if (other == kind && Copies(kind, count + 1) >= _most[kind]) continue;
+            next[m++] = other;
+        }
+
+        return new(next, m, m, count + 1, heavier, left, free);
     }
 
     /// <summary>No more than this can still be added: the densest first, the last in part; and no more than there are corners for.</summary>
@@ -164,7 +189,7 @@ internal sealed class TileFill
 
     private void Keep(long weight, int[] fill)
     {
-        if (!_all) _above = weight;
+        if (_limit == int.MaxValue) _above = weight;
         _found.Add((weight, fill));
     }
 
@@ -194,15 +219,13 @@ internal sealed class TileFill
 
     private bool IsStrip(int kind) => _wanted.Across[kind] != Across.No;
 
-    private static int Corners(Sides kept)
-    {
-        var corners = 0;
-        for (var quarter = 0; quarter < 4; quarter++)
-        {
-            var pair = (Sides)(((3 << quarter) | (3 << quarter >> 4)) & 15);
-            if ((kept & pair) == pair) corners++;
-        }
-
-        return corners;
-    }
+    /// <summary>A tile in the making.</summary>
+    /// <param name="Open">The kinds that may still be added, in their order.</param>
+    /// <param name="N">How many they are.</param>
+    /// <param name="To">Only the first so many may be the next.</param>
+    /// <param name="Count">How many blanks it holds.</param>
+    /// <param name="Weight">What they weigh.</param>
+    /// <param name="Room">The share of the tile that is left.</param>
+    /// <param name="Corners">How many of its corners are free.</param>
+    private readonly record struct Level(int[] Open, int N, int To, int Count, long Weight, double Room, int Corners);
 }

@@ -8,28 +8,26 @@ internal sealed class TileFits
     private readonly CornerFits _corners;
     private readonly Dictionary<UInt128, bool> _known = [];
     private readonly Sections _sections = new();
-    private readonly bool[] _together;
+    private readonly sbyte[] _together;
 
     public TileFits(Wanted wanted)
     {
         _wanted = wanted;
         _parcels = new(wanted.Stock);
         _corners = new(wanted);
-        var n = wanted.Kinds.Length;
-        _together = new bool[n * n];
-        Span<int> pair = stackalloc int[2];
-        for (var i = 0; i < n; i++)
-        {
-            for (var j = i; j < n; j++)
-            {
-                (pair[0], pair[1]) = (i, j);
-                _together[(i * n) + j] = _together[(j * n) + i] = Find(pair);
-            }
-        }
+        _together = new sbyte[wanted.Kinds.Length * wanted.Kinds.Length];
     }
 
+    /// <summary>How much work was done so far beside looking up: so many joins of parcels count as one.</summary>
+    public long Work => _parcels.Joins / 16;
+
     /// <summary>Whether two kinds share a tile.</summary>
-    public bool Pair(int one, int other) => _together[(one * _wanted.Kinds.Length) + other];
+    public bool Pair(int one, int other)
+    {
+        ref var known = ref _together[(Math.Min(one, other) * _wanted.Kinds.Length) + Math.Max(one, other)];
+        if (known == 0) known = (sbyte)(_wanted.Nest(one, other) || Find([Math.Min(one, other), Math.Max(one, other)]) ? 1 : -1);
+        return known > 0;
+    }
 
     /// <summary>Whether blanks of these kinds share a tile.</summary>
     /// <param name="kinds">A place in the list of kinds for every blank, in rising order.</param>
@@ -53,8 +51,22 @@ internal sealed class TileFits
         if (kinds.Length > Parcels.Most) return Find(kinds);
         UInt128 key = 0;
         foreach (var kind in kinds) key = (key << 16) | (uint)(kind + 1);
-        if (!_known.TryGetValue(key, out fit)) _known[key] = fit = Find(kinds);
+        if (!_known.TryGetValue(key, out fit)) _known[key] = fit = (kinds.Length < 4 || FitsWithoutAny(kinds)) && Find(kinds);
         return fit;
+    }
+
+    // What shares a tile shares it without any one of them too; that is known of most, and it is soon said that a set shares none.
+    private bool FitsWithoutAny(ReadOnlySpan<int> kinds)
+    {
+        Span<int> others = stackalloc int[kinds.Length - 1];
+        for (var i = 0; i < kinds.Length; i++)
+        {
+            kinds[..i].CopyTo(others);
+            kinds[(i + 1)..].CopyTo(others[i..]);
+            if (!Fit(others)) return false;
+        }
+
+        return true;
     }
 
     // Strips of one tile lie side by side: what counts is their sum and who needs an end.
@@ -82,5 +94,5 @@ internal sealed class TileFits
     private bool Find(ReadOnlySpan<int> kinds) =>
         OnlyStrips(kinds, out var fit)
             ? fit
-            : _sections.Fill(_wanted, kinds) && _sections.Ways.Length <= Parcels.Most && _parcels.Fit(_sections.Ways);
+            : _sections.Fill(_wanted, kinds) && _sections.Ways.Length <= Parcels.Most && _parcels.Fit(_sections.Ways, _sections.TurnsAsOne);
 }

@@ -20,7 +20,7 @@ internal static class Forms
     public static readonly Form Job = new(
         "job",
         new("format", "\"gaugerod-job/1\"", true), new("name", "a name such as \"Guest shower\"", true), new("note", "text"),
-        new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("edgeJoint", ASmallLength),
+        new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("edgeJoint", ASmallLength), new("cutting", "a group such as { \"order\": [\"tiles\", \"cuts\"] }"),
         new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true));
 
     public static readonly Form Product = new(
@@ -29,7 +29,7 @@ internal static class Forms
         new("thickness", ASmallLength), new("bondCoat", ASmallLength), new("perBox", "a whole number such as 12"),
         new("turn", "\"free\", \"half\" or \"none\""), new("grain", "\"along width\" or \"along height\""), new("blend", "a whole number such as 3"),
         new("class", "\"natural\", \"calibrated\" or \"rectified\""),
-        new("variation", ASmallLength), new("warpage", ASmallLength), new("kerf", "a length such as \"1/16\""),
+        new("variation", ASmallLength), new("warpage", ASmallLength), new("kerf", "a length such as \"1/16\""), new("cut", "\"wet saw\" or \"snap\""), new("leastStrip", "a length such as \"1/2\""),
         new("breakage", "a whole number such as 3"), new("spares", "a whole number such as 6"), new("flatPercent", "a whole number such as 5, or null"));
 
     public static readonly Form Trim = new(
@@ -40,6 +40,8 @@ internal static class Forms
 
     public static readonly Form EdgeTrim = new(
         "edgeTrim", new("of", "a trim's name", true), new("joints", "\"staggered\""), new("stagger", "a length such as \"2\""), new("corner", "\"mitred\""));
+
+    public static readonly Form Cutting = new("cutting", new("order", "a list [ ]"), new("fence", ASmallLength), new("keep", "a length such as \"2\""));
 
     public static readonly Form OutlineFace = new(
         "outlineFace",
@@ -134,7 +136,7 @@ internal static class Forms
 
     public static readonly IReadOnlyList<Form> All =
     [
-        Job, Product, Trim, EdgeTrim, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
+        Job, Product, Trim, EdgeTrim, Cutting, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
         RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant,
     ];

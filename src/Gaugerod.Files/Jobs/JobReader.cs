@@ -66,6 +66,7 @@ public static class JobReader
         var paper = fields.Word("paper", Words.Papers, inches ? Paper.Letter : Paper.A4);
         var edgeJoint = fields.Length("edgeJoint", LengthRange.Joint, inches ? Length.FromInches(0, 1, 8) : Length.FromMillimetres(3));
 
+        var cutting = CuttingReader.Read(fields["cutting"], values);
         var productNames = new Uniques("the products", parts: false);
         var products = fields.Items("products", atLeast: 1).Select(n => ProductReader.Read(n, values, productNames)).ToList();
         var trimNames = new Uniques("the trims", parts: false);
@@ -83,6 +84,7 @@ public static class JobReader
             products.Select(p => p.Product).OfType<Product>().ToSequence(), faces.Select(f => f.Face).OfType<Face>().ToSequence(), runs.OfType<RunRequest>().ToSequence())
         {
             Trims = trims.Select(t => t.Trim).OfType<TrimProduct>().ToSequence(),
+            Cutting = cutting,
         };
     }
 

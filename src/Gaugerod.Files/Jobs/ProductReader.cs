@@ -20,6 +20,7 @@ internal static class ProductReader
 
         // What a continuous wet-saw blade usually takes; from memory, to be found in a blade's own data.
         var kerf = values.Unit == LengthUnit.Inch ? Length.FromInches(0, 1, 16) : Length.FromSteps(5120);
+        var snaps = Snaps(fields, values);
         var product = new Product(name ?? "", width ?? Length.Zero, height ?? Length.Zero, fields.Length("thickness", LengthRange.Layer, Length.Zero))
         {
             BondCoat = fields.Length("bondCoat", LengthRange.Layer, Length.Zero),
@@ -30,12 +31,23 @@ internal static class ProductReader
             Class = values.Word(fields["class"], Words.Classes),
             Variation = fields.Length("variation", LengthRange.Tolerance),
             Warpage = fields.Length("warpage", LengthRange.Tolerance),
-            Kerf = fields.Length("kerf", LengthRange.Kerf, kerf),
+            Kerf = fields.Length("kerf", LengthRange.Kerf, snaps is null ? kerf : Length.Zero),
+            Snaps = snaps,
             Breakage = values.Whole(fields["breakage"], 0, MostTiles) ?? 0,
             Spares = values.Whole(fields["spares"], 0, MostTiles) ?? 0,
             FlatPercent = values.Whole(fields["flatPercent"], 0, 100),
         };
         return (name, name is null || width is null || height is null ? null : product);
+    }
+
+    /// <summary>The least strip of a tile that is snapped; null where it is sawn. 10 mm or 3/8 in where none is said: common practice, no source.</summary>
+    private static Length? Snaps(Fields fields, Values values)
+    {
+        var isSnapped = fields.Word("cut", Words.Cutters, false);
+        var least = fields.Length("leastStrip", LengthRange.Strip);
+        if (!isSnapped && fields["leastStrip"] is { } strip) values.Log.AddSaid(strip, "a least strip of a tile that is sawn", "\"cut\": \"snap\" beside it, or no least strip");
+        if (isSnapped && fields["kerf"] is { } blade) values.Log.AddSaid(blade, "what a blade takes of a tile that is snapped", "\"cut\": \"wet saw\", or no kerf");
+        return isSnapped ? least ?? (values.Unit == LengthUnit.Inch ? Length.FromInches(0, 3, 8) : Length.FromMillimetres(10)) : null;
     }
 
     private static int? Blend(Fields fields, Values values)

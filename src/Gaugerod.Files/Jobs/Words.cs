@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Bonds;
+using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rooms;
@@ -32,6 +33,7 @@ internal static class Words
     public static readonly Words<Paper> Papers = new(("letter", Paper.Letter), ("a4", Paper.A4));
     public static readonly Words<Turning> Turns = new(("free", Turning.Free), ("half", Turning.Half), ("none", Turning.None));
     public static readonly Words<Grain> Grains = new(("along width", Grain.AlongWidth), ("along height", Grain.AlongHeight));
+    public static readonly Words<bool> Cutters = new(("snap", true), ("wet saw", false));
     public static readonly Words<TileClass> Classes = new(("natural", TileClass.Natural), ("calibrated", TileClass.Calibrated), ("rectified", TileClass.Rectified));
 
     public static readonly Words<EdgeKind> EdgeKinds = new(
@@ -64,6 +66,9 @@ internal static class Words
     public static readonly Words<bool> BorderCorners = new(("mitred", true), ("butt", false));
     public static readonly Words<Corners> CornerWays = new(("wrap", Corners.Wrap), ("restart", Corners.Restart));
     public static readonly Words<CentreOn> Centres = new(("tile", CentreOn.Tile), ("joint", CentreOn.Joint), ("either", CentreOn.Either));
+
+    public static readonly Words<CuttingAim> CuttingAims = new(
+        ("tiles", CuttingAim.Tiles), ("laid by", CuttingAim.LaidBy), ("cuts", CuttingAim.Cuts), ("courses", CuttingAim.Courses), ("offcuts", CuttingAim.Offcuts));
 
     public static readonly Words<Criterion> Criteria = new(
         ("musts", Criterion.Musts), ("wishes", Criterion.Wishes), ("slivers", Criterion.Slivers), ("smallest", Criterion.Smallest),

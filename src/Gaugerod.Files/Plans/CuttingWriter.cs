@@ -2,6 +2,7 @@ using System.Text.Json;
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane;
+using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Files.Plans;
 
@@ -23,13 +24,18 @@ internal static class CuttingWriter
         json.WriteNumber("bought", cutting.Bought);
         json.WriteNumber("lowerBound", cutting.LowerBound);
         json.WriteBoolean("proved", cutting.Proved);
+        json.WriteNumber("alone", cutting.Alone);
         json.WriteList("proofs", cutting.Proofs, proof => WriteProof(json, proof));
+        json.WriteList("weighings", cutting.Weighings, proof => WriteWeighing(json, proof));
+        if (cutting.Fewest is { } fewest) WriteCost(json, "fewest", fewest);
+        if (cutting.Simple is { } simple) WriteCost(json, "simple", simple);
         json.WriteList("settings", cutting.Settings, setting =>
         {
             json.WriteStartObject();
             json.WriteLength("fence", setting.Fence);
             json.WriteString("along", setting.Across ? "width" : "height");
             json.WriteNames("pieces", setting.Pieces);
+            if (setting.Parts.Count > 0) json.WriteList("parts", setting.Parts, json.WriteNumberValue);
             json.WriteEndObject();
         });
         json.WriteNames("byHand", cutting.ByHand);
@@ -46,6 +52,34 @@ internal static class CuttingWriter
         json.WriteNumber("removed", proof.Removed);
         json.WriteNumber("oddGroups", proof.OddGroups);
         json.WriteNumber("tiles", proof.Tiles);
+        json.WriteString("reckoned", proof.AtTheMiddle ? "at the middle" : "at the longer end");
+        json.WriteEndObject();
+    }
+
+    private static void WriteWeighing(Utf8JsonWriter json, WeighingProof proof)
+    {
+        json.WriteStartObject();
+        json.WriteNumber("heaviest", proof.Heaviest);
+        json.WriteNumber("tiles", proof.Tiles);
+        json.WriteNumber("tried", proof.Tried);
+        json.WriteList("kinds", proof.Kinds, kind =>
+        {
+            json.WriteStartObject();
+            json.WriteNumber("weight", kind.Weight);
+            json.WriteNames("pieces", kind.Pieces);
+            json.WriteEndObject();
+        });
+        json.WriteEndObject();
+    }
+
+    private static void WriteCost(Utf8JsonWriter json, string name, CuttingCost cost)
+    {
+        json.WriteStartObject(name);
+        json.WriteNumber("tiles", cost.Tiles);
+        json.WriteNumber("settings", cost.Settings);
+        json.WriteNumber("laidBy", cost.LaidBy);
+        json.WriteNumber("cuts", cost.Cuts);
+        json.WriteNumber("left", cost.Left);
         json.WriteEndObject();
     }
 
@@ -73,6 +107,20 @@ internal static class CuttingWriter
             json.WriteNumber("quarters", piece.Turned);
             json.WriteEndObject();
         });
+        if (tile.Nests) json.WriteBoolean("nests", true);
+        if (tile.Cuts.Count > 0) json.WriteList("cuts", tile.Cuts, cut => WriteCut(json, cut));
+        if (tile.Left.Count > 0) json.WriteRings("left", tile.Left.Select(Ring.Of).ToSequence());
+        json.WriteEndObject();
+    }
+
+    private static void WriteCut(Utf8JsonWriter json, SawCut cut)
+    {
+        json.WriteStartObject();
+        json.WriteString("along", cut.Upright ? "width" : "height");
+        json.WriteLength("at", cut.At);
+        json.WriteLength("fence", cut.Fence);
+        json.WriteString("against", (cut.Upright, cut.FromFar) switch { (true, false) => "left", (true, true) => "right", (false, false) => "bottom", _ => "top" });
+        json.WriteRing("over", Ring.Of(cut.Over));
         json.WriteEndObject();
     }
 }

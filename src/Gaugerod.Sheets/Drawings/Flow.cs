@@ -37,6 +37,9 @@ internal sealed record Block(double Height, Action<Pen, double, double> Draw)
 /// <summary>Where a flow puts its blocks: a pen and the columns of one page.</summary>
 internal sealed record Columns(Pen Pen, Frame Area, int Count, double Gap)
 {
+    /// <summary>Whether it is what other words leave of a page: what is too high for it may fit the next page.</summary>
+    public bool IsRest { get; init; }
+
     public double Width => (Area.Width - (Gap * (Count - 1))) / Count;
 
     public double Left(int column) => Area.X + (column * (Width + Gap));
@@ -53,12 +56,13 @@ internal sealed class Flow(Columns first, Func<Columns> next)
 
     private bool Fits(double height) => _y + height <= _columns.Area.Bottom + 0.001;
 
-    private bool AtTop => _y <= _columns.Area.Y;
+    /// <summary>Whether going on elsewhere gives no more room than there is here.</summary>
+    private bool AtTop => !_columns.IsRest && _y <= _columns.Area.Y;
 
     /// <summary>Puts a block where it fits whole.</summary>
     public void Add(Block block)
     {
-        if (!Fits(block.Height) && !AtTop) Break();
+        BreakUntil(block.Height);
         Put(block);
     }
 
@@ -71,7 +75,7 @@ internal sealed class Flow(Columns first, Func<Columns> next)
         if (rows.Count == 0) return;
         var all = head.Height + rows.Sum(r => r.Height);
         if (whole && !AtTop && !Fits(all) && all <= _columns.Area.Height) Break();
-        if (!Fits(head.Height + rows[0].Height) && !AtTop) Break();
+        BreakUntil(head.Height + rows[0].Height);
         Put(head);
         foreach (var row in rows)
         {
@@ -99,7 +103,12 @@ internal sealed class Flow(Columns first, Func<Columns> next)
     }
 
     /// <summary>What is left of the page below the last block, in columns of its own.</summary>
-    public Columns Rest(int count, double gap) => new(_columns.Pen, _columns.Area with { Y = _y, Height = Math.Max(0, _columns.Area.Bottom - _y) }, count, gap);
+    public Columns Rest(int count, double gap) => new(_columns.Pen, _columns.Area with { Y = _y, Height = Math.Max(0, _columns.Area.Bottom - _y) }, count, gap) { IsRest = true };
+
+    private void BreakUntil(double height)
+    {
+        while (!Fits(height) && !AtTop) Break();
+    }
 
     private void Put(Block block)
     {

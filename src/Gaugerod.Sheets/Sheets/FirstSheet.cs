@@ -55,7 +55,7 @@ internal static class FirstSheet
         var named = RunPicture.Draw(page.Pen, book.Plan, run, scale, content.X, y, content.Width, first, figures);
         if (!named) first = FirstTile.Black(first);
         y += RunPicture.HeightAt(run, scale) + 1;
-        Words(book, run, first, withOrder, new(page.Pen, new(content.X, y, content.Width, content.Bottom - y), 1, 0), name, page.Description);
+        Words(book, run, first, withOrder, new(page.Pen, new(content.X, y, content.Width, content.Bottom - y), 1, 0) { IsRest = true }, name, page.Description);
     }
 
     private static void Words(SheetBook book, RunPlan run, IReadOnlyList<FirstTile> first, bool withOrder, Columns room, string name, string description)

@@ -17,7 +17,7 @@ public sealed class CutPlanPropertyTests
         Gen.Select(Gen.Long[10, 40], Gen.Enum<Turning>(), Gen.Long[0, 4], (w, turning, kerf) => Tile(w, w, turning, kerf)));
 
     [Fact]
-    public void Every_piece_is_made_once_and_lies_in_its_tile_a_kerf_from_the_other() =>
+    public void Every_piece_is_made_once_and_lies_in_its_tile_a_kerf_from_the_others() =>
         Jobs(40).Each(
             (tile, pieces) =>
             {
@@ -25,27 +25,13 @@ public sealed class CutPlanPropertyTests
                 var byId = pieces.ToDictionary(p => p.Id, StringComparer.Ordinal);
                 Assert.Equal(byId.Keys.Order(StringComparer.Ordinal), plan.Tiles.SelectMany(t => t.Pieces).Select(p => p.Id).Order(StringComparer.Ordinal));
                 Assert.Equal(Enumerable.Range(1, plan.Bought), plan.Tiles.Select(t => t.Number));
-                Assert.Equal(plan.LowerBound, plan.Bought);
+                Assert.True(plan.LowerBound <= plan.Bought);
 
                 // Read in the order given: each tile's first piece is the first not yet cut.
                 var place = pieces.Select((p, i) => (p.Id, i)).ToDictionary(p => p.Id, p => p.i, StringComparer.Ordinal);
                 var firsts = plan.Tiles.Select(t => place[t.Pieces[0].Id]).ToArray();
                 Assert.Equal(firsts.Order(), firsts);
-
-                foreach (var cut in plan.Tiles)
-                {
-                    foreach (var lying in cut.Pieces)
-                    {
-                        var piece = byId[lying.Id];
-                        Assert.Contains(lying.Turned, CutPlanReferee.Turns(tile, piece));
-                        Assert.Equal(CutPlanReferee.Lie(piece.Outline, piece.Cell, lying.Turned), lying.At);
-                        var box = lying.At.Bounds;
-                        Assert.True(box.Left >= Length.Zero && box.Bottom >= Length.Zero && box.Right <= tile.Width && box.Top <= tile.Height);
-                    }
-
-                    Assert.InRange(cut.Pieces.Count, 1, 2);
-                    if (cut.Pieces.Count == 2) Assert.True(CutPlanReferee.Apart(cut.Pieces[0].At.Bounds, cut.Pieces[1].At.Bounds, tile.Kerf));
-                }
+                Assert.All(plan.Tiles, cut => Assert.Null(CutPlanReferee.Fault(tile, cut, byId)));
             },
             iter: 2000);
 
@@ -54,14 +40,17 @@ public sealed class CutPlanPropertyTests
         Jobs(8).Each(
             (tile, pieces) =>
             {
+                var plan = CuttingPlanner.Plan(tile, pieces, Tape.Millimetres);
                 var least = PairingCase.LeastByTryingAll(pieces.Count, (i, j) => CutPlanReferee.MayShare(tile, pieces[i], pieces[j]));
-                Assert.Equal(least, CuttingPlanner.Plan(tile, pieces, Tape.Millimetres).Bought);
+                Assert.True(plan.Bought <= least, $"{plan.Bought} tiles, by twos {least}");
+                if (pieces.All(piece => piece.Cuts.Count <= 1)) Assert.Equal((least, least), (plan.Bought, plan.LowerBound));
+                Assert.True(CuttingPlanner.Count(tile, pieces) >= plan.Bought);
             },
             iter: 1500);
 
     [Fact]
     public void One_more_piece_never_takes_fewer_tiles() =>
-        Jobs(30).Where(j => j.V1.Count > 0).Each(
+        Jobs(12).Where(j => j.V1.Count > 0).Each(
             (tile, pieces) =>
             {
                 var before = CuttingPlanner.Plan(tile, pieces.Skip(1).ToSequence(), Tape.Millimetres).Bought;

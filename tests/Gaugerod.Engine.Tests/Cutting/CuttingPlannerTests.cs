@@ -93,20 +93,69 @@ public sealed class CuttingPlannerTests
     }
 
     [Fact]
-    public void Corner_notch_and_hole_pieces_take_a_tile_each()
+    public void Four_corner_pieces_come_from_the_four_corners_of_one_tile()
     {
         var tile = Tile(600, 300);
-        var plan = Plan(
-            tile, Corner(tile, "A1", Mm(100), Mm(100)), Corner(tile, "A2", Mm(100), Mm(100), PieceKind.Notch),
-            Corner(tile, "A3", Mm(100), Mm(100), PieceKind.Hole), Corner(tile, "A4", Mm(100), Mm(100), PieceKind.Taper));
-        Assert.Equal(4, plan.Bought);
-        Assert.Equal(4, plan.LowerBound);
+        Piece[] four = [.. Enumerable.Range(1, 4).Select(i => Corner(tile, $"A{i}", Mm(200), Mm(100)))];
+
+        // A tile turned half round gives a left lower corner two pieces; the other two corners want pieces that keep the right lower one.
+        Assert.Equal(2, Plan(tile, four).Bought);
+        var square = Tile(300, 300);
+        var plan = Plan(square, [.. Enumerable.Range(1, 5).Select(i => Corner(square, $"A{i}", Mm(140), Mm(100)))]);
+        Assert.Equal(2, plan.Bought);
+        Assert.True(plan.Proved);
         Assert.Empty(plan.Proofs);
+        var proof = Assert.Single(plan.Weighings);
+        Assert.Equal(2, proof.Tiles);
+        Assert.Equal(["A1", "A2", "A3", "A4", "A5"], Assert.Single(proof.Kinds).Pieces);
+
+        // A corner piece is cut twice; the cut that parts two serves both.
+        Assert.Equal([4, 1], plan.Tiles.Select(cut => cut.Pieces.Count).OrderDescending());
+        Assert.All(plan.Tiles, cut => Assert.InRange(cut.Cuts.Count, 2 * cut.Pieces.Count - 1, 2 * cut.Pieces.Count + 1));
+    }
+
+    [Fact]
+    public void What_a_job_asks_for_first_decides_whether_a_part_waits_for_another_setting()
+    {
+        var tile = Tile(600, 300);
+        Piece[] pieces =
+        [
+            Straight(tile, "A1", TileSide.Right, Mm(200)), Straight(tile, "A2", TileSide.Left, Mm(390)),
+            Straight(tile, "A3", TileSide.Right, Mm(280)), Straight(tile, "A4", TileSide.Left, Mm(280)),
+        ];
+        var fewest = Plan(tile, pieces);
+        Assert.Equal((2, 1), (fewest.Bought, fewest.Fewest!.LaidBy));
+        Assert.Equal((3, 0), (fewest.Simple!.Tiles, fewest.Simple.LaidBy));
+        var simple = CuttingPlanner.Plan(tile, pieces.ToSequence(), Tape.Millimetres, CuttingAims.Usual with { Order = [CuttingAim.LaidBy, CuttingAim.Tiles, CuttingAim.Cuts] });
+        Assert.Equal((3, 2, false), (simple.Bought, simple.LowerBound, simple.Proved));
+        Assert.Equal(fewest.Simple, simple.Simple);
+    }
+
+    [Fact]
+    public void Two_pieces_of_a_tile_that_is_snapped_leave_nothing_between_them_or_a_strip_that_breaks_off()
+    {
+        var tile = Tile(600, 300, kerf: 0) with { Snaps = Mm(10) };
+        CuttingCost Cost(long one, long other) => Plan(tile, Straight(tile, "A1", TileSide.Right, Mm(one)), Straight(tile, "A2", TileSide.Left, Mm(other))).Fewest!;
+        Assert.Equal(1, Cost(200, 400).Tiles);
+        Assert.Equal(1, Cost(200, 390).Tiles);
+        Assert.Equal(2, Cost(200, 395).Tiles);
+        Assert.Equal(1, Plan(tile with { Snaps = null }, Straight(tile, "A1", TileSide.Right, Mm(200)), Straight(tile, "A2", TileSide.Left, Mm(395))).Bought);
+    }
+
+    [Fact]
+    public void Pieces_within_the_tolerance_share_a_setting_the_smallest_of_them()
+    {
+        var tile = Tile(600, 300);
+        Piece[] pieces = [.. new[] { 200, 201, 202, 203, 240 }.Select((kept, i) => Straight(tile, $"A{i + 1}", TileSide.Right, Mm(kept)))];
+        var plan = CuttingPlanner.Plan(tile, pieces.ToSequence(), Tape.Millimetres, CuttingAims.Usual with { Fence = Mm(2) });
+        Assert.Equal([Mm(240), Mm(201), Mm(200)], plan.Settings.Select(setting => setting.Fence));
+        Assert.Equal(["A2", "A3", "A4"], plan.Settings[1].Pieces);
+        Assert.Equal(3, plan.Fewest!.Settings);
     }
 
     [Fact]
     public void No_pieces_take_no_tiles() =>
-        Assert.Equal(new ProductCutting("tile", [], 0, 0, [], [], []), Plan(Tile(600, 300)));
+        Assert.Equal(new ProductCutting("tile", [], 0, 0, [], [], []) { Fewest = new(0, 0, 0, 0, 0), Simple = new(0, 0, 0, 0, 0) }, Plan(Tile(600, 300)));
 
     [Fact]
     public void A_piece_of_another_product_or_of_another_size_is_refused()
@@ -123,5 +172,5 @@ public sealed class CuttingPlannerTests
 
     // Rectangles from their lower left corner on, wherever the turn has left the first corner.
     private static CutTile Normal(CutTile tile) =>
-        tile with { Pieces = tile.Pieces.Select(p => p with { At = Ring.Of(p.At.Bounds) }).ToSequence() };
+        new(tile.Number, tile.Pieces.Select(p => p with { At = Ring.Of(p.At.Bounds) }).ToSequence());
 }

@@ -56,5 +56,5 @@ public sealed class SawSettingsTests
     }
 
     private static (Sequence<SawSetting> Settings, Sequence<string> ByHand) Of(params Piece[] pieces) =>
-        SawSettings.Of(Tile(600, 300), pieces.ToSequence(), Tape.Millimetres);
+        SawSettings.Of(Tile(600, 300), pieces.ToSequence(), [], Tape.Millimetres, new(Tile(600, 300), pieces, Tape.Millimetres, CuttingAims.Usual));
 }

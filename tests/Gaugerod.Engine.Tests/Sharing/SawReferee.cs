@@ -24,11 +24,11 @@ internal static class SawReferee
         }
 
         if (!layout.Blanks.Select(b => b.Blank).Order().SequenceEqual(Enumerable.Range(0, kinds.Length))) return "not every blank comes out once";
-        foreach (var (blank, lies, at) in layout.Blanks)
+        foreach (var (blank, (lies, _), at, _) in layout.Blanks)
         {
             if (!bench.Remove(at)) return $"blank {blank} does not lie on the bench";
             if (at.Width != lies.Width || at.Height != lies.Height) return $"blank {blank} is not of its size";
-            if (!stock.Ways(wanted.Kinds[kinds[blank]].Blank).Any(way => way.Lies == lies)) return $"blank {blank} lies in a way it may not";
+            if (!stock.Ways(wanted.Kinds[kinds[blank]].Cutout).Any(way => way.Lies.Blank == lies)) return $"blank {blank} lies in a way it may not";
             if ((lies.Kept & ~Factory(at, stock)) != 0) return $"blank {blank} has a cut side where it needs a factory side";
         }
 

@@ -1,0 +1,68 @@
+using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Cutting;
+
+/// <summary>Gathers the tiles of a cut plan, numbers them, and says what they cost.</summary>
+/// <param name="product">The tile.</param>
+/// <param name="pieces">All its pieces, as one reads them.</param>
+/// <param name="fences">What the fence is set to.</param>
+internal sealed class CutPlanMaker(Product product, Sequence<Piece> pieces, Fences fences)
+{
+    private readonly List<(int First, Func<int, CutTile> Lay)> _tiles = [];
+    private readonly List<PairingProof> _pairings = [];
+    private readonly List<WeighingProof> _weighings = [];
+    private int _alone;
+
+    /// <summary>The least number of tiles known so far.</summary>
+    public int Least { get; private set; }
+
+    /// <summary>What the plan costs.</summary>
+    public CuttingCost Cost
+    {
+        get
+        {
+            var tiles = Numbered();
+            var cuts = tiles.SelectMany(tile => tile.Cuts).ToList();
+            var laidBy = tiles.Sum(tile => Math.Max(0, tile.Cuts.Select(cut => cut.Fence).Distinct().Count() - 1));
+            var left = tiles.SelectMany(tile => tile.Left).Count(fences.IsKept);
+            return new(tiles.Count, cuts.Select(cut => cut.Fence).Distinct().Count(), laidBy, cuts.Count, left);
+        }
+    }
+
+    /// <summary>A piece that takes a tile to itself in any plan.</summary>
+    public void Alone(int at, BenchPiece piece)
+    {
+        _tiles.Add((at, number => new(number, [InTile.Place(piece.Piece, piece.Quarters)])));
+        _alone++;
+        Least++;
+    }
+
+    /// <summary>Pieces that share tiles, exchanged until the aims are served; null whenever a little work is done.</summary>
+    public IEnumerable<ProductCutting?> Share(Bench bench, SharedTiles shared, int[] places, CuttingAims aims)
+    {
+        IReadOnlyList<IReadOnlyList<int>> tiles = shared.Tiles;
+        foreach (var sofar in new Rearranging(bench, aims.Order).Steps(shared.Tiles))
+        {
+            tiles = sofar;
+            yield return null;
+        }
+
+        _tiles.AddRange(tiles.Select(tile => (places[tile.Min()], (Func<int, CutTile>)(number => bench.Lay(number, [.. tile.Order()])))));
+        _pairings.AddRange(shared.Pairings);
+        if (shared.Weighing is { } weighing) _weighings.Add(weighing);
+        Least += shared.Least;
+    }
+
+    /// <summary>The plan.</summary>
+    public ProductCutting Made(Tape tape)
+    {
+        var tiles = Numbered();
+        var (settings, byHand) = SawSettings.Of(product, pieces, tiles, tape, fences);
+        return new(product.Name, tiles.ToSequence(), tiles.Count, Least, _pairings.ToSequence(), settings, byHand) { Weighings = _weighings.ToSequence(), Alone = _alone };
+    }
+
+    private List<CutTile> Numbered() => [.. _tiles.OrderBy(tile => tile.First).Select((tile, i) => tile.Lay(i + 1))];
+}

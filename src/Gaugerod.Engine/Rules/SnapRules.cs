@@ -1,0 +1,62 @@
+using System.Globalization;
+using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.Engine.Rules;
+
+/// <summary>Pieces of a tile that is scored and snapped which no straight score gives, or whose strip is too narrow to break off clean.</summary>
+internal static class SnapRules
+{
+    private const int MostNamed = 12;
+
+    internal static IEnumerable<Finding> Findings(Product product, Sequence<Piece> pieces, Tape tape)
+    {
+        if (product.Snaps is not { } least) yield break;
+        var bent = pieces.Where(piece => piece.Kind is PieceKind.Notch or PieceKind.Slot or PieceKind.Hole || piece.UprightInner.Count > 0 || !IsConvex(piece.Upright.Points)).ToList();
+        if (bent.Count > 0)
+        {
+            yield return new(
+                FindingLevel.Warn, "snap", product.Name,
+                $"No straight score gives {Names(bent)}: a notch, a slot or a hole is sawn wet, ground or nipped.",
+                "straight cuts from side to side", string.Create(CultureInfo.InvariantCulture, $"{bent.Count} with an inner corner or a hole"), Remarks.NoSource);
+        }
+
+        var narrow = pieces.Except(bent).Select(piece => (Piece: piece, Strip: Narrowest(piece))).Where(of => of.Strip is { } strip && strip < least).ToList();
+        if (narrow.Count == 0) yield break;
+        yield return new(
+            FindingLevel.Warn, "snap", product.Name,
+            $"A strip too narrow to break off clean is kept or falls off at {Names([.. narrow.Select(of => of.Piece)])}: saw it wet, grind it off, or shift the line.",
+            $"at least {LengthText.Nearest(least, tape)} on either side of a score", Shown.Fine(narrow.Min(of => of.Strip!.Value), tape), Remarks.NoSource);
+    }
+
+    private static string Names(List<Piece> pieces) =>
+        string.Join(", ", pieces.Take(MostNamed).Select(piece => piece.Id)) + (pieces.Count > MostNamed ? string.Create(CultureInfo.InvariantCulture, $" and {pieces.Count - MostNamed} more") : "");
+
+    /// <summary>The narrower of what a cut keeps and what it takes off, of all of a piece's cuts; null without any.</summary>
+    private static Length? Narrowest(Piece piece)
+    {
+        if (!piece.OfRectangle) return null;
+        Length? narrowest = null;
+        foreach (var cut in piece.Cuts)
+        {
+            var strip = Length.Min(cut.Least, (cut.Away is TileSide.Left or TileSide.Right ? piece.Cell.Width : piece.Cell.Height) - cut.Least);
+            if (narrowest is null || strip < narrowest) narrowest = strip;
+        }
+
+        return narrowest;
+    }
+
+    private static bool IsConvex(Sequence<Point> points)
+    {
+        for (var i = 0; i < points.Count; i++)
+        {
+            var (a, b, c) = (points[i], points[(i + 1) % points.Count], points[(i + 2) % points.Count]);
+            if (((Int128)(b.X - a.X).Steps * (c.Y - b.Y).Steps) < (Int128)(b.Y - a.Y).Steps * (c.X - b.X).Steps) return false;
+        }
+
+        return true;
+    }
+}
