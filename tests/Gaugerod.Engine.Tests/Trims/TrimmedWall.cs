@@ -23,7 +23,7 @@ internal static class TrimmedWall
         from tile in Gen.Select(Gen.Int[90, 300], Gen.Int[90, 300], Gen.Int[1, 4])
         from bond in Gen.Int[0, 2]
         from trim in Gen.Select(Gen.Int[140, 320], Gen.Int[15, 60], Gen.Int[0, 4], Gen.Int[20, 60])
-        from kind in Gen.Enum<TrimKind>()
+        from kind in Gen.Enum<TrimKind>().Where(kind => kind is not (TrimKind.MitredEdge or TrimKind.EasedEdge))
         from piece in Gen.Int[0, 3]
         from asked in Gen.Select(Gen.Enum<TrimJoints>(), Gen.Int[0, 60], Gen.Enum<TrimCorner>(), Gen.Bool).Array[8]
         from trimmed in Gen.Bool.Array[8]

@@ -139,6 +139,16 @@ public sealed class TrimTests
     }
 
     [Fact]
+    public void A_bar_on_an_outer_corner_that_both_edges_name_is_one_bar()
+    {
+        var barred = Job.Replace("\"finish\": \"mitre\"", "\"finish\": \"profile\", \"trim\": { \"of\": \"bar\", \"joints\": \"none\" }", StringComparison.Ordinal)
+            .Replace("\"trims\": [", "\"trims\": [{ \"name\": \"bar\", \"kind\": \"profile\", \"length\": \"96\", \"width\": \"1/2\" },", StringComparison.Ordinal);
+        var plan = Planner.Plan(Read(barred));
+        Assert.Equal("north right", string.Join(", ", plan.Trims.Lines.Where(line => line.Product == "bar").Select(line => $"{line.Face} {line.Edge}")));
+        Assert.Equal(1, plan.Trims.Stocks.Single(stock => stock.Product == "bar").Bought);
+    }
+
+    [Fact]
     public void An_edge_that_is_eased_lists_the_tiles_that_end_at_it_and_buys_nothing()
     {
         var eased = Job.Replace("{ \"of\": \"bullnose\", \"stagger\": \"1\" }", "{ \"of\": \"eased\" }", StringComparison.Ordinal)
