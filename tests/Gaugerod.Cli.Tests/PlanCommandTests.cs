@@ -28,6 +28,23 @@ public sealed class PlanCommandTests
         Assert.StartsWith("%PDF-", await File.ReadAllTextAsync(bench.At("out/sheets.pdf")), StringComparison.Ordinal);
     }
 
+    /// <summary>A wall of 1800 by 2400 mm, invented; tile 600 by 300, joint 3: the first of three columns ends at 3 + 594, a joint on, at 600.</summary>
+    [Fact]
+    public async Task Where_a_niche_that_was_moved_is_to_be_framed_is_said_before_what_to_buy()
+    {
+        using var bench = new Bench { Works = Works.Real };
+        var job = bench.Put("job.json", """
+            { "format": "gaugerod-job/1", "name": "Niche wall", "units": "mm", "edgeJoint": 3, "products": [{ "name": "tile", "width": 600, "height": 300 }],
+              "faces": [{ "name": "wall", "readings": { "width": { "foot": 1800 }, "height": { "left": 2400 } },
+                "openings": [{ "name": "niche", "left": 620, "bottom": 1250, "width": 300, "height": 600, "range": { "left": [550, 680] } }] }],
+              "runs": [{ "name": "wall", "product": "tile", "faces": ["wall"], "bond": { "kind": "grid" }, "joint": 3 }] }
+            """);
+        Assert.Equal(Exit.Done, await bench.Run("plan", job, "--out", bench.At("out")));
+        var said = bench.Words.IndexOf("wall: Frame niche: left ", StringComparison.Ordinal);
+        Assert.InRange(said, 0, bench.Words.IndexOf("tile: ", StringComparison.Ordinal));
+        Assert.Contains("bottom 1250 mm, 300 mm wide, 600 mm high", bench.Words[said..], StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task Every_run_is_drawn_unrolled_beside_its_faces()
     {

@@ -28,6 +28,9 @@ internal static class JobWords
         ["halfTile"] = "half tiles", ["falls"] = "falls", ["from"] = "beginning", ["to"] = "end", ["least"] = "least joint", ["wanted"] = "wanted joint", ["most"] = "widest joint",
     };
 
+    /// <summary>A thing by its kind and its name, which may say the kind already: the hole drain, hole 1.</summary>
+    public static string Thing(string kind, string name) => name.StartsWith(kind, StringComparison.OrdinalIgnoreCase) ? name : $"the {kind} {name}";
+
     /// <summary>The place in words; "the job" for the whole.</summary>
     public static string Of(JsonObject root, string path)
     {

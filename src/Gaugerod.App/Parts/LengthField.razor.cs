@@ -40,6 +40,10 @@ public sealed partial class LengthField : Still
     [Parameter]
     public bool Required { get; set; }
 
+    /// <summary>What else of the job changes with it, given the text before and the value now.</summary>
+    [Parameter]
+    public Action<JsonObject, string, JsonNode?>? Also { get; set; }
+
     /// <summary>What is said while it is empty.</summary>
     [Parameter]
     public string Hint { get; set; } = "";
@@ -98,10 +102,15 @@ public sealed partial class LengthField : Still
     {
         _round++;
         if (Same(_text, _kept) || !Same(_at, Path) || Desk.ReadOnly) return;
+        var was = _kept;
         _kept = _text;
         JsonNode? value = _text.Trim().Length > 0 ? JsonValue.Create(_text) : Required ? JsonValue.Create("") : null;
         if (value is null) _kept = "";
-        Desk.Change(What ?? JobWords.Of(Desk.Root, Path), root => FieldValue.Put(root, Path, value), _goesOn);
+        Desk.Change(What ?? JobWords.Of(Desk.Root, Path), root =>
+        {
+            FieldValue.Put(root, Path, value);
+            Also?.Invoke(root, was, value);
+        }, _goesOn);
         _goesOn = true;
     }
 

@@ -31,15 +31,19 @@ internal sealed class SheetMaker(IJSRuntime js, LazyAssemblyLoader parts) : IAsy
     /// <summary>The job file's text whose sheets were asked for last.</summary>
     public string Text { get; private set; } = "";
 
+    /// <summary>The job on the desk they are of.</summary>
+    public string Job { get; private set; } = "";
+
     public bool Busy => Stage is MakingStage.Making or MakingStage.MakingHere;
 
     /// <summary>Makes the sheets of a job and hands them over.</summary>
+    /// <param name="job">The job on the desk.</param>
     /// <param name="text">The job file's text.</param>
     /// <param name="plan">Its plan, for a browser that gives no other thread.</param>
-    public async Task MakeAsync(string text, Plan plan)
+    public async Task MakeAsync(string job, string text, Plan plan)
     {
         if (Busy) return;
-        (Text, _name) = (text, JobFiles.NameOf(plan.Job.Name, "-sheets.pdf"));
+        (Job, Text, _name) = (job, text, JobFiles.NameOf(plan.Job.Name, "-sheets.pdf"));
         Tell(MakingStage.Making, "Getting ready");
         try
         {

@@ -80,6 +80,7 @@ internal static class PlanCommand
     private static async Task SayPlan(Plan plan, TextWriter words)
     {
         foreach (var run in plan.Runs) await words.WriteLineAsync($"{run.Request.Name}: {run.Best.Why}");
+        foreach (var thing in plan.ToBuild) await words.WriteLineAsync($"{thing.Face}: {thing.Words}. {thing.From}");
         foreach (var line in plan.Order)
         {
             await words.WriteLineAsync($"{line.Item}: {Packs(line)}. {line.Basis.TrimEnd('.')}.");

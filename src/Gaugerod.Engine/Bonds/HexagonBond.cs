@@ -23,7 +23,7 @@ internal static class HexagonBond
         {
             return new BondRefusal(
                 $"a tile {tiles.Say(w)} across the flats and {tiles.Say(h)} from point to point",
-                "a regular hexagon, or \"point\": how far a point stands out beyond the flats", [
+                "a regular hexagon, or how far a point stands out beyond the flats (\"point\") said too", [
                     tiles.Offer($"a height of {tiles.Say(regular * 4)}", 0, null, regular * 4),
                     tiles.Offer($"a width of {tiles.Say(across)}", 0, across, null),
                 ]);

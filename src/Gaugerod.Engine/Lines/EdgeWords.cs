@@ -7,7 +7,7 @@ internal static class EdgeWords
     public static string Of(string face, string edge)
     {
         var (thing, side) = Parts(edge);
-        if (thing.Length > 0) return $"{Side(side)} of the {thing} on {face}";
+        if (thing.Length > 0) return $"{Side(side)} of {The(thing)} on {face}";
         return IsSide(edge) ? $"{Side(edge)} of {face}" : $"{The(edge)} on {face}";
     }
 
@@ -15,7 +15,7 @@ internal static class EdgeWords
     public static string Of(string edge)
     {
         var (thing, side) = Parts(edge);
-        if (thing.Length > 0) return $"{Side(side)} of the {thing}";
+        if (thing.Length > 0) return $"{Side(side)} of {The(thing)}";
         return IsSide(edge) ? Side(edge) : The(edge);
     }
 
@@ -33,7 +33,8 @@ internal static class EdgeWords
         _ => HasNumber(side) ? side : "the " + side,
     };
 
-    private static string The(string name) => name.StartsWith("the ", StringComparison.Ordinal) ? name : "the " + name;
+    /// <summary>A name that ends in a number needs no article: side 2, opening 1.</summary>
+    private static string The(string name) => name.StartsWith("the ", StringComparison.Ordinal) || name.LastIndexOf(' ') is > 0 and var space && name[(space + 1)..].All(char.IsAsciiDigit) ? name : "the " + name;
 
     /// <summary>Edges that were given no name are called side 1, side 2 and so on.</summary>
     private static bool HasNumber(string name) => name.StartsWith("side ", StringComparison.Ordinal);

@@ -39,9 +39,14 @@ internal static class ProofMaker
 
         var bound = narrowed!.Bound;
         var tape = search.Model.Problem.Tape;
+        // A gable is as its maker meant it, not out of square: said is what is true of both.
+        const string Edges = "Not all edges run level and plumb; ";
+        var product = search.Model.Problem.Product;
         var words = tape.Down(bound) == tape.Down(smallest)
-            ? "The walls are out of square; no place that meets as many wants has a smallest cut that this tape would show to be larger."
-            : $"The walls are out of square; no place that meets as many wants has a smallest cut over {LengthText.Nearest(bound, tape)}.";
+            ? Edges + "no place that meets as many wants has a smallest cut that this tape would show to be larger."
+            : bound >= Length.Min(product.Width, product.Height)
+                ? Edges + "this is the best place found. That another leaves a larger smallest cut is not ruled out."
+                : $"{Edges}no place that meets as many wants has a smallest cut over {LengthText.Nearest(bound, tape)}.";
         return new(ProofKind.Bounded, bound, examined + narrowed.Examined, words);
     }
 }

@@ -60,7 +60,8 @@ internal static class Reasons
     /// <param name="narrowest">The edge of the smallest cut, in words; null where tiles are cut only off their corners or round.</param>
     /// <param name="wants">How the wants came out.</param>
     /// <param name="tape">The tape.</param>
-    public static string Why(Score score, string? narrowest, Sequence<WantOutcome> wants, Tape tape)
+    /// <param name="sheets">Whether chips were judged and sheets are bought.</param>
+    public static string Why(Score score, string? narrowest, Sequence<WantOutcome> wants, Tape tape, bool sheets = false)
     {
         var parts = new List<string> { score.Cuts == 0 ? "no tile is cut" : narrowest is null ? "no cut runs along a tile's side, so none leaves a strip" : $"smallest cut {LengthText.Narrowest(score.SmallestCut, tape)}, at {narrowest}" };
         var held = wants.Where(outcome => outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
@@ -68,7 +69,7 @@ internal static class Reasons
         var missed = wants.Where(outcome => !outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
         if (missed.Count > 0) parts.Add("but not " + string.Join(", nor ", missed));
         if (score.Slivers > 0) parts.Add(Count(score.Slivers, "sliver"));
-        parts.Add($"{Count(score.Cuts, "cut tile")}, {Count(score.Tiles, "tile")} in all");
+        parts.Add($"{Count(score.Cuts, sheets ? "cut chip" : "cut tile")}, {Count(score.Tiles, sheets ? "sheet" : "tile")} in all");
         return Sentence(string.Join("; ", parts));
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
@@ -9,19 +10,22 @@ namespace Gaugerod.Engine.Patterns;
 /// <summary>The lines to snap before a pattern's first tile, and the rods that are marked from them.</summary>
 internal sealed class PatternLines(PatternModel model, PatternPlaces places)
 {
-    /// <summary>Whether lines are snapped on a face: of the planes of a folded face only on that at the left end of the level line, from where they are measured.</summary>
+    /// <summary>
+    /// Whether lines are snapped by a face's first tile: of the planes of a folded face, over which one pattern runs, only by that
+    /// of one of them, whole and nearest to the middle of all.
+    /// </summary>
     public bool IsSnappedOn(PatternPlacing placing, int face)
     {
         if (model.Fields[face].Field.Face.Plane is not { } plane) return true;
-        var beside = new Point(plane.Bounds.Left, places.OnFace(placing, face).Y);
-        return RingChecks.Locate(model.Fields[face].Field.Face.Field.Outer, beside.Moved(Length.FromMillimetres(1), Length.Zero)) == Whereabouts.Inside;
+        return face == Enumerable.Range(0, model.Fields.Length).Where(f => string.Equals(model.Fields[f].Field.Face.Plane?.Face, plane.Face, StringComparison.Ordinal))
+            .OrderBy(f => places.Nearest(placing, f) is var nearest && nearest.Whole ? 0 : 1).ThenBy(f => places.Nearest(placing, f).Off).First();
     }
 
     /// <summary>The level and the plumb line through the first tile's mark on a face.</summary>
     public Sequence<SnapLine> Crossing(PatternPlacing placing, int face)
     {
         var at = places.OnFace(placing, face);
-        var name = model.Fields[face].Field.Face.Name;
+        var name = model.Fields[face].Field.Face.SetOut.Name;
         var mark = places.IsCorner ? "the lower left corner of the first tile" : "the middle of the first tile";
         return
         [
@@ -30,25 +34,31 @@ internal sealed class PatternLines(PatternModel model, PatternPlaces places)
         ];
     }
 
-    /// <summary>Rods along level and plumb, where the pattern comes round again that way within a few repeats.</summary>
+    /// <summary>Rods along level and plumb, where the pattern comes round again that way within a few repeats. They go over all planes of a folded face.</summary>
     public Sequence<Rod> Rods(PatternPlacing placing, int face)
     {
-        var (field, at) = (model.Fields[face].Field.Face, places.OnFace(placing, face));
+        var (field, at) = (model.Fields[face].Field.Face.SetOut, places.OnFace(placing, face));
         var bounds = field.Field.Outer.Bounds;
         var rods = new List<Rod>();
-        const string Same = "; each mark is the same corner of another tile like the first";
-        const string Middle = "; each mark is the middle of another tile like the first";
-        var words = places.IsCorner ? Same : Middle;
-        if (Step(Point.FromSteps(0, 1), bounds.Height) is { } up) rods.Add(new(Axis.Plumb, field.Name, "the level line" + words, at.Y, Marks(at.Y, up, bounds.Bottom, bounds.Top)));
-        if (Step(Point.FromSteps(1, 0), bounds.Width) is { } along) rods.Add(new(Axis.Level, field.Name, "the plumb line" + words, at.X, Marks(at.X, along, bounds.Left, bounds.Right)));
+        if (Steps(Point.FromSteps(0, 1), bounds.Height) is { } up) rods.Add(new(Axis.Plumb, field.Name, "the level line" + Words(up.Rows), at.Y, Marks(at.Y, up.Step, bounds.Bottom, bounds.Top)));
+        if (Steps(Point.FromSteps(1, 0), bounds.Width) is { } along) rods.Add(new(Axis.Level, field.Name, "the plumb line" + Words(along.Rows), at.X, Marks(at.X, along.Step, bounds.Left, bounds.Right)));
         return rods.ToSequence();
 
-        double? Step(Point way, Length over)
+        string Words(int rows)
+        {
+            var mark = places.IsCorner ? "the same corner" : "the middle";
+            return rows == 1
+                ? $"; each mark is {mark} of another tile like the first"
+                : string.Create(CultureInfo.InvariantCulture, $"; each mark is {mark} of tiles like the first, every {rows}{(rows == 2 ? "nd" : rows == 3 ? "rd" : "th")} in line with it, those between beside it");
+        }
+
+        (double Step, int Rows)? Steps(Point way, Length over)
         {
             // A long step, so that turning it back loses nothing.
             const int Far = 1 << 24;
             var laid = model.Heading.Back(Point.FromSteps(way.X.Steps * Far, way.Y.Steps * Far));
-            return places.StepAlong((double)laid.X.Steps / Far, (double)laid.Y.Steps / Far, over.Steps);
+            var (x, y) = ((double)laid.X.Steps / Far, (double)laid.Y.Steps / Far);
+            return places.StepAlong(x, y, over.Steps) is { } step ? (step / places.RowsWithin(x, y, step), places.RowsWithin(x, y, step)) : null;
         }
     }
 
@@ -57,7 +67,7 @@ internal sealed class PatternLines(PatternModel model, PatternPlaces places)
     {
         if (model.Heading.IsSquare) return [];
         var start = places.Marked(placing, face);
-        var field = model.Fields[face];
+        var field = model.Fields[face].Field.Face.Plane is { } plane ? new Pieces.TurnedField(Pieces.FieldRings.Of(plane.Whole), model.Heading) : model.Fields[face];
         return
         [
             .. Along(field.Field.Face, start, 1, 0, field, "the first tile's long side lies"),

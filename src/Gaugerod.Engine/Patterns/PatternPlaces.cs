@@ -38,7 +38,10 @@ internal sealed class PatternPlaces(PatternModel model)
     /// The mark that a face is set out from, as the bond lies: of the tiles like the first that lie whole on it, that nearest to its
     /// middle. Where none lies whole the nearest of all.
     /// </summary>
-    public Point Marked(PatternPlacing placing, int face)
+    public Point Marked(PatternPlacing placing, int face) => Nearest(placing, face).At;
+
+    /// <summary>The mark, whether a tile like the first lies whole there, and how far it is from the middle of all that is set out with the face.</summary>
+    public (Point At, bool Whole, Int128 Off) Nearest(PatternPlacing placing, int face)
     {
         var of = model.Fields[face].Field.Face;
         var bounds = of.Plane?.Bounds ?? of.Field.Outer.Bounds;
@@ -48,12 +51,16 @@ internal sealed class PatternPlaces(PatternModel model)
         foreach (var (i, j) in s_outwards)
         {
             var at = (X: x + (i * _repeats.A.X) + (j * _repeats.B.X), Y: y + (i * _repeats.A.Y) + (j * _repeats.B.Y));
-            if (WholeTile.Is(model.Fields[face], model.Bond.Motif[0].Shape.Moved(Length.FromSteps(at.X), Length.FromSteps(at.Y)))) return Stands(at.X, at.Y);
+            if (WholeTile.Is(model.Fields[face], model.Bond.Motif[0].Shape.Moved(Length.FromSteps(at.X), Length.FromSteps(at.Y)))) return Stands(at.X, at.Y, whole: true);
         }
 
-        return Stands(x, y);
+        return Stands(x, y, whole: false);
 
-        Point Stands(long left, long up) => Point.FromSteps(left + Mark.X.Steps, up + Mark.Y.Steps);
+        (Point At, bool Whole, Int128 Off) Stands(long left, long up, bool whole)
+        {
+            var at = Point.FromSteps(left + Mark.X.Steps, up + Mark.Y.Steps);
+            return (at, whole, Segments.Dot(middle, at, middle, at));
+        }
     }
 
     /// <summary>The place of a bond whose mark stands somewhere on the run.</summary>
@@ -80,6 +87,32 @@ internal sealed class PatternPlaces(PatternModel model)
         }
 
         return least;
+    }
+
+    /// <summary>
+    /// In how many even steps a step along a direction is divided by the rows of tiles like the first: two where every second
+    /// row stands over, as hexagons do. One where rows fall unevenly, or so many that a rod of them would be of no use.
+    /// </summary>
+    public int RowsWithin(double x, double y, double step)
+    {
+        const int Most = 4, Reach = 12;
+        for (var rows = Most; rows > 1; rows--)
+        {
+            var (part, even, met) = (step / rows, true, false);
+            for (var i = 0; i <= Reach && even; i++)
+            {
+                for (var j = -Reach; j <= Reach && even; j++)
+                {
+                    var along = ((((i * _repeats.A.X) + (j * _repeats.B.X)) * x) + (((i * _repeats.A.Y) + (j * _repeats.B.Y)) * y)) / part;
+                    even = Math.Abs(along - Math.Round(along)) * part < PointsOnLine.Tolerance * Reach;
+                    met |= even && Math.Abs(Math.Round(along)) % rows == 1;
+                }
+            }
+
+            if (even && met) return rows;
+        }
+
+        return 1;
     }
 
     private static Point MarkOf(PatternModel model)

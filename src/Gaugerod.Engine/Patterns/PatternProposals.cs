@@ -18,7 +18,7 @@ internal static class PatternProposals
         var (places, run) = (new PatternPlaces(model), model.Problem.Run);
         var wants = Outcomes(model, placing);
         var why = best is null
-            ? Reasons.Why(placing.Score, Narrowest(model), wants, run.Tape)
+            ? Reasons.Why(placing.Score, Narrowest(model), wants, run.Tape, sheets: model.Bond.Chips is not null)
             : Against(placing, best, wants, run);
         var score = placing.Score.Cuts > 0 ? placing.Score : placing.Score with { SmallestCut = Length.Min(run.Product.Width, run.Product.Height) };
         return new(

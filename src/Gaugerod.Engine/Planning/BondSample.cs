@@ -28,9 +28,12 @@ public sealed record BondSample(Sequence<SampleTile> Tiles, Box Window)
         var known = job.Products.Select(product => product.Name).ToHashSet(StringComparer.Ordinal);
         if (!request.Bond.With.Prepend(request.Product).All(known.Contains) || BondFaults.Bond(job, index, out _) is not { } bond) return null;
 
+        // Of mosaic its chips are looked at, over some sheets; they lie as the sheets do.
+        var sheets = bond.Chips is null ? 5 : 2;
+        var cell = bond.Motif.Max(tile => Math.Max(tile.Cell.Width.Steps, tile.Cell.Height.Steps));
+        bond = bond.Chips ?? bond;
         // A few tiles each way, and somewhat more than a repeat.
-        var side = bond.Motif.Max(tile => Math.Max(tile.Cell.Width.Steps, tile.Cell.Height.Steps));
-        var wide = Math.Max(side * 5, Reach(bond.Lattice.First, bond.Lattice.Second) * 3 / 2);
+        var wide = Math.Max(cell * sheets, Reach(bond.Lattice.First, bond.Lattice.Second) * 3 / 2);
         var (right, up) = (Length.FromSteps(wide / 2), Length.FromSteps(wide * 2 / 7));
         var window = new Box(-right, -up, right, up);
         if (bond.Lay == Lay.Upright) window = new(window.Bottom, window.Left, window.Top, window.Right);

@@ -23,7 +23,7 @@ internal static class BorderPlans
                 step = sofar with { Plan = null };
                 if (sofar.Plan is { } plan)
                 {
-                    strips.Add(plan);
+                    strips.Add(StripLines.Snapped(plan));
                     // All strips have the joint that the first was given.
                     var joint = plan.Best.Placing.Joint;
                     request = request with { Joint = request.Joint with { Least = joint, Wanted = joint, Most = joint } };

@@ -1,6 +1,7 @@
 using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Layouts;
 using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
@@ -44,7 +45,7 @@ internal sealed class CourseSlide : RodSlide
         var score = Score(place);
         return new(
             score,
-            _edges.Select(edge => new EdgeCut(_model.Frames[edge.Face].Face.Name, edge.Edge, edge.Words, Least(edge.Face, edge.At))).ToSequence(),
+            _edges.Select(edge => new EdgeCut(_model.Frames[edge.Face].Face.Name, edge.Edge, edge.Words, Least(edge.Face, edge.At)) { Slopes = Array.Exists(edge.At, at => EdgeClasses.Of(_model.Frames[edge.Face].Face.Edges[at]) == EdgeClass.Raking) }).ToSequence(),
             Reasons.Outcomes(_model, new(_u, _v, score)));
     }
 

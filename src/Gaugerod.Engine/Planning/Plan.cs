@@ -58,4 +58,7 @@ public sealed record Plan(
 
     /// <summary>The lines of trim beside the fields; default none.</summary>
     public TrimPlan Trims { get; init; } = new([], [], []);
+
+    /// <summary>What the job left open by a range, and where each is to be built. Default none.</summary>
+    public Sequence<ToBuild> ToBuild { get; init; } = [];
 }

@@ -43,7 +43,7 @@ public static class Planner
 
     private static IEnumerable<PlanStep> RunByRun(CheckedJob ready)
     {
-        var findings = new List<Finding>();
+        var (findings, asked) = (new List<Finding>(), ready.Job);
         if (ready.Job.Faces.Any(Movables.Any))
         {
             foreach (var settled in Movables.Settle(ready))
@@ -74,6 +74,8 @@ public static class Planner
                     var facts = Facts(job, plan, sofar.HasUnderHalf);
                     findings.AddRange(RunRules.Findings(facts));
                     findings.AddRange(ShaveRules.Findings(plan.Request.Name, plan.Faces.SelectMany(face => face.Pieces).ToSequence(), job.Tape));
+                    findings.AddRange(FoldRules.Findings(plan.Faces.Select(face => (face.Face, face.Pieces)), facts));
+                    findings.AddRange(ZoneRules.Findings(ZonesOf(job, plan.Request), facts.Product, plan.Request.Bond, facts.Joint, job.EdgeJoint, job.Tape));
                     findings.AddRange(plan.Faces.SelectMany(face => ConeRules.Findings(face.Face, facts)));
                     findings.AddRange(plan.Faces.SelectMany(face => HoleRules.Findings(face.Face.Name, face.Face.Holes, face.Pieces, job.Tape)));
                     findings.AddRange(plan.Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name)));
@@ -124,12 +126,23 @@ public static class Planner
         order.AddRange(trims.Stocks.SelectMany(TrimWalls.Orders(job)));
         findings.AddRange(boxes.Select(BoxRules.Finding));
         var all = job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Distinct().OrderByDescending(finding => finding.Level).ToSequence();
-        yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all) { Boxes = boxes.ToSequence(), Trims = trims });
+        yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all) 
+        {
+            Boxes = boxes.ToSequence(),
+            Trims = trims,
+            ToBuild = Planning.ToBuild.All(asked, job).ToSequence(),
+        });
     }
 
     private static RunFacts Facts(Job job, RunPlan plan, bool hasUnderHalf) => new(
         plan.Request.Name, JobRuns.ProductOf(job, plan.Request), plan.Request.Bond, plan.Best.Placing.Joint, plan.Request.Limits, job.Tape,
-        plan.Best.Score.Cuts, plan.Best.Score.SmallestCut, plan.Best.Score.Slivers, hasUnderHalf, plan.Best.Wants);
+        plan.Best.Score.Cuts, plan.Best.Score.SmallestCut, plan.Best.Score.Slivers, hasUnderHalf, plan.Best.Wants)
+    {
+        Folded = plan.Faces.Any(face => face.Face.Plane is not null),
+    };
+
+    private static IEnumerable<Zone> ZonesOf(Job job, RunRequest run) =>
+        job.Faces.SelectMany(face => face.Zones).Where(zone => run.Faces.Any(name => string.Equals(name, zone.Name, StringComparison.Ordinal)));
 
     private static GrainFacts Grain(RunPlan run) => new(
         run.Request.Name, run.Request.Bond, run.IsBorder,

@@ -14,6 +14,12 @@ public sealed record FoldLine(Point From, Point To);
 public sealed record Falls(string? Drain, Sequence<FoldLine> Lines);
 
 /// <summary>Which face a plane of a folded face is of.</summary>
-/// <param name="Face">The face's name.</param>
-/// <param name="Bounds">The box around the whole face's field.</param>
-public sealed record PlaneOf(string Face, Box Bounds);
+/// <param name="Whole">The face, or the zone of one, before it was parted along its folds.</param>
+public sealed record PlaneOf(FinishedFace Whole)
+{
+    /// <summary>The face's name.</summary>
+    public string Face => Whole.Name;
+
+    /// <summary>The box around the whole face's field.</summary>
+    public Box Bounds => Whole.Field.Outer.Bounds;
+}

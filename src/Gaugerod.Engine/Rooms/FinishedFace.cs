@@ -87,6 +87,9 @@ public sealed record FinishedFace(
     /// <summary>The face that this is one plane of; null for a face that is not folded.</summary>
     public PlaneOf? Plane { get; init; }
 
+    /// <summary>What is set out as one: the whole of a folded face, for one pattern runs over all of its planes.</summary>
+    public FinishedFace SetOut => Plane?.Whole ?? this;
+
     /// <summary>Whether a name is this face's or that of the face it is a plane of.</summary>
     internal bool IsCalled(string name) => string.Equals(Name, name, StringComparison.Ordinal) || string.Equals(Plane?.Face, name, StringComparison.Ordinal);
 

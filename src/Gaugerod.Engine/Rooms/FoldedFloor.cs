@@ -95,7 +95,7 @@ internal sealed class FoldedFloor
     {
         if (_folds.Count == 0) return [part with { Cones = _planes.Select(plane => plane.Cone).OfType<Cone>().ToSequence() }];
         List<FieldEdge> edges = [.. part.Edges, .. _folds.Select(_ => new FieldEdge(default, default, "fold", EdgeKind.Zone))];
-        var of = new PlaneOf(part.Name, part.Field.Outer.Bounds);
+        var of = new PlaneOf(part);
         var cut = new List<FinishedFace>();
         foreach (var (plane, pieces) in Fields(part))
         {
@@ -118,7 +118,7 @@ internal sealed class FoldedFloor
         return Enumerable.Range(0, _planes.Count).Where(pieces.Contains).Select(i => (_planes[i], (IReadOnlyList<IReadOnlyList<TaggedCorner[]>>)[.. pieces[i]]));
     }
 
-    /// <summary>Says which planes the joints leave nothing of, and which holes no piece is drilled for.</summary>
+    /// <summary>Says which planes the joints leave nothing of, and which holes no piece is drawn with.</summary>
     private void Check(Remarks remarks)
     {
         var fields = Fields(_whole).ToList();
@@ -143,7 +143,7 @@ internal sealed class FoldedFloor
 
         foreach (var hole in _whole.Holes.Where(hole => _folds.Count > 0 && HoleChecks.Of(hole, _whole.Field) == OnTile.Wholly && _folds.Any(fold => Nearby.Off(fold.From, fold.To, hole.Centre) < (hole.Diameter + _joint).Steps / 2.0)))
         {
-            remarks.Find(FindingLevel.Warn, "hole", _whole.Name, $"The hole '{hole.Name}' lies on a fold and is cut out of no piece: mark it by hand on the tiles round it.");
+            remarks.Find(FindingLevel.Warn, "hole", _whole.Name, $"The hole '{hole.Name}' lies on a fold: no piece is drawn with it cut out. The cut list says of each tile that it falls on where its middle lies: mark it there by hand.");
         }
     }
 

@@ -33,10 +33,13 @@ internal sealed class ZoneCutter
     public static IReadOnlyList<ZonePart> Cut(FinishedFace whole, Sequence<Zone> zones, string path, Length edgeJoint, Remarks remarks)
     {
         var cutter = new ZoneCutter(whole, zones, edgeJoint, remarks.Tape);
+        var order = ZoneOrder.Of(zones);
+        var asked = zones;
+        zones = order.Select(i => asked[i]).ToSequence();
         for (var i = 0; i < zones.Count; i++)
         {
             if (cutter.Take(zones[i]) is not { } refusal) continue;
-            var at = string.Create(CultureInfo.InvariantCulture, $"{path}.zones[{i}]");
+            var at = string.Create(CultureInfo.InvariantCulture, $"{path}.zones[{order[i]}]");
             var offer = refusal.Offers.FirstOrDefault(offer => Goes([.. zones.Take(i), offer.Zone, .. zones.Skip(i + 1)], all: true))
                 ?? refusal.Offers.FirstOrDefault(offer => Goes([.. zones.Take(i), offer.Zone], all: false));
             remarks.Faults.Add(new(at + refusal.Field, refusal.Found, refusal.Expected, offer?.Words ?? refusal.Advice)
@@ -129,7 +132,12 @@ internal sealed class ZoneCutter
         var half = Half(rug);
         var (inside, outside) = (Grown(rug.Box, -half), Grown(rug.Box, half));
         if (inside.Width <= Length.Zero || inside.Height <= Length.Zero) return Refused("", $"a rectangle wider and higher than its joint of {Say(half * 2)}");
-        var around = Ring.Of(outside);
+        var (around, all) = (Ring.Of(outside), _whole.Field.Outer.Bounds);
+        if (outside.Left >= all.Right || outside.Right <= all.Left || outside.Bottom >= all.Top || outside.Top <= all.Bottom)
+        {
+            return Refused("", $"a rectangle on the tile of \"{_whole.Name}\", from {Say(all.Left)} to {Say(all.Right)} across and from {Say(all.Bottom - rug.ReadFrom)} to {Say(all.Top - rug.ReadFrom)} up; it lies outside the wall");
+        }
+
         if ((Over(rug) ?? _rest.InTheWay(around)) is { } way) return Refused("", $"a rectangle with tile of \"{_whole.Name}\" all round it{way}");
 
         var (inner, outer) = (_rest.Tag(_whole.Name), _rest.Tag(rug.Name));
@@ -220,7 +228,7 @@ internal sealed class ZoneCutter
         // The band that parts it has something left both above and below.
         if (_taken.LastOrDefault(taken => taken.Zone is Zone.Strip { To: { } head } && !_taken.Exists(other => other.Zone is Zone.Strip && other.From == head) && _rest.Rings.Any(ring => ring.Any(node => node.Y > head.Steps)))?.Zone is not Zone.Strip { To: { } to } band) return new(path, found, Expected);
         var above = $"{{ \"kind\": \"band\", \"name\": {Mend.Of("", "above " + band.Name).Value}, \"from\": {Mend.Of("", to, _tape).Value} }}";
-        return new(path, found, Expected, $"a zone more, for what lies above \"{band.Name}\": {above}") { Mends = [new(string.Create(CultureInfo.InvariantCulture, $"{path}[{zones.Count}]"), above)] };
+        return new(path, found, Expected, $"a zone more for what lies above \"{band.Name}\", a band \"above {band.Name}\" from {LengthText.Finer(to, _tape)} up") { Mends = [new(string.Create(CultureInfo.InvariantCulture, $"{path}[{zones.Count}]"), above)] };
     }
 
     private ZoneRefusal Nothing(Zone zone) => new("", $"\"{zone.Name}\" where the zones before it leave nothing", "a zone with something to tile", []) { Advice = "leave it out" };

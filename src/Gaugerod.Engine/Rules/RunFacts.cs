@@ -22,6 +22,9 @@ internal sealed record RunFacts(
     string Run, Product Product, BondRequest Bond, Length Joint, Limits Limits, Tape Tape,
     int Cuts, Length SmallestCut, int Slivers, bool HalfTileMissed, Sequence<WantOutcome> Wants)
 {
+    /// <summary>Whether it is laid on a floor with folds.</summary>
+    internal bool Folded { get; init; }
+
     /// <summary>The tile's longer side.</summary>
     internal Length Longest => Length.Max(Product.Width, Product.Height);
 }

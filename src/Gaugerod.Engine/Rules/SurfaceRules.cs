@@ -28,7 +28,9 @@ internal static class SurfaceRules
             ? $"{Shown.Fine(flat.Long, tape)} over {LengthText.FeetNearest(flat.LongOver, tape)} and {Shown.Fine(flat.Short, tape)} over {LengthText.Nearest(flat.ShortOver, tape)}"
             : flat.Metric;
         yield return new(FindingLevel.Note, "flatness", facts.Run,
-            "Check the surface with a straightedge before setting. Flat is not level: a slope does not matter here.",
+            facts.Folded
+                ? "Check every plane with a straightedge before setting. Flat is not level: a plane may fall, but it may not bend between its folds."
+                : "Check the surface with a straightedge before setting. Flat is not level: a slope does not matter here.",
             $"out of plane by at most {limit}", "", "ANSI A108.01 and A108.02, 4.1.4.3.1 (clause from memory)");
     }
 }

@@ -20,7 +20,7 @@ internal static class Measures
     }
 
     /// <summary>A level dimension; gives what its figure covers.</summary>
-    public static Frame Level(Pen pen, double x1, double x2, double y, string figure, Spill spill = Spill.After, double size = Size)
+    public static Frame Level(Pen pen, double x1, double x2, double y, string figure, Spill spill = Spill.After, double size = Size, bool onPaper = false)
     {
         pen.Line(x1, y, x2, y, Stroke.Dimension);
         Slash(pen, x1, y);
@@ -31,12 +31,12 @@ internal static class Measures
         var inside = box.Width + 1 <= x2 - x1;
         var at = inside ? new Spot(middle, y - (box.Height / 2) - 0.3)
             : spill == Spill.Across ? new((x1 + x2) / 2, y + (box.Height / 2) + 0.5) : new(middle, y);
-        pen.TextAround(at, figure, size);
+        pen.TextAround(at, figure, size, onPaper: onPaper);
         return Pen.BoxAround(at, figure, size, bold: false, upright: false);
     }
 
     /// <summary>An upright dimension, read from the right; gives what its figure covers.</summary>
-    public static Frame Upright(Pen pen, double x, double top, double bottom, string figure, Spill spill = Spill.After, double size = Size)
+    public static Frame Upright(Pen pen, double x, double top, double bottom, string figure, Spill spill = Spill.After, double size = Size, bool onPaper = false)
     {
         pen.Line(x, top, x, bottom, Stroke.Dimension);
         Slash(pen, x, top);
@@ -48,7 +48,7 @@ internal static class Measures
         var at = inside ? new Spot(x - (box.Width / 2) - 0.3, middle)
             : new(x, middle);
         if (!inside && spill == Spill.Across) return Beside(pen, x + 0.8, (top + bottom) / 2, figure, size);
-        pen.TextAround(at, figure, size, upright: true);
+        pen.TextAround(at, figure, size, upright: true, onPaper: onPaper);
         return Pen.BoxAround(at, figure, size, bold: false, upright: true);
     }
 

@@ -41,15 +41,17 @@ internal static class CutSheets
     {
         var columns = (int)((width - FenceWidth) / Cell);
         const int rows = 8;
-        foreach (var (part, i) in setting.Pieces.Chunk(columns * rows).Select((p, i) => (p, i)))
+        foreach (var (part, i) in setting.Pieces.Chunk(columns * rows).DefaultIfEmpty([]).Select((p, i) => (p, i)))
         {
-            var height = Math.Max(11.2, (((part.Length + columns - 1) / columns) * Row) + 4);
+            var parts = i == 0 && setting.Parts.Count > 0 ? $"Parts {(setting.Parts.Count == 1 ? "tile" : "tiles")} {string.Join(", ", setting.Parts.Select(number => Figures.Number(number)))}: see the shared tiles." : "";
+            var height = Math.Max(11.2, (((part.Length + columns - 1) / columns) * Row) + 4) + (parts.Length > 0 ? 4.5 : 0);
             yield return new(height, (pen, x, y) =>
             {
                 pen.Text(x + 1, y + 7.8, figures.Cut(setting.Fence), 20, bold: true);
                 pen.Text(x + 29, y + 4.6, figures.Unit + (i > 0 ? ", continued" : ""), 8, ink: Ink.Quiet);
                 pen.Text(x + 29, y + 8.4, "along the " + (setting.Across ? "width" : "height"), 8, ink: Ink.Quiet);
                 for (var n = 0; n < part.Length; n++) Tick(pen, x + FenceWidth + (n % columns * Cell), y + 2.6 + (n / columns * Row), part[n], pieces.GetValueOrDefault(part[n])?.Box);
+                if (parts.Length > 0) pen.Text(x + FenceWidth, y + height - 2, parts, 8, ink: Ink.Quiet);
                 pen.Line(x, y + height, x + width, y + height, Stroke.Rule);
             });
         }

@@ -20,6 +20,9 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
     /// <summary>What the face covers on the paper.</summary>
     public Frame Bounds => map.Frame(plan.Face.Outline.Bounds);
 
+    /// <summary>One picture of each that is set out as one: lines go over all planes of a folded floor and are drawn once.</summary>
+    public static IEnumerable<FacePicture> SetOut(IEnumerable<FacePicture> pictures) => pictures.DistinctBy(picture => picture.Plan.Face.SetOut.Name, StringComparer.Ordinal);
+
     /// <summary>Draws the parts of one wall: first the bare wall, then what other runs lay on it, then their own tiles.</summary>
     /// <param name="parts">The parts, all on one map; at least one.</param>
     /// <param name="others">What other runs lay there.</param>
@@ -53,13 +56,13 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
     /// <param name="onTile">Whether they go over the part's own tile only.</param>
     public void Lines(IEnumerable<SnapLine> lines, double past, bool onTile = false)
     {
-        foreach (var line in lines.Where(l => string.Equals(l.Face, plan.Face.Name, StringComparison.Ordinal)))
+        foreach (var line in lines.Where(l => LineFace.Is(plan.Face, l.Face)))
         {
             var level = line.Axis == Axis.Level;
             var (start, end) = ((Spot?)null, default(Spot));
             var tile = plan.Face.Field.Outer.Bounds;
             var own = level ? (tile.Left, tile.Right) : (tile.Bottom, tile.Top);
-            foreach (var (from, to) in onTile ? [own] : LineReach.On(plan.Face, line.Axis, line.At))
+            foreach (var (from, to) in onTile ? [own] : LineReach.On(plan.Face.SetOut, line.Axis, line.At))
             {
                 var (one, other) = level ? (map.At(new(from, line.At)), map.At(new(to, line.At))) : (map.At(new(line.At, from)), map.At(new(line.At, to)));
 
@@ -78,7 +81,7 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
     /// <summary>Draws the lines that are neither level nor plumb.</summary>
     public void Lines(IEnumerable<TurnedLine> lines)
     {
-        foreach (var line in lines.Where(l => string.Equals(l.Face, plan.Face.Name, StringComparison.Ordinal)))
+        foreach (var line in lines.Where(l => LineFace.Is(plan.Face, l.Face)))
         {
             pen.Line(map.At(line.From), map.At(line.To), Stroke.SnapLine);
         }
@@ -97,7 +100,7 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
     /// <summary>Where a line to snap begins and ends on the paper: left to right, or top to bottom.</summary>
     public (Spot From, Spot To) Ends(SnapLine line, double past)
     {
-        var bounds = Bounds;
+        var bounds = map.Frame(plan.Face.SetOut.Outline.Bounds);
         var at = map.At(new(line.At, line.At));
         return line.Axis == Axis.Level
             ? (new(bounds.X - past, at.Y), new(bounds.Right + past, at.Y))

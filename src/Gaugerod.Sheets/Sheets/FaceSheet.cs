@@ -69,7 +69,7 @@ internal static class FaceSheet
         var figures = book.Figures;
         if (wall.Parts.Count > 1)
         {
-            WholeWallSheet.Draw(pen, wall, map, room, figures, Nearer(book, wall).Select(zone => zone.Name).ToHashSet(StringComparer.Ordinal));
+            WholeWallSheet.Draw(pen, book.Plan, wall, map, room, figures, Nearer(book, wall).Select(zone => zone.Name).ToHashSet(StringComparer.Ordinal));
             return;
         }
 
@@ -86,6 +86,7 @@ internal static class FaceSheet
         }
 
         new FaceDimensions(picture, pen, numbers, figures).Draw(run);
+        BuiltThings.Dimension(pen, picture, book.Plan, numbers, figures);
         foreach (var opening in face.Face.Openings) numbers.Keep(Pen.BoxAround(Frame.Around(map.Ring(opening.Ring)).Middle, opening.Name, 8, bold: false, upright: false));
         numbers.Draw(face.Pieces);
     }

@@ -62,6 +62,7 @@ internal static class FirstSheet
     {
         var figures = book.Figures;
         var across = new Flow(room, () => Next(1));
+        if (BuiltThings.Of(book.Plan, run) is { Count: > 0 } things) BuiltThings.Add(across, things);
         if (run.IsBorder)
         {
             BorderTable.Add(across, run, figures);
@@ -106,7 +107,7 @@ internal static class FirstSheet
     }
 
     private static string Why(SnapLine line, RunPlan run) =>
-        $"{line.Why} {LineReach.Words(line, run.Faces.First(f => string.Equals(f.Face.Name, line.Face, StringComparison.Ordinal)).Face)}".TrimEnd();
+        $"{line.Why} {LineReach.Words(line, LineFace.Of(run, line.Face))}".TrimEnd();
 
     private static Block Order(OrderLine order, double width)
     {
@@ -131,7 +132,9 @@ internal static class FirstSheet
         if (run.Request.Bond.With.Count > 0) tile += $", with {Ledge.List(run.Request.Bond.With)}";
         var others = plan.Runs.Any(other => !ReferenceEquals(other, run) && other.Faces.Any(face => run.Faces.Any(own => string.Equals(own.Face.Wall, face.Face.Wall, StringComparison.Ordinal))))
             ? " Fine outlines without fill are laid by other runs." : "";
-        return $"Run {run.Request.Name}, unrolled left to right as seen from inside. Tile: {tile}. Joint: {figures.NearWithUnit(run.Best.Placing.Joint)}. Dash-dot lines are corners of the room; thick lines between black triangles are snapped.{others}";
+        // A run that is called run 1 says so itself.
+        var named = run.Request.Name.StartsWith("run", StringComparison.OrdinalIgnoreCase) ? Capital(run.Request.Name) : $"Run {run.Request.Name}";
+        return $"{named}, unrolled left to right as seen from inside. Tile: {tile}. Joint: {figures.NearWithUnit(run.Best.Placing.Joint)}. Dash-dot lines are corners of the room; thick lines between black triangles are snapped.{others}";
     }
 
     internal static string Score(RunPlan run, Figures figures)
@@ -141,7 +144,9 @@ internal static class FirstSheet
             ? run.Best.Wants.Count switch { 0 => "Nothing special was asked.", 1 => "What was asked is met.", _ => $"All {Figures.Number(run.Best.Wants.Count)} wants are met." }
             : $"{Figures.Count(score.WantsMissed, "want", "wants")} missed" + (score.MustsMissed > 0 ? $", {Figures.Count(score.MustsMissed, "must", "musts")} among them." : ", no must among them.");
         var slivers = Figures.Count(score.Slivers, "sliver", "slivers");
-        return $"The smallest cut is {figures.NarrowestWithUnit(score.SmallestCut)}; {slivers}. {Capital(Figures.Count(score.Cuts, "tile is", "tiles are"))} cut at an edge{Drilled(run)}; the plan takes {Figures.Count(score.Tiles, "tile", "tiles")}. {missed}";
+        // Of mosaic the chips are judged and the sheets are bought.
+        var (judged, bought) = run.Request.Bond is Engine.Bonds.BondRequest.Mosaic ? ("chip", "sheet") : ("tile", "tile");
+        return $"The smallest cut is {figures.NarrowestWithUnit(score.SmallestCut)}; {slivers}. {Capital(Figures.Count(score.Cuts, judged + " is", judged + "s are"))} cut at an edge{Drilled(run)}; the plan takes {Figures.Count(score.Tiles, bought, bought + "s")}. {missed}";
     }
 
     /// <summary>What the cut list holds beside the tiles cut at an edge, so that the two numbers agree.</summary>

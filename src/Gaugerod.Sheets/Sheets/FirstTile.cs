@@ -45,17 +45,22 @@ internal sealed record FirstTile(string Face, Piece? Piece, string Words)
     /// <summary>The tile of a pattern that stands where its two lines cross.</summary>
     private static FirstTile OfPattern(RunPlan run, FacePlan face, SnapLine level, SnapLine plumb, Figures figures)
     {
-        var piece = face.Pieces.MinBy(p => Off(p, new(plumb.At, level.At)));
-        var turned = run.Turned.Any(line => string.Equals(line.Face, face.Face.Name, StringComparison.Ordinal)) ? " Its sides lie along the two turned lines." : "";
-        var words = $"On {face.Face.Name}: where the level line {Place(level, run, figures)} and the plumb line {Place(plumb, run, figures)} cross stands {level.Why[(level.Why.IndexOf("stands", StringComparison.Ordinal) + 7)..]}{turned} Lay the pattern out from it both ways.";
-        return new(face.Face.Name, piece, words);
+        // One pattern runs over all planes of a floor that falls; its first tile may lie on any of them, or over a fold.
+        var near = run.Faces.Where(of => LineFace.Is(of.Face, level.Face)).SelectMany(of => of.Pieces.Select(piece => (Plan: of, Piece: piece))).OrderBy(of => Off(of.Piece, new(plumb.At, level.At))).ToList();
+        if (near.Count == 0) return new(face.Face.Name, null, "No tile lies on this face.");
+        var (on, piece) = near[0];
+        var parts = near.Where(of => of.Piece.Cell == piece.Cell).Select(of => of.Piece.Id).ToList();
+        var cut = piece.Kind == PieceKind.Full ? "" : parts.Count == 1 ? $" It is piece {piece.Id}, cut." : $" It is cut: {Ledge.List(parts)} are its pieces.";
+        var turned = run.Turned.Any(line => LineFace.Is(face.Face, line.Face)) ? " Its sides lie along the two turned lines." : "";
+        var words = $"On {face.Face.SetOut.Name}: where the level line {Place(level, run, figures)} and the plumb line {Place(plumb, run, figures)} cross stands {level.Why[(level.Why.IndexOf("stands", StringComparison.Ordinal) + 7)..]}{cut}{turned} Lay the pattern out from it both ways.";
+        return new(on.Face.Name, piece, words);
 
-        static Int128 Off(Piece piece, Point at)
+        Int128 Off(Piece piece, Point at)
         {
-            // The first tile's own corner is nearest; of a tile set by its middle, the middle.
+            // The first tile's own corner is nearest, of a strip of a border any; of a tile set by its middle, the middle.
             var (points, box) = (piece.Laid.Points, piece.Laid.Bounds);
             var middle = Point.FromSteps((box.Left.Steps + box.Right.Steps) / 2, (box.Bottom.Steps + box.Top.Steps) / 2);
-            return points.Take(1).Append(middle).Min(p => Segments.Dot(p, at, p, at));
+            return (level.Why.Contains("stands a corner", StringComparison.Ordinal) ? points : points.Take(1)).Append(middle).Min(p => Segments.Dot(p, at, p, at));
         }
     }
 
@@ -70,7 +75,7 @@ internal sealed record FirstTile(string Face, Piece? Piece, string Words)
         + (string.Equals(run.Request.Through, face.Face.Name, StringComparison.Ordinal) ? 2 : 0) + (run.Faces.Count > 2 && run.Faces[run.Faces.Count / 2] == face ? 1 : 0);
 
     private static SnapLine? Nearest(RunPlan run, FacePlan face, Axis axis) =>
-        run.Lines.FirstOrDefault(l => l.Axis == axis && string.Equals(l.Face, face.Face.Name, StringComparison.Ordinal));
+        run.Lines.FirstOrDefault(l => l.Axis == axis && LineFace.Is(face.Face, l.Face));
 
     private static long Away(SnapLine? line, Length side) => line is null ? 0 : Math.Abs((side - line.At).Steps);
 

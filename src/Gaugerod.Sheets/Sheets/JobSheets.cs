@@ -38,7 +38,7 @@ public static class JobSheets
         foreach (var cutting in plan.Cutting)
         {
             var product = plan.Job.Products.FirstOrDefault(p => string.Equals(p.Name, cutting.Product, StringComparison.Ordinal));
-            if (product is not null) PairSheets.Add(book, cutting, product);
+            if (product is not null) SharedTileSheets.Add(book, cutting, product);
         }
 
         foreach (var boxes in plan.Boxes) BoxSheets.Add(book, boxes);

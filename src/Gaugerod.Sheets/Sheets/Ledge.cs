@@ -11,7 +11,8 @@ internal static class Ledge
     public static string? Words(RunPlan run)
     {
         var faces = run.Lines.Where(l => l.Axis == Axis.Level && IsCutBelow(run, l)).Select(l => l.Face).Distinct(StringComparer.Ordinal).ToArray();
-        if (faces.Length == 0) return null;
+        // A strip's line is its inner side: what lies below it is the strip, not a course to come later.
+        if (faces.Length == 0 || run.IsBorder) return null;
         return $"On {List(faces)} the course below a level line is cut. Screw a straight batten along the line, its top edge on it, and set the whole course on that. "
             + "Take it off when the adhesive has set as its instructions say, usually the next day; then cut the course below to what is measured and set it last. "
             + "Before you screw, find out what is behind the wall: pipes, cables. No screw through a waterproofed face: prop the batten from below. "
@@ -24,7 +25,8 @@ internal static class Ledge
     private static bool IsCutBelow(RunPlan run, SnapLine line)
     {
         var reach = run.Best.Placing.Joint + run.Best.Placing.Joint;
-        return run.Faces.First(f => string.Equals(f.Face.Name, line.Face, StringComparison.Ordinal)).Pieces
+        // A floor that falls is no wall to screw a batten to.
+        return run.Faces.Where(f => string.Equals(f.Face.Name, line.Face, StringComparison.Ordinal)).SelectMany(f => f.Pieces)
             .Any(p => p.Frame is null && p.Cell.Top <= line.At && line.At - p.Cell.Top <= reach && p.Cuts.Any(c => c.Away == TileSide.Bottom));
     }
 }

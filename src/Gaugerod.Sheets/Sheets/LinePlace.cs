@@ -19,7 +19,7 @@ internal sealed record LinePlace(string Short, string From, string Else)
 
     public static LinePlace Of(SnapLine line, RunPlan run, Figures figures)
     {
-        var face = run.Faces.First(f => string.Equals(f.Face.Name, line.Face, StringComparison.Ordinal)).Face;
+        var face = LineFace.Of(run, line.Face);
         return line.Axis == Axis.Level ? Level(face, line.At, figures) : Plumb(face, line.At, run, figures);
     }
 

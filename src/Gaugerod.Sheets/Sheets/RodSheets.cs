@@ -34,7 +34,9 @@ internal static class RodSheets
         var line = LinePlace.Of(new(rod.Axis == Axis.Level ? Axis.Plumb : Axis.Level, rod.Face, rod.Start, ""), run, figures).Words;
         var name = rod.From.Length > 0 ? char.ToLowerInvariant(rod.From[0]) + rod.From[1..] : "the line";
         var side = rod.Axis == Axis.Level ? "left" : "lower";
-        return $"From {name}: {line}. Each mark is the {side} side of a tile.";
+        // A pattern's rod says itself what its marks are.
+        var marks = name.Contains("each mark", StringComparison.Ordinal) ? "" : $" Each mark is the {side} side of a tile.";
+        return $"From {name}: {line}.{marks}";
     }
 
     private static List<Block> Rows(Rod rod, double width, Figures figures)

@@ -43,7 +43,7 @@ internal static class RunPicture
             if (wall.First() != pictures[0]) pen.Line(frame.X - (Fold / 2), frame.Y - 3, frame.X - (Fold / 2), frame.Bottom + 3, Stroke.FoldLine);
         }
 
-        foreach (var picture in pictures)
+        foreach (var picture in FacePicture.SetOut(pictures))
         {
             if (!run.IsBorder) picture.Lines(run.Turned);
             picture.Lines(run.Lines, Triangles, onTile: run.IsBorder);
@@ -127,9 +127,9 @@ internal static class RunPicture
     private static List<Frame> Heights(Pen pen, RunPlan run, FacePicture[] pictures, Figures figures)
     {
         var taken = new List<Frame>();
-        foreach (var picture in pictures)
+        foreach (var picture in FacePicture.SetOut(pictures))
         {
-            foreach (var line in run.Lines.Where(l => string.Equals(l.Face, picture.Plan.Face.Name, StringComparison.Ordinal)))
+            foreach (var line in run.Lines.Where(l => LineFace.Is(picture.Plan.Face, l.Face)))
             {
                 var (from, _) = picture.Ends(line, line.Axis == Axis.Level ? 0 : Triangles);
                 var words = LinePlace.Of(line, run, figures).Short;

@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Planning;
 using Gaugerod.Sheets.Drawings;
 
 namespace Gaugerod.Sheets.Sheets;
@@ -11,24 +12,26 @@ internal static class WholeWallSheet
 
     /// <summary>Draws the parts, and how large they were measured.</summary>
     /// <param name="pen">The pen.</param>
+    /// <param name="plan">The plan.</param>
     /// <param name="wall">The wall.</param>
     /// <param name="map">Where it goes on the paper.</param>
     /// <param name="room">Where numbers may stand.</param>
     /// <param name="figures">How lengths are said.</param>
     /// <param name="elsewhere">The zones whose pieces are numbered on sheets of their own.</param>
-    public static void Draw(Pen pen, WallPlan wall, FaceMap map, Frame room, Figures figures, HashSet<string> elsewhere)
+    public static void Draw(Pen pen, Plan plan, WallPlan wall, FaceMap map, Frame room, Figures figures, HashSet<string> elsewhere)
     {
         var pictures = wall.Parts.Select(part => new FacePicture(part.Face, map, pen)).ToList();
         FacePicture.DrawTogether(pictures, []);
         var whole = wall.Runs.Count == 1;
-        for (var i = 0; whole && i < pictures.Count; i++)
+        foreach (var picture in whole ? FacePicture.SetOut(pictures) : [])
         {
-            pictures[i].Lines(wall.Parts[i].Run.Lines, 2.5, onTile: wall.Parts[i].Run.IsBorder);
-            pictures[i].Lines(wall.Parts[i].Run.Turned);
+            picture.Lines(wall.Parts[0].Run.Lines, 2.5, onTile: wall.Parts[0].Run.IsBorder);
+            picture.Lines(wall.Parts[0].Run.Turned);
         }
 
         var numbers = new PieceNumbers(pictures[0], pen, room, figures);
         Dimensions(pen, map.Frame(wall.Bounds), wall, numbers, figures);
+        BuiltThings.Dimension(pen, pictures[0], plan, numbers, figures);
         foreach (var opening in wall.Parts.SelectMany(part => part.Face.Face.Openings).Distinct())
         {
             numbers.Keep(Pen.BoxAround(Frame.Around(map.Ring(opening.Ring)).Middle, opening.Name, 8, bold: false, upright: false));

@@ -163,8 +163,9 @@ public sealed class BondRefusalTests
     [Fact]
     public void Sheets_ask_for_chips_of_some_size()
     {
-        Assert.Equal("99 by 2 chips", Refused(new BondRequest.Mosaic(100, 2), Joint, (Mm(297), Mm(297))).Nearest);
-        _ = Bond(new BondRequest.Mosaic(99, 2), Joint, (Mm(297), Mm(297)));
+        // 297 mm and a joint of 3 are 300; 37 chips of them leave 5.1 mm each beside their joint, 38 only 4.9.
+        Assert.Equal("37 by 2 chips", Refused(new BondRequest.Mosaic(38, 2), Joint, (Mm(297), Mm(297))).Nearest);
+        _ = Bond(new BondRequest.Mosaic(37, 2), Joint, (Mm(297), Mm(297)));
     }
 
     [Fact]

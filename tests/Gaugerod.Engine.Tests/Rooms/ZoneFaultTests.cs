@@ -67,6 +67,27 @@ public sealed class ZoneFaultTests
     }
 
     [Fact]
+    public void A_rug_off_the_wall_is_said_to_lie_outside_it()
+    {
+        // The floor's tile goes from 3 to 1,197 mm across and from 3 to 597 mm up.
+        var fault = One(new Zone.Rug("rug", new(Mm(3000), Mm(200), Mm(3300), Mm(400))));
+        Assert.Equal("a rectangle on the tile of \"floor\", from 3 mm to 1197 mm across and from 3 mm to 597 mm up; it lies outside the wall", fault.Expected);
+    }
+
+    /// <summary>A band from 150 mm up holds the rug as a whole, in whichever order the two are asked for.</summary>
+    [Fact]
+    public void A_rug_that_lies_in_a_band_is_put_into_it_whichever_was_asked_for_first()
+    {
+        Zone[] zones = [new Zone.Strip("above", Mm(150), null), new Zone.Rug("rug", new(Mm(200), Mm(250), Mm(500), Mm(400)))];
+        Assert.Empty(Faults(Job(zones)));
+        var job = Job(zones);
+        job = job with { Runs = [job.Runs[0] with { Faces = ["above"] }] };
+        var other = Job(zones[1], zones[0]) with { Runs = job.Runs };
+        Assert.Equal(JobRuns.Finish(other, 0).Faces, JobRuns.Finish(job, 0).Faces);
+        Assert.Single(JobRuns.Finish(job, 0).Faces[0].Field.Inner);
+    }
+
+    [Fact]
     public void A_hole_over_a_whole_rug_is_refused_and_one_over_its_edge_is_said_to_be_in_no_drawing()
     {
         Job With(long diameter)
@@ -87,7 +108,7 @@ public sealed class ZoneFaultTests
     {
         var fault = One(new Zone.Strip("dado", Mm(200), Mm(300)));
         Assert.Equal(("faces[0].zones", "zones that leave \"floor\" in several parts"), (fault.Path, fault.Found));
-        Assert.Equal("a zone more, for what lies above \"dado\": { \"kind\": \"band\", \"name\": \"above dado\", \"from\": \"300 mm\" }", fault.Nearest);
+        Assert.Equal("a zone more for what lies above \"dado\", a band \"above dado\" from 300 mm up", fault.Nearest);
         Assert.Empty(Faults(Job(new Zone.Strip("upper", Mm(300), null), new Zone.Strip("dado", Mm(200), null))));
         Assert.Empty(Faults(Job(new Zone.Strip("dado", Mm(200), Mm(300)), new Zone.Strip("upper", Mm(300), null))));
     }

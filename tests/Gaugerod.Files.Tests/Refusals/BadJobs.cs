@@ -64,7 +64,7 @@ internal static class BadJobs
             .. Each(rugBand, Second + ".from", "500", "301", "699", "1900", "0", "-5", "1797"), new(rugBand, Second, "{ 'kind': 'band', 'name': 'dado', 'from': 100, 'to': 400 }"),
             .. Each(band, Zone + ".from", "1000", "1100", "0", "-10", "2000"), .. Each(band, Zone + ".to", "900", "800", "1797", "1900", "902", "901"), .. Each(band, Second + ".from", "950", "901", "1900", "1797"),
             new(band, Second, "{ 'kind': 'band', 'name': 'over', 'from': 950, 'to': 1100 }"), new(band, Second, "{ 'kind': 'band', 'name': 'over', 'from': 800, 'to': 950 }"), new(band, Second, "{ 'kind': 'band', 'name': 'over', 'from': 850, 'to': 1100 }"),
-            .. Each(bandRug, "faces[0].zones[2].bottom", "860", "898", "920", "1100", "2000", "-100"),
+            .. Each(bandRug, "faces[0].zones[2].bottom", "860", "898", "955", "1760", "2000", "-100"),
             .. Each(line, Second + ".from", "-250", "-299", "2000", "-1300"), .. Each(line, Zone + ".to", "-350", "-300"),
             .. Each(bandBorder, Second + ".width", "445", "449", "500", "2000"), .. Each(bandBorder, Zone + ".from", "1900", "200"), .. Each(hatch, "faces[0].zones[0].width", "197", "250", "500", "895"), .. Each(hatch, Second + ".left", "300", "395", "150"),
             new(band, "faces[0].zones", "[{ 'kind': 'band', 'name': 'dado', 'from': 900, 'to': 1000 }]"),

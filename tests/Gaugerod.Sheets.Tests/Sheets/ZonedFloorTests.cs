@@ -47,6 +47,31 @@ public sealed class ZonedFloorTests
         });
     }
 
+    /// <summary>The frame is 100 mm and half its joint wide: its inner side is where a line can be snapped, its outer side a joint off the wall is not.</summary>
+    [Fact]
+    public void A_strips_line_along_it_lies_at_its_inner_side()
+    {
+        Assert.All(Porch.Runs[0].Strips, strip =>
+        {
+            var inner = strip.Faces[0].Face.Edges[2];
+            if (inner.From.Y == inner.To.Y) Assert.Equal(inner.From.Y, strip.Lines.Single(line => line.Axis == Engine.Lines.Axis.Level).At);
+            else if (inner.From.X == inner.To.X) Assert.Equal(inner.From.X, strip.Lines.Single(line => line.Axis == Engine.Lines.Axis.Plumb).At);
+        });
+    }
+
+    /// <summary>A wall of Samples with a niche that may be moved: its four measures stand beside it on its face's sheet, and in bold on the first.</summary>
+    [Fact]
+    public void A_niche_that_may_be_moved_is_dimensioned_where_it_is_to_be_built()
+    {
+        var plan = Samples.Plans["banded wall"];
+        var thing = Assert.Single(plan.ToBuild);
+        var box = plan.Job.Faces[0].Openings[0].Ring.Bounds;
+        var pages = JobSheets.Pages(plan).ToList();
+        Assert.Contains(thing.Words, SheetLook.Words(pages[0]).Replace('\n', ' '), StringComparison.Ordinal);
+        var face = pages.First(page => page.Title.Contains("Face: ", StringComparison.Ordinal)).Marks.OfType<Mark.Text>().Select(text => text.Words).ToList();
+        Assert.All([box.Left, box.Bottom, box.Width, box.Height], length => Assert.Contains(Millimetres.Near(length), face));
+    }
+
     /// <summary>The middle of the field is under the rug: no tile of it can be laid out from there.</summary>
     [Fact]
     public void The_first_tile_of_a_field_round_a_rug_lies_whole_on_the_field()

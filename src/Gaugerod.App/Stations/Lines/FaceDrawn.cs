@@ -65,7 +65,8 @@ internal sealed record FaceDrawn(
             ink().Rings(slide.Lattice(run.Best.Faces, face)).ToString(),
             [.. plan.Pieces.GroupBy(piece => piece.Kind).OrderBy(kind => kind.Key)
                 .Select(kind => new KindDrawn(PieceWords.Of(kind.Key), ink().Rings(kind.SelectMany(Rings)).ToString()))],
-            Snapped(run, finished, ink()),
+            // Lines go over all planes of a folded floor: they are drawn once, with the last of them, so that no tile hides them.
+            slide.Faces.Skip(face + 1).Any(later => string.Equals(later.SetOut.Name, finished.SetOut.Name, StringComparison.Ordinal)) ? "" : Snapped(run, finished.SetOut, ink()),
             [.. finished.Edges.GroupBy(edge => edge.Name, StringComparer.Ordinal)
                 .Select(edge => new EdgeDrawn(edge.Key, edge.Aggregate(ink(), (path, part) => path.Line(part.From, part.To)).ToString()))],
             [.. finished.Holes.Where(hole => Reaches(hole, finished)).Select(hole => new EdgeDrawn(hole.Name, ink().Circle(hole.Centre, hole.Diameter).ToString()))]);

@@ -13,7 +13,7 @@ public sealed partial class FacesPart : ComponentBase
 {
     private static readonly string[] s_sides = ["foot", "right", "head", "left"];
     private static readonly string[] s_readings = ["width", "height", "levelLine", "lean"];
-    private static readonly string[] s_groups = ["outline", "edges", "zones"];
+    private static readonly string[] s_groups = ["outline", "edges"];
 
     // Narrower than a hand or longer than a hall, a wall is more likely mistyped. Common practice, no source.
     private static readonly Length s_least = Length.FromMillimetres(100);

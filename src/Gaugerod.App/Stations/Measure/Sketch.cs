@@ -15,7 +15,7 @@ internal sealed record SketchName(string Text, string Reading, Spot At, string F
 
 /// <summary>A face to be drawn, as exact as is known.</summary>
 /// <param name="Outline">The face's corners.</param>
-/// <param name="Field">What tile covers, a ring each; empty while only the readings are drawn.</param>
+/// <param name="Field">What tile covers, a ring each; while only the readings are drawn, the zones as asked.</param>
 /// <param name="Openings">The openings.</param>
 /// <param name="Fixtures">The fixtures, where they are drawn apart from the outline.</param>
 /// <param name="Holes">The holes' middles and diameters.</param>

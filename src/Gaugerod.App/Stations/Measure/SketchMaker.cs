@@ -57,7 +57,7 @@ internal static class SketchMaker
             if (outline.Count < 3) return null;
             var openings = Things("openings").Select(o => Opening(o.Thing)).Where(ring => ring.Count > 2).ToList();
             var holes = Things("holes").Select(h => (Hole: new Spot(At(h.Thing, "x") ?? -1, Up(h.Thing, "y") ?? -1), Wide: At(h.Thing, "diameter") ?? 20)).Where(h => h.Hole is { X: >= 0, Y: >= 0 }).ToList();
-            return new(outline, [], openings, Fixtures(), holes, Line(), Names(outline), Exact: false);
+            return new(outline, ZoneRings(outline), openings, Fixtures(), holes, Line(), [.. Names(outline), .. ZoneNames(outline)], Exact: false);
         }
 
         public IReadOnlyList<IReadOnlyList<Spot>> Fixtures() => [.. Things("fixtures").Select(f => Fixture(f.Thing)).Where(ring => ring.Count > 2)];
@@ -93,6 +93,13 @@ internal static class SketchMaker
             names.AddRange(Things("openings").Select(o => (o, Ring: Opening(o.Thing))).Where(o => o.Ring.Count > 2).Select(o => Named(o.o, o.Ring)));
             return names;
         }
+
+        /// <summary>Zones as they were asked for, so that one sees what is at fault with them.</summary>
+        private IReadOnlyList<IReadOnlyList<Spot>> ZoneRings(IReadOnlyList<Spot> outline) => [.. Things("zones").Select(zone => RoughZone.Of(zone.Thing, outline, key => At(zone.Thing, key), key => Up(zone.Thing, key))).Where(ring => ring.Count > 2)];
+
+        private IEnumerable<SketchName> ZoneNames(IReadOnlyList<Spot> outline) => Things("zones")
+            .Select(zone => (zone, Ring: RoughZone.Of(zone.Thing, outline, key => At(zone.Thing, key), key => Up(zone.Thing, key))))
+            .Where(of => of.Ring.Count > 2 && of.zone.Thing["kind"]?.ToString() is not "border").Select(of => Named(of.zone, of.Ring));
 
         /// <summary>The name of a zone, in the middle of its field; none for the strips of a border.</summary>
         public IEnumerable<SketchName> ZoneName(FinishedFace part)

@@ -58,7 +58,11 @@ public sealed partial class ThingsEditor : ComponentBase
         s_sides.Count(side => JobPath.Get(Desk.Root, $"{path}.edges.{side}") is not null) is > 0 and var count ? string.Create(CultureInfo.InvariantCulture, $"{count} of 4") : "all alike";
 
     private string Giving(string path) =>
-        JobPath.Get(Desk.Root, path + ".range") is JsonObject { Count: > 0 and var count } ? string.Create(CultureInfo.InvariantCulture, $"{count} of 4") : "settled";
+        JobPath.Get(Desk.Root, path + ".range") is JsonObject { Count: > 0 } range
+            ? string.Create(CultureInfo.InvariantCulture, $"{s_ranges.Count(one => range.ContainsKey(one.Field))} of 4{(range.ContainsKey("studs") ? ", between studs" : "")}") : "settled";
+
+    // The studs are found on the wall: where they stand waits to be read.
+    private void Stud(string path, bool on) => Desk.Change($"studs of {FieldId.Text(Desk, path + ".name")}", root => FieldValue.Put(root, path + ".range.studs", on ? new JsonArray("", "") : null));
 
     private JsonObject? Headed(string path) => JobPath.Get(Desk.Root, path) is JsonObject opening ? Rounding.Headed(Desk, opening) : null;
 

@@ -66,6 +66,21 @@ internal static class ZoneMaker
         return above;
     }
 
+    /// <summary>What begins where a band ended goes on beginning where it ends.</summary>
+    /// <param name="root">The job's nodes.</param>
+    /// <param name="band">Where the band stands in the job.</param>
+    /// <param name="was">Where it ended, as typed.</param>
+    /// <param name="value">Where it ends.</param>
+    public static void Follow(JsonObject root, string band, string was, JsonNode? value)
+    {
+        if (was.Length == 0 || value is null || JobPath.Get(root, band) is not JsonObject changed) return;
+        foreach (var zone in JobLists.List(root, band[..band.LastIndexOf('[')]).OfType<JsonObject>())
+        {
+            var alike = string.Equals(zone["from"]?.ToString(), was, StringComparison.Ordinal) && string.Equals(zone["heightsFrom"]?.ToString(), changed["heightsFrom"]?.ToString(), StringComparison.Ordinal);
+            if (alike && !ReferenceEquals(zone, changed)) zone["from"] = value.DeepClone();
+        }
+    }
+
     /// <summary>A run for a zone: the tile and the joint of the face's own run, to be changed.</summary>
     /// <param name="desk">The job.</param>
     /// <param name="face">Where the face stands in the job.</param>

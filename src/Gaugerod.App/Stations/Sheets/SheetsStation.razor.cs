@@ -32,7 +32,10 @@ public sealed partial class SheetsStation : ComponentBase, IDisposable
 
     private bool AsItStands => string.Equals(Maker.Text, Desk.Text, StringComparison.Ordinal);
 
-    private string? Panel => Maker.Stage switch
+    /// <summary>How far the sheets of this job are: what came of another's is no news here.</summary>
+    private MakingStage Stage => Maker.Busy || string.Equals(Maker.Job, Desk.Id, StringComparison.Ordinal) ? Maker.Stage : MakingStage.Rest;
+
+    private string? Panel => Stage switch
     {
         MakingStage.Rest => null,
         MakingStage.Failed => "notice bad at-work",
@@ -70,7 +73,7 @@ public sealed partial class SheetsStation : ComponentBase, IDisposable
 
     private async Task MakeAsync()
     {
-        if (CanMake && Desk.Plan is { } plan) await Maker.MakeAsync(Desk.Text, plan);
+        if (CanMake && Desk.Plan is { } plan) await Maker.MakeAsync(Desk.Id, Desk.Text, plan);
     }
 
     private async Task StopAsync()

@@ -1,5 +1,6 @@
 // The service worker keeps the page for places without a network, and a new version waits until it is asked for.
 import { flush } from "./shelf.js";
+import "./press.js";
 
 let registration = null, watcher = null, going = false;
 

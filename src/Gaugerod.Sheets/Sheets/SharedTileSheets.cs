@@ -1,0 +1,133 @@
+using Gaugerod.Engine.Cutting;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+using Gaugerod.Sheets.Drawings;
+
+namespace Gaugerod.Sheets.Sheets;
+
+/// <summary>Which pieces come from one tile, where they lie in it, and in which order it is cut.</summary>
+internal static class SharedTileSheets
+{
+    private const int Across = 4;
+    private const double Gap = 6;
+
+    public static void Add(SheetBook book, ProductCutting cutting, Product product)
+    {
+        var shared = cutting.Tiles.Where(t => t.Pieces.Count > 1).ToArray();
+        var corners = RoundCorners.Of(cutting, book.Plan.Runs);
+        if (shared.Length == 0 && corners.Count == 0) return;
+        var flow = book.Flow($"Shared tiles: {cutting.Product}", $"Tiles of {cutting.Product} that give several pieces each, where the pieces lie in the tile, and the cuts in order.");
+        var width = (flow.Width - (Gap * (Across - 1))) / Across;
+        var tall = Math.Min(52, (width - 6) * product.Height.Steps / product.Width.Steps);
+        var rows = shared.Chunk(Across).Select(row => new Block(tall + 13 + (3.8 * row.Max(Lines)), (pen, x, y) =>
+        {
+            for (var i = 0; i < row.Length; i++) Card(pen, row[i], product, new(x + (i * (width + Gap)), y, width, tall + 7.5), book.Figures);
+        })).ToList();
+        var words = Block.Words(
+            $"{Figures.Count(shared.Length, "tile gives", "tiles give")} {Figures.Number(shared.Sum(t => t.Pieces.Count))} pieces. Cut in the order of the numbers; the fence stands at the figure, against the side that is named. Broken hatch is left over. Every other cut piece takes a tile of its own. {Proof(cutting)} {Ways(cutting)}",
+            flow.Width, after: 3);
+        if (shared.Length > 0) flow.Add(Block.Together(Block.Heading("From which tile the pieces come", flow.Width), words), rows, Block.Heading("From which tile the pieces come, continued", flow.Width));
+        Kept(flow, cutting, book);
+        Round(flow, corners);
+    }
+
+    /// <summary>What the other way would cost, so that a setter may choose.</summary>
+    private static string Ways(ProductCutting cutting)
+    {
+        if (cutting.Fewest is not { } fewest || cutting.Simple is not { } simple || fewest == simple) return "";
+        return $"Fewest tiles: {Cost(fewest)}. Simple at the saw, where no part waits for another setting: {Cost(simple)}.";
+
+        static string Cost(CuttingCost cost) =>
+            Figures.Count(cost.Tiles, "tile", "tiles")
+            + (cost.Cuts == 0 ? "" : $", {Figures.Count(cost.Settings, "setting", "settings")} of the fence, {Figures.Count(cost.Cuts, "cut", "cuts")}, {cost.LaidBy switch { 0 => "no part laid by", 1 => "a part laid by once", _ => $"a part laid by {Figures.Number(cost.LaidBy)} times" }}");
+    }
+
+    /// <summary>The offcuts that are worth keeping when all is cut, the largest first.</summary>
+    private static void Kept(Flow flow, ProductCutting cutting, SheetBook book)
+    {
+        var keep = book.Plan.Job.Cutting.Keep;
+        var left = cutting.Tiles.SelectMany(tile => tile.Left.Select(box => (tile.Number, Box: box)))
+            .Where(of => Length.Min(of.Box.Width, of.Box.Height) >= keep)
+            .OrderByDescending(of => (double)of.Box.Width.Steps * of.Box.Height.Steps).ThenBy(of => of.Number).ToList();
+        if (left.Count == 0) return;
+        const int most = 40;
+        var named = left.Take(most).Select(of => $"{book.Figures.Cut(of.Box.Width)} × {book.Figures.Cut(of.Box.Height)} from tile {Figures.Number(of.Number)}");
+        var more = left.Count > most ? $"; and {Figures.Number(left.Count - most)} smaller" : "";
+        flow.Add(Block.Gap(3));
+        flow.Add(Block.Together(
+            Block.Heading("Offcuts to keep", flow.Width),
+            Block.Words($"{Figures.Count(left.Count, "offcut", "offcuts")} of {book.Figures.NearWithUnit(keep)} or more both ways, width × height as the tile lies: {string.Join("; ", named)}{more}.", flow.Width, 8.5, after: 2)));
+    }
+
+    /// <summary>Two to a row: where each course goes on round a corner of the room.</summary>
+    private static void Round(Flow flow, IReadOnlyList<RoundCorner> corners)
+    {
+        if (corners.Count == 0) return;
+        const double row = 5;
+        var half = flow.Width / 2;
+        var rows = corners.Select(RoundCorners.Words).Chunk(2).Select(pair => new Block(row, (pen, x, y) =>
+        {
+            for (var i = 0; i < pair.Length; i++) pen.Text(x + (i * half), y + 3.6, pair[i], 9);
+        })).ToList();
+        var words = Block.Words("The courses run through the corners of the room as if there were none: the piece at the end of a course goes on as the first on the next wall.", flow.Width, after: 2);
+        flow.Add(Block.Gap(4));
+        flow.Add(Block.Together(Block.Heading("Round the corners", flow.Width), words), rows, Block.Heading("Round the corners, continued", flow.Width));
+    }
+
+    private static string Proof(ProductCutting cutting) => cutting.Proved
+        ? $"The cut plan takes {Figures.Count(cutting.Bought, "tile", "tiles")}; no plan under the same rules takes fewer."
+        : $"The cut plan takes {Figures.Count(cutting.Bought, "tile", "tiles")}; no plan under the same rules takes fewer than {Figures.Number(cutting.LowerBound)}.";
+
+    private static int Lines(CutTile tile) => tile.Pieces.Count + (tile.Nests ? 1 : tile.Cuts.Count);
+
+    private static void Card(Pen pen, CutTile tile, Product product, Frame room, Figures figures)
+    {
+        Measures.TickBox(pen, room.X, room.Y + 1.4, 4);
+        pen.Text(room.X + 5.4, room.Y + 5, $"Tile {Figures.Number(tile.Number)}" + (tile.Box is { } box ? $", box {Figures.Number(box)}" : ""), 10, bold: true);
+        var perStep = Math.Min((room.Width - 6) / product.Width.Steps, (room.Height - 7.5) / product.Height.Steps);
+        var frame = new Frame(room.X, room.Y + 7.5, product.Width.Steps * perStep, product.Height.Steps * perStep);
+        pen.Area(frame, Fill.Offcut, Stroke.Ghost);
+        foreach (var piece in tile.Pieces)
+        {
+            var ring = piece.At.Points.Select(p => new Spot(frame.X + (p.X.Steps * perStep), frame.Bottom - (p.Y.Steps * perStep))).ToSequence();
+            pen.Area(ring, Fill.Straight, Stroke.CutEdge, piece.Id);
+            Number(pen, piece.Id, ring);
+        }
+
+        var y = frame.Bottom + 4.2;
+        foreach (var piece in tile.Pieces)
+        {
+            pen.Text(room.X, y, $"{piece.Id}: {Size(piece, figures)}{Turn(piece.Turned)}", 8, bold: true);
+            y += 3.8;
+        }
+
+        var order = tile.Nests ? ["cut along the marks"] : tile.Cuts.Select((cut, i) => $"{Figures.Number(i + 1)}: fence {figures.Cut(cut.Fence)}, {Against(cut)}");
+        foreach (var words in order)
+        {
+            pen.Text(room.X, y, words, 8, ink: Ink.Quiet);
+            y += 3.8;
+        }
+    }
+
+    /// <summary>Which side of what lies on the bench goes against the fence; a side that was cut before is said to be one.</summary>
+    private static string Against(SawCut cut) => (cut.Upright, cut.FromFar) switch { (true, false) => "left side", (true, true) => "right side", (false, false) => "lower side", _ => "upper side" };
+
+    private static string Size(PieceInTile piece, Figures figures) => $"{figures.Cut(piece.At.Bounds.Width)} × {figures.Cut(piece.At.Bounds.Height)}";
+
+    private static string Turn(int quarters) => quarters switch { 0 => "", 2 => ", half round", _ => ", quarter" };
+
+    private static void Number(Pen pen, string id, Sequence<Spot> ring)
+    {
+        var middle = Frame.Around(ring).Middle;
+        foreach (var size in new[] { 9.0, 8, 7, 6.5 })
+        {
+            foreach (var upright in new[] { false, true })
+            {
+                if (!Region.Holds([ring], Pen.BoxAround(middle, id, size, bold: true, upright))) continue;
+                pen.TextAround(middle, id, size, bold: true, upright, onPaper: true);
+                return;
+            }
+        }
+    }
+}
