@@ -59,6 +59,9 @@ public sealed record Job(
     string Name, string? Note, Tape Tape, Paper Paper, Length EdgeJoint,
     Sequence<Product> Products, Sequence<Face> Faces, Sequence<RunRequest> Runs)
 {
+    /// <summary>The trims that edges and bands may name. Default none.</summary>
+    public Sequence<TrimProduct> Trims { get; init; } = [];
+
     /// <summary>What is asked of the cutting; default the usual.</summary>
     public CuttingAims Cutting { get; init; } = CuttingAims.Usual;
 

@@ -36,7 +36,7 @@ internal static class JobRuns
         }
 
         FinishedRun? finished = null;
-        foreach (var sofar in RoomBuilder.FaceByFace(new(path, faces, ProductOf(job, run).BuildUp, run.Through is { } through ? FaceOf(job, through).Face.Name : null, job.EdgeJoint, job.Tape)))
+        foreach (var sofar in RoomBuilder.FaceByFace(Wholes(job, run, path, faces)))
         {
             finished = sofar;
             if (sofar is null) yield return null;
@@ -44,6 +44,12 @@ internal static class JobRuns
 
         yield return faces.All(face => face.Face.Zones.Count == 0 && face.Face.Falls is null) ? finished : RunZones.Of(job, run, path, faces, finished!);
     }
+
+    /// <summary>The run's faces as wholes, whatever zones they have.</summary>
+    public static FinishedRun Wholes(Job job, RunRequest run) => RoomBuilder.Finish(Wholes(job, run, "", run.Faces.Select(name => FaceOf(job, name)).ToSequence()));
+
+    private static RunOfFaces Wholes(Job job, RunRequest run, string path, Sequence<NumberedFace> faces) =>
+        new(path, faces, ProductOf(job, run).BuildUp, run.Through is { } through ? FaceOf(job, through).Face.Name : null, job.EdgeJoint, job.Tape);
 
     /// <summary>The face with a name, or the one that has a zone with it.</summary>
     private static NumberedFace FaceOf(Job job, string name)

@@ -5,6 +5,7 @@ using Gaugerod.Engine.Patterns;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Takeoffs;
+using Gaugerod.Engine.Trims;
 using Gaugerod.Plane;
 
 namespace Gaugerod.Engine.Planning;
@@ -54,6 +55,9 @@ public sealed record Plan(
 {
     /// <summary>The boxes of the products whose boxes are to be blended; default none.</summary>
     public Sequence<BoxPlan> Boxes { get; init; } = [];
+
+    /// <summary>The lines of trim beside the fields; default none.</summary>
+    public TrimPlan Trims { get; init; } = new([], [], []);
 
     /// <summary>What the job left open by a range, and where each is to be built. Default none.</summary>
     public Sequence<ToBuild> ToBuild { get; init; } = [];

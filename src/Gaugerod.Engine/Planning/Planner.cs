@@ -3,6 +3,7 @@ using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Rules;
 using Gaugerod.Engine.Takeoffs;
+using Gaugerod.Engine.Trims;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 
@@ -87,7 +88,7 @@ public static class Planner
         }
 
         var tiled = job.Runs.SelectMany(run => run.Faces).ToHashSet(StringComparer.Ordinal);
-        findings.AddRange(job.Faces.SelectMany(face => face.Zones.Select(zone => zone.Name).Prepend(face.Name)).Where(name => !tiled.Contains(name)).Select(BareFaces.InNoRun));
+        findings.AddRange(job.Faces.SelectMany(face => face.Zones.Where(zone => zone is not Zone.Strip { Trimmed: not null }).Select(zone => zone.Name).Prepend(face.Name)).Where(name => !tiled.Contains(name)).Select(BareFaces.InNoRun));
 
         var cutting = new List<ProductCutting>();
         foreach (var product in job.Products)
@@ -102,6 +103,15 @@ public static class Planner
             }
         }
 
+        var trims = new TrimPlan([], [], []);
+        foreach (var sofar in TrimWalls.Steps(job, runs))
+        {
+            if (sofar is null) yield return new("trims and where their joints fall", null);
+            else trims = sofar;
+        }
+
+        findings.AddRange(trims.Findings);
+
         var (order, boxes) = (new List<OrderLine>(), new List<BoxPlan>());
         for (var i = 0; i < cutting.Count; i++)
         {
@@ -114,11 +124,13 @@ public static class Planner
             yield return new($"{product.Name}: which tile out of which box", null);
         }
 
+        order.AddRange(trims.Stocks.SelectMany(TrimWalls.Orders(job)));
         findings.AddRange(boxes.Select(BoxRules.Finding));
         var all = job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Distinct().OrderByDescending(finding => finding.Level).ToSequence();
         yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all) 
         {
             Boxes = boxes.ToSequence(),
+            Trims = trims,
             ToBuild = Planning.ToBuild.All(asked, job).ToSequence(),
         });
     }

@@ -70,6 +70,9 @@ public sealed record Edge(string Name, EdgeKind Kind)
     /// <summary>The width of the trim at a free edge, or of the profile at an outside corner; the field stops where it begins. Default zero.</summary>
     public Length Trim { get; init; }
 
+    /// <summary>The trim that is to be set there, as wide as <see cref="Trim"/> says; null, the default, where its pieces are not planned.</summary>
+    public TrimRequest? Trimmed { get; init; }
+
     /// <summary>
     /// The thickness of what stands in front of this edge: the other wall's build-up at a corner, the floor's finish at a
     /// floor line. Null for what the run knows: its own next face, else nothing.

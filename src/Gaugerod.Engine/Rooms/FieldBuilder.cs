@@ -11,8 +11,14 @@ namespace Gaugerod.Engine.Rooms;
 /// <param name="Openings">Each opening's sides.</param>
 internal sealed record Field(DrawnFace Face, Polygon Shape, Sequence<MovedSide> Outer, Sequence<Sequence<MovedSide>> Openings)
 {
-    public Sequence<FieldEdge> Edges() => Outer.Concat(Openings.SelectMany(o => o))
-        .Select(s => new FieldEdge(s.From, s.To, s.Side.Name, s.Side.Edge.Kind))
+    /// <param name="edgeJoint">The joint of edges that state none.</param>
+    public Sequence<FieldEdge> Edges(Length edgeJoint) => Outer.Concat(Openings.SelectMany(o => o))
+        .Select(s => new FieldEdge(s.From, s.To, s.Side.Name, s.Side.Edge.Kind)
+        {
+            Trim = s.Side.Edge.Trimmed is null ? Length.Zero : s.Side.Edge.Trim,
+            Joint = s.Side.Edge.Trimmed is null ? Length.Zero : s.Side.Edge.Joint ?? edgeJoint,
+            Trimmed = s.Side.Edge.Trimmed,
+        })
         .ToSequence();
 }
 

@@ -13,6 +13,12 @@ public readonly record struct FieldEdge(Point From, Point To, string Name, EdgeK
 {
     /// <summary>The width of the trim or the profile beyond the edge; default zero for none.</summary>
     public Length Trim { get; init; }
+
+    /// <summary>The joint between the field and what stands along the edge; known where a trim is asked for.</summary>
+    public Length Joint { get; init; }
+
+    /// <summary>The trim asked for there; null, the default, for none.</summary>
+    public TrimRequest? Trimmed { get; init; }
 }
 
 /// <summary>A named ring on a face.</summary>

@@ -53,7 +53,7 @@ internal static class RoomBuilder
         var struck = faces.Select(face => face.LevelLine).FirstOrDefault(line => line is not null);
         var finished = fields.Select((field, k) => new FinishedFace(
             faces[k].Face.Name, faces[k].Outline.Ring, faces[k].Openings.Select(o => new NamedRing(o.Name, o.Ring)).ToSequence(),
-            faces[k].Face.Holes, field.Shape, field.Edges(), unrolled[k], raised[k]) 
+            faces[k].Face.Holes, field.Shape, field.Edges(run.EdgeJoint), unrolled[k], raised[k]) 
         {
             LevelLine = struck - raised[k],
             OutlineNames = faces[k].Outline.Sides.Select(side => side.Name).ToSequence(),

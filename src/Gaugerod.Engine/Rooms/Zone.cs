@@ -22,6 +22,9 @@ public abstract record Zone(string Name)
     /// <param name="To">The height of its head; null where it goes all the way up.</param>
     public sealed record Strip(string Name, Length From, Length? To) : Zone(Name)
     {
+        /// <summary>The trim that it is made of, a line of pieces between two fields; null, the default, for a band that a run tiles.</summary>
+        public TrimRequest? Trimmed { get; init; }
+
         /// <summary>What the height of its foot may be, so that it meets a joint below; its head goes with it. Null when it is settled.</summary>
         public Span? Range { get; init; }
     }

@@ -14,10 +14,12 @@ internal static class EdgeReader
         var said = values.Word(fields["kind"], Words.EdgeKinds);
         var kind = said ?? usual.Kind;
         var basis = kind == usual.Kind ? usual : new Edge(usual.Name, kind);
+        var (trim, trimmed) = TrimReader.AtEdge(fields, basis);
         var edge = basis with
         {
             Joint = fields.Length("joint", LengthRange.Joint) ?? basis.Joint,
-            Trim = fields.Length("trim", LengthRange.Strip, basis.Trim),
+            Trim = trim,
+            Trimmed = trimmed,
             Cover = fields.Length("cover", LengthRange.Strip) ?? basis.Cover,
             Lap = fields.Word("lap", Words.Laps, basis.Lap),
             Finish = values.Word(fields["finish"], Words.Finishes) ?? basis.Finish,
@@ -37,7 +39,7 @@ internal static class EdgeReader
 
         Only(fields, edge, "finish", EdgeKind.OutsideCorner);
         Only(fields, edge, "lap", EdgeKind.InsideCorner);
-        if (edge.Trim > Length.Zero) Only(fields, edge, "trim", EdgeKind.Free, EdgeKind.OutsideCorner);
+        if (edge.Trim > Length.Zero || edge.Trimmed is not null) Only(fields, edge, "trim", EdgeKind.Free, EdgeKind.OutsideCorner);
     }
 
     private static void Only(Fields fields, Edge edge, string name, params EdgeKind[] kinds)

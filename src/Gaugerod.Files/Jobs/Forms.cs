@@ -21,7 +21,7 @@ internal static class Forms
         "job",
         new("format", "\"gaugerod-job/1\"", true), new("name", "a name such as \"Guest shower\"", true), new("note", "text"),
         new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("edgeJoint", ASmallLength), new("cutting", "a group such as { \"order\": [\"tiles\", \"cuts\"] }"),
-        new("products", "a list of tiles [ ]", true), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true));
+        new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true));
 
     public static readonly Form Product = new(
         "product",
@@ -31,6 +31,15 @@ internal static class Forms
         new("class", "\"natural\", \"calibrated\" or \"rectified\""),
         new("variation", ASmallLength), new("warpage", ASmallLength), new("kerf", "a length such as \"1/16\""), new("cut", "\"wet saw\" or \"snap\""), new("leastStrip", "a length such as \"1/2\""),
         new("breakage", "a whole number such as 3"), new("spares", "a whole number such as 6"), new("flatPercent", "a whole number such as 5, or null"));
+
+    public static readonly Form Trim = new(
+        "trim",
+        new("name", "a name such as \"bullnose\"", true), new("kind", "a kind such as \"bullnose\"", true), new("length", ALength), new("width", "a length such as \"2\""),
+        new("joint", ASmallLength), new("least", "a length such as \"2\""), new("thickness", ASmallLength), new("kerf", "a length such as \"1/16\""),
+        new("sold", "\"piece\" or \"bar\""), new("outside", "a length such as \"2\""), new("inside", "a length such as \"2\""), new("stop", "a length such as \"2\""));
+
+    public static readonly Form EdgeTrim = new(
+        "edgeTrim", new("of", "a trim's name", true), new("joints", "\"staggered\""), new("stagger", "a length such as \"2\""), new("corner", "\"mitred\""));
 
     public static readonly Form Cutting = new("cutting", new("order", "a list [ ]"), new("fence", ASmallLength), new("keep", "a length such as \"2\""));
 
@@ -83,7 +92,8 @@ internal static class Forms
         new("name", "a name such as \"valve\"", true), new("x", ALength, true), new("y", ALength, true), new("diameter", ALength, true), HeightsFrom, new("clearance", ASmallLength), new("edgeClear", "a length such as \"1/2\""));
 
     public static readonly Form BandZone = new(
-        "band", new("kind", "\"band\"", true), new("name", "a name such as \"upper\"", true), new("from", ALength, true), new("to", ALength), HeightsFrom, new("range", "two lengths, the least and the most [ , ]"), new("joint", ASmallLength));
+        "band", new("kind", "\"band\"", true), new("name", "a name such as \"upper\"", true), new("from", ALength, true), new("to", ALength), HeightsFrom, new("range", "two lengths, the least and the most [ , ]"), new("joint", ASmallLength),
+        new("trim", "a group such as { \"of\": \"liner\" }"));
 
     public static readonly Form RugZone = new(
         "rug",
@@ -126,7 +136,7 @@ internal static class Forms
 
     public static readonly IReadOnlyList<Form> All =
     [
-        Job, Product, Cutting, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
+        Job, Product, Trim, EdgeTrim, Cutting, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
         RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant,
     ];
@@ -142,7 +152,7 @@ internal static class Forms
 
     private static Field[] EdgeFields(bool kindRequired) =>
     [
-        new("kind", "a kind such as \"inside corner\"", kindRequired), new("joint", ASmallLength), new("trim", "a length such as \"1/2\""), new("cover", ALength),
+        new("kind", "a kind such as \"inside corner\"", kindRequired), new("joint", ASmallLength), new("trim", "a length such as \"1/2\", or a group with of"), new("cover", ALength),
         new("lap", "\"through\" or \"laps\""), new("finish", "\"profile\""),
     ];
 

@@ -69,6 +69,9 @@ public static class JobReader
         var cutting = CuttingReader.Read(fields["cutting"], values);
         var productNames = new Uniques("the products", parts: false);
         var products = fields.Items("products", atLeast: 1).Select(n => ProductReader.Read(n, values, productNames)).ToList();
+        var trimNames = new Uniques("the trims", parts: false);
+        var trims = fields.Items("trims").Select(n => TrimReader.Product(n, values, trimNames)).ToList();
+        values.Trims = new(trims, edgeJoint);
         var faceNames = new Uniques("the faces", parts: false);
         var faces = fields.Items("faces", atLeast: 1).Select(n => FaceReader.Read(n, values, faceNames)).ToList();
         var runNames = new Uniques("the runs", parts: false);
@@ -80,6 +83,7 @@ public static class JobReader
             name, note, new Tape(unit, mark), paper, edgeJoint,
             products.Select(p => p.Product).OfType<Product>().ToSequence(), faces.Select(f => f.Face).OfType<Face>().ToSequence(), runs.OfType<RunRequest>().ToSequence())
         {
+            Trims = trims.Select(t => t.Trim).OfType<TrimProduct>().ToSequence(),
             Cutting = cutting,
         };
     }

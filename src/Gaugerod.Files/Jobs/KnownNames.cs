@@ -66,7 +66,7 @@ internal sealed class KnownNames(IReadOnlyList<string?> products, IReadOnlyList<
 
     private Face? FaceNamed(string name) => faces.FirstOrDefault(f => string.Equals(f.Name, name, StringComparison.Ordinal))?.Face;
 
-    private static string? Known(Entry? entry, Values values, string what, IEnumerable<string?> names)
+    public static string? Known(Entry? entry, Values values, string what, IEnumerable<string?> names)
     {
         if (values.Name(entry) is not { } name) return null;
         var known = names.ToList();

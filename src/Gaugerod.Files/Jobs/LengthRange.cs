@@ -23,6 +23,8 @@ internal sealed record LengthRange(Length Least, Length Most, string What, strin
     public static readonly LengthRange Position = new(Mm(-100_000), Mm(100_000), "a distance", "of at most 100 m");
     public static readonly LengthRange Lean = new(Mm(-1000), Mm(1000), "a lean", "of at most 1 m");
     public static readonly LengthRange Strip = new(Length.Zero, Mm(300), "a width", "from 0 to 300 mm");
+    public static readonly LengthRange TrimLength = new(Product.LeastSide, Mm(10_000), "a trim's length", "from 5 mm to 10 m");
+    public static readonly LengthRange TrimWidth = new(Some, Mm(300), "a width", "of more than 0, at most 300 mm");
     public static readonly LengthRange Bore = new(Some, Mm(4000), "a diameter", "of more than 0, at most 4 m");
     public static readonly LengthRange Cut = new(Length.Zero, Mm(4000), "a size", "from 0 to 4 m");
 

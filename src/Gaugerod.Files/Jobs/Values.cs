@@ -15,6 +15,9 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
 
     public FaultLog Log { get; } = log;
 
+    /// <summary>The trims that edges and bands may name; none until they are read.</summary>
+    public KnownTrims Trims { get; set; } = KnownTrims.None;
+
     public LengthUnit Unit { get; } = unit ?? LengthUnit.Millimetre;
 
     public Tape Tape => Unit == LengthUnit.Inch ? Tape.Sixteenths : Tape.Millimetres;

@@ -42,6 +42,19 @@ internal static class Words
 
     public static readonly Words<Lap> Laps = new(("through", Lap.Through), ("laps", Lap.Laps));
 
+    public static readonly Words<TrimKind> TrimKinds = new(
+        ("bullnose", TrimKind.Bullnose), ("quarter round", TrimKind.QuarterRound), ("cove", TrimKind.Cove), ("profile", TrimKind.Profile), ("liner", TrimKind.Liner),
+        ("mitred edge", TrimKind.MitredEdge), ("eased edge", TrimKind.EasedEdge));
+
+    public static readonly Words<bool> Sold = new(("piece", false), ("bar", true));
+
+    public static readonly Words<TrimJoints> TrimJoints = new(
+        ("free", Engine.Rooms.TrimJoints.Free), ("in line", Engine.Rooms.TrimJoints.InLine), ("staggered", Engine.Rooms.TrimJoints.Staggered),
+        ("repeating", Engine.Rooms.TrimJoints.Repeating), ("centred", Engine.Rooms.TrimJoints.Centred), ("none", Engine.Rooms.TrimJoints.Unbroken));
+
+    public static readonly Words<TrimCorner> TrimCorners = new(
+        ("mitred", TrimCorner.Mitred), ("covers", TrimCorner.Covers), ("butts", TrimCorner.Butts), ("piece", TrimCorner.Piece));
+
     public static readonly Words<CornerFinish> Finishes = new(
         ("bullnose over", CornerFinish.BullnoseOver), ("bullnose under", CornerFinish.BullnoseUnder), ("mitre", CornerFinish.Mitre), ("profile", CornerFinish.Profile));
 

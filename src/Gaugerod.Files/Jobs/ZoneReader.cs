@@ -1,5 +1,6 @@
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Files.Json;
+using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Files.Jobs;
@@ -25,16 +26,19 @@ internal static class ZoneReader
         // Wants call a face's edges and its zones alike: one that is called like an edge would be taken for it.
         var own = (fields["name"] as Entry.Text)?.Value is { } given && parts.Refuses(given) ? parts : faceNames;
         var (name, joint) = (own.Take(fields["name"], values), values.Length(fields["joint"], LengthRange.Joint));
-        var zone = known == Forms.BandZone ? Band(fields, name, heights) : known == Forms.RugZone ? Rug(fields, name, heights) : Border(fields, name);
+        var zone = known == Forms.BandZone ? Band(fields, name, joint, heights) : known == Forms.RugZone ? Rug(fields, name, heights) : Border(fields, name);
         return zone is null ? null : zone with { Joint = joint };
     }
 
-    private static Zone? Band(Fields fields, string? name, HeightBase heights)
+    private static Zone? Band(Fields fields, string? name, Length? joint, HeightBase heights)
     {
+        var trimmed = TrimReader.Read(fields["trim"], fields.Values);
         var (from, to) = (fields.Length("from", LengthRange.Position), fields.Length("to", LengthRange.Position));
         if (name is null || from is not { } f || heights.Under(fields) is not { } under) return null;
         var (range, understood) = RangeReader.Read(fields["range"], f + under, under, fields.Values);
-        return understood ? new Zone.Strip(name, f + under, to + under) { Range = range, ReadFrom = under } : null;
+        // A band of trim is as high as the trim, between the middles of its joints.
+        if (to is null && fields.Values.Trims.Width(trimmed) is { } width) to = f + width + (joint ?? fields.Values.Trims.EdgeJoint);
+        return understood ? new Zone.Strip(name, f + under, to + under) { Range = range, ReadFrom = under, Trimmed = trimmed } : null;
     }
 
     private static Zone? Rug(Fields fields, string? name, HeightBase heights)

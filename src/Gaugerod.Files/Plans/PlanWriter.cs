@@ -34,9 +34,9 @@ public static class PlanWriter
         var tiles = new TileNumbers(plan.Cutting);
         json.WriteList("runs", plan.Runs, run => RunWriter.Write(json, run, tiles));
         CuttingWriter.Write(json, plan.Cutting, plan.Boxes);
+        json.WriteList("trim", plan.Trims.Lines, line => TrimWriter.Write(json, line));
 
         // Sections that other programs may count on finding; the engine has nothing to say there yet.
-        json.WriteEmptyList("trim");
         json.WriteEmptyGroup("prep");
         json.WriteList("takeoff", plan.Order, line => OrderWriter.Write(json, line));
         json.WriteEmptyGroup("price");

@@ -1,0 +1,59 @@
+using System.Globalization;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Takeoffs;
+using Gaugerod.Engine.Trims;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Planning;
+
+/// <summary>Brings the walls of a job, with what every run lays on them, to their trims.</summary>
+internal static class TrimWalls
+{
+    /// <summary>The trims beside all that was planned, a line at a time: nothing until the last.</summary>
+    public static IEnumerable<TrimPlan?> Steps(Job job, IReadOnlyList<RunPlan> runs) => job.Trims.Count == 0 ? [new([], [], [])] : TrimPlanner.Steps(Walls(job, runs), job.Trims, job.Tape);
+
+    private static List<List<TrimmedFace>> Walls(Job job, IReadOnlyList<RunPlan> runs)
+    {
+        var laid = runs.SelectMany(run => run.Faces.Select(face => (Run: run, Face: face))).ToLookup(part => part.Face.Face.Wall, StringComparer.Ordinal);
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        var walls = new List<List<TrimmedFace>>();
+        foreach (var run in runs)
+        {
+            // A wall with zones is in several runs: its trims stand beside all of them.
+            var wholes = JobRuns.Wholes(job, run.Request).Faces.Where(face => seen.Add(face.Name)).Select(face => Wall(job, face, laid[face.Name])).ToList();
+            if (wholes.Count > 0) walls.Add(wholes);
+        }
+
+        return walls;
+    }
+
+    /// <summary>What to buy of a trim: its stock, and corner pieces with stops where there are any.</summary>
+    public static Func<TrimStock, IEnumerable<OrderLine>> Orders(Job job) => stock =>
+    {
+        var unit = job.Trims.First(trim => string.Equals(trim.Name, stock.Product, StringComparison.Ordinal)).ByBar ? "bar" : "piece";
+        var basis = string.Create(CultureInfo.InvariantCulture, $"{stock.Bought} in the trim plan, where {(stock.LowerBound == stock.Bought ? "no fewer would do" : $"{stock.LowerBound} might do")}");
+        return stock.CornerPieces == 0
+            ? [Line(stock.Product, stock.Bought, unit, basis)]
+            : [Line(stock.Product, stock.Bought, unit, basis), Line($"{stock.Product}, corners and stops", stock.CornerPieces, "piece", "one at every corner and stop of the trim plan")];
+    };
+
+    private static OrderLine Line(string item, int count, string unit, string basis) => new(item, count, unit, 1, count, count, 0, 0, 0, basis);
+
+    private static TrimmedFace Wall(Job job, FinishedFace whole, IEnumerable<(RunPlan Run, FacePlan Face)> laid)
+    {
+        var parts = laid.ToList();
+        var zones = job.Faces.First(face => string.Equals(face.Name, whole.Name, StringComparison.Ordinal)).Zones;
+        var bands = new List<(FinishedFace, Length, TrimRequest)>();
+        if (zones.Any(zone => zone is Zone.Strip { Trimmed: not null }))
+        {
+            var cut = ZoneCutter.Cut(whole, zones, "", job.EdgeJoint, new(job.Tape));
+            foreach (var band in zones.OfType<Zone.Strip>().Where(band => band.Trimmed is not null))
+            {
+                bands.Add((cut.First(part => string.Equals(part.Zone, band.Name, StringComparison.Ordinal)).Face, band.Joint ?? job.EdgeJoint, band.Trimmed!));
+            }
+        }
+
+        return new(whole, parts.SelectMany(part => part.Face.Pieces).ToSequence(), parts.Select(part => part.Run.Best.Placing.Joint).DefaultIfEmpty().Max()) { Bands = bands.ToSequence() };
+    }
+}

@@ -1,0 +1,92 @@
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Trims;
+
+/// <summary>Finds the strips that are asked for round the fields of a run, and settles their corners.</summary>
+internal static class Strips
+{
+    /// <summary>The strips of a run's faces, in the order of faces and edges.</summary>
+    public static List<Strip> Of(IReadOnlyList<TrimmedFace> run, Func<string, TrimProduct> product, TrimRemarks remarks)
+    {
+        var byFace = run.Select(face => Of(face, product, remarks)).ToList();
+        for (var i = 1; i < byFace.Count; i++)
+        {
+            // One bar stands on a corner, though both its edges may name it.
+            if (byFace[i - 1].Exists(strip => OnCorner(strip, atRight: true))) byFace[i].RemoveAll(strip => OnCorner(strip, atRight: false));
+            WallCorner.Settle(byFace[i - 1], byFace[i], remarks);
+        }
+
+        return [.. byFace.SelectMany(strips => strips)];
+    }
+
+    private static List<Strip> Of(TrimmedFace face, Func<string, TrimProduct> product, TrimRemarks remarks)
+    {
+        var strips = new List<Strip>();
+        foreach (var ring in Rings(face.Face.Edges))
+        {
+            var n = ring.Count;
+            var products = ring.ConvertAll(edge => edge.Trimmed is { } asked && product(asked.Of) is { IsWorked: false } of ? of : null);
+            var corners = Enumerable.Range(0, n).Select(i => StripCorner.Of(ring[i], products[i], ring[(i + 1) % n], products[(i + 1) % n])).ToList();
+            for (var i = 0; i < n; i++)
+            {
+                if (products[i] is not { } of) continue;
+                if (IsChord(ring, i))
+                {
+                    remarks.RoundEdge(face.Face.Name, ring[i].Name);
+                    continue;
+                }
+
+                strips.Add(new(face, ring[i], of, corners[(i + n - 1) % n].Begin!.Value, corners[i].End!.Value));
+                if (products[(i + 1) % n] is { } next) remarks.Corner(face.Face.Name, ring[i], of, ring[(i + 1) % n], next);
+            }
+        }
+
+        strips.AddRange(face.Bands.Select(band => Across(face, band.Band, band.Joint, band.Trimmed, product(band.Trimmed.Of), remarks)));
+        return strips;
+    }
+
+    /// <summary>A band between two fields; it runs from left to right, so that the upper field lies to its left.</summary>
+    private static Strip Across(TrimmedFace face, FinishedFace band, Length joint, TrimRequest asked, TrimProduct product, TrimRemarks remarks)
+    {
+        var box = band.Field.Outer.Bounds;
+        if ((box.Height - product.Width).Abs() > remarks.Tape.Mark)
+        {
+            remarks.Add(
+                FindingLevel.Warn, "trim-band", $"{face.Face.Name}, {band.Name}", $"The band is {remarks.Say(box.Height)} high between its joints and {product.Name} is {remarks.Say(product.Width)} wide.",
+                remarks.Say(product.Width), remarks.Say(box.Height));
+        }
+
+        var (above, below) = (box.Top + joint, box.Bottom - joint);
+        var edge = new FieldEdge(new(box.Left, above), new(box.Right, above), band.Name, EdgeKind.Zone) { Trim = product.Width, Joint = joint, Trimmed = asked };
+        var corners = band.Edges.Where(side => side.Kind != EdgeKind.Zone).ToList();
+        return new(face, edge, product, Ending(rightwards: false), Ending(rightwards: true)) { Across = (new(box.Left, below), new(box.Right, below)) };
+
+        StripEnd Ending(bool rightwards)
+        {
+            var meets = corners.FirstOrDefault(side => side.To.Y > side.From.Y == rightwards, edge);
+            var end = new StripEnd(meets.Trimmed is null && meets.Kind is EdgeKind.Free or EdgeKind.OutsideCorner ? TrimEnd.Stop : TrimEnd.Hidden, 0, 0, meets);
+            return end.End == TrimEnd.Stop && product.Stop is { } stop ? StripCorner.Short(end, stop, product) : end;
+        }
+    }
+
+    private static bool OnCorner(Strip strip, bool atRight) => strip.Edge.Kind == EdgeKind.OutsideCorner && strip.Edge.To.Y > strip.Edge.From.Y == atRight;
+
+    // The chords of an arc have one name and follow each other.
+    private static bool IsChord(List<FieldEdge> ring, int i) =>
+        string.Equals(ring[i].Name, ring[(i + 1) % ring.Count].Name, StringComparison.Ordinal)
+        || string.Equals(ring[i].Name, ring[(i + ring.Count - 1) % ring.Count].Name, StringComparison.Ordinal);
+
+    private static IEnumerable<List<FieldEdge>> Rings(Sequence<FieldEdge> edges)
+    {
+        var ring = new List<FieldEdge>();
+        foreach (var edge in edges)
+        {
+            ring.Add(edge);
+            if (edge.To != ring[0].From) continue;
+            yield return ring;
+            ring = [];
+        }
+    }
+}

@@ -1,0 +1,65 @@
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Trims;
+
+/// <summary>Settles how strips of two walls meet at the corner between them.</summary>
+internal static class WallCorner
+{
+    /// <summary>Pairs the strips that end at the right corner of one face with those that end at the left corner of the next.</summary>
+    public static void Settle(List<Strip> left, List<Strip> right, TrimRemarks remarks)
+    {
+        for (var i = 0; i < left.Count; i++)
+        {
+            if (EndAt(left[i], atRight: true) is not { } one) continue;
+            var others = Enumerable.Range(0, right.Count).Where(k => EndAt(right[k], atRight: false) is { } end && end.Meets.Kind == one.Meets.Kind)
+                .OrderBy(k => (Height(right[k]) - Height(left[i])).Abs()).ToList();
+            if (others.Count == 0 || (Height(right[others[0]]) - Height(left[i])).Abs() >= left[i].Product.Width) continue;
+            var (k, other) = (others[0], EndAt(right[others[0]], atRight: false)!.Value);
+            var (end, next) = Meet(left[i], one, right[k], other);
+            if (end.End is TrimEnd.Mitre or TrimEnd.CornerPiece or TrimEnd.Covers) remarks.Heights(left[i], right[k], Height(left[i]), Height(right[k]));
+            (left[i], right[k]) = (With(left[i], end, atRight: true), With(right[k], next, atRight: false));
+        }
+    }
+
+    private static (StripEnd One, StripEnd Other) Meet(Strip left, StripEnd one, Strip right, StripEnd other)
+    {
+        var (said, saidNext) = (left.Edge.Trimmed!.Corner, right.Edge.Trimmed!.Corner);
+        var outside = one.Meets.Kind == EdgeKind.OutsideCorner;
+        var piece = string.Equals(left.Product.Name, right.Product.Name, StringComparison.Ordinal) ? outside ? left.Product.Outside : left.Product.Inside : null;
+        if (piece is { } reach && said is null or TrimCorner.Piece && saidNext is null or TrimCorner.Piece)
+        {
+            return (StripCorner.Short(Plain(one), reach, left.Product), StripCorner.Short(Plain(other), reach, right.Product));
+        }
+
+        if (said == TrimCorner.Mitred || saidNext == TrimCorner.Mitred || (outside && said is null or TrimCorner.Piece && saidNext is null or TrimCorner.Piece))
+        {
+            return (Plain(one) with { End = TrimEnd.Mitre, Takes = left.Product.Thickness.Steps }, Plain(other) with { End = TrimEnd.Mitre, Takes = right.Product.Thickness.Steps });
+        }
+
+        // In an inner corner neither end shows, whoever runs through.
+        if (!outside) return (one, other);
+        return said == TrimCorner.Covers || saidNext == TrimCorner.Butts
+            ? (Plain(one) with { End = TrimEnd.Covers }, Plain(other) with { End = TrimEnd.Butts })
+            : (Plain(one) with { End = TrimEnd.Butts }, Plain(other) with { End = TrimEnd.Covers });
+    }
+
+    /// <summary>The end at the wall's own corner, without the stop that an open end would have had.</summary>
+    private static StripEnd Plain(StripEnd end) => end.Piece == 0 ? end : new(TrimEnd.Stop, 0, 0, end.Meets);
+
+    /// <summary>Round a field its outer ring is run counter-clockwise: up its right side, down its left one.</summary>
+    private static StripEnd? EndAt(Strip strip, bool atRight)
+    {
+        foreach (var end in new[] { strip.Begin, strip.End })
+        {
+            if (end.Meets.Kind is EdgeKind.InsideCorner or EdgeKind.OutsideCorner && end.Meets.To.Y > end.Meets.From.Y == atRight) return end;
+        }
+
+        return null;
+    }
+
+    private static Strip With(Strip strip, StripEnd end, bool atRight) =>
+        EndAt(strip, atRight) == strip.Begin ? strip with { Begin = end } : strip with { End = end };
+
+    private static Length Height(Strip strip) => Length.FromSteps((strip.Edge.From.Y + strip.Edge.To.Y).Steps / 2) + strip.Face.Face.Raised;
+}

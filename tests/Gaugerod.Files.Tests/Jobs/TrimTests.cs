@@ -1,0 +1,174 @@
+using System.Text;
+using System.Text.Json;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Files.Jobs;
+using Gaugerod.Files.Plans;
+using Gaugerod.Files.Tests.Schemas;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Files.Tests.Jobs;
+
+/// <summary>Trims of a job: read, refused, planned and written. The job is invented.</summary>
+public sealed class TrimTests
+{
+    private const string Job = """
+        { "format": "gaugerod-job/1", "name": "Wainscot", "note": "An invented job.", "units": "in",
+          "products": [{ "name": "tile", "width": "8 7/8", "height": "8 7/8" }],
+          "trims": [
+            { "name": "bullnose", "kind": "bullnose", "length": "11 7/8", "width": "3", "joint": "1/8", "least": "2", "thickness": "3/8" },
+            { "name": "liner", "kind": "liner", "length": "11 7/8", "width": "1", "joint": "1/8" }
+          ],
+          "faces": [
+            { "name": "north", "readings": { "width": { "foot": "97" }, "height": { "left": "48" } },
+              "edges": { "head": { "kind": "free", "trim": { "of": "bullnose", "joints": "staggered" } }, "right": { "kind": "outside corner", "finish": "mitre" } },
+              "zones": [
+                { "kind": "band", "name": "liner band", "from": "30", "trim": { "of": "liner", "joints": "centred" } },
+                { "kind": "band", "name": "upper", "from": "31 1/8" }
+              ] },
+            { "name": "east", "readings": { "width": { "foot": "40" }, "height": { "left": "48" } },
+              "edges": { "head": { "kind": "free", "trim": { "of": "bullnose", "stagger": "1" } }, "left": { "kind": "outside corner", "finish": "mitre" } } }
+          ],
+          "runs": [
+            { "name": "lower", "product": "tile", "faces": ["north", "east"], "bond": { "kind": "grid" }, "joint": "1/8" },
+            { "name": "upper", "product": "tile", "faces": ["upper"], "bond": { "kind": "running", "offset": "1/2" }, "joint": "1/8" }
+          ] }
+        """;
+
+    [Fact]
+    public void A_trim_at_an_edge_brings_its_width_and_what_is_asked_of_its_joints()
+    {
+        var job = Read(Job);
+        Assert.Equal(["bullnose", "liner"], job.Trims.Select(trim => trim.Name));
+        var north = Assert.IsType<FaceShape.Read>(job.Faces[0].Shape);
+        Assert.Equal((Length.FromInches(3), new TrimRequest("bullnose", TrimJoints.Staggered)), (north.Head.Trim, north.Head.Trimmed));
+        var east = Assert.IsType<FaceShape.Read>(job.Faces[1].Shape);
+        Assert.Equal(new TrimRequest("bullnose", TrimJoints.Staggered) { Stagger = Length.FromInches(1) }, east.Head.Trimmed);
+        // As high as the trim and its joint, the job's edge joint of 1/8.
+        var band = Assert.IsType<Zone.Strip>(job.Faces[0].Zones[0]);
+        Assert.Equal((Length.FromInches(31, 1, 8), new TrimRequest("liner", TrimJoints.Centred)), (band.To, band.Trimmed));
+        Assert.Empty(SchemaTests.Faults(SchemaTests.JobSchema, Job));
+    }
+
+    [Fact]
+    public void A_width_alone_stays_a_width()
+    {
+        var job = Read(Job.Replace("""{ "of": "bullnose", "stagger": "1" }""", "\"1/2\"", StringComparison.Ordinal));
+        var east = Assert.IsType<FaceShape.Read>(job.Faces[1].Shape);
+        Assert.Equal((Length.FromInches(0, 1, 2), (TrimRequest?)null), (east.Head.Trim, east.Head.Trimmed));
+    }
+
+    [Theory]
+    [InlineData("\"of\": \"bullnose\", \"joints\"", "\"of\": \"bulnose\", \"joints\"", "found \"bulnose\", expected a trim of this job: \"bullnose\" or \"liner\". Nearest: \"bullnose\".")]
+    [InlineData("\"joints\": \"staggered\"", "\"joints\": \"stagered\"", "Nearest: \"staggered\".")]
+    [InlineData("\"joints\": \"staggered\"", "\"joints\": \"in line\", \"stagger\": \"2\"", "found a stagger with joints \"in line\", expected it only with joints that are \"staggered\", \"repeating\" or \"centred\".")]
+    [InlineData("\"least\": \"2\"", "\"least\": \"13\"", "expected no more than the trim's length, 11 7/8 in. Nearest: 11 7/8 in.")]
+    [InlineData("\"kind\": \"bullnose\"", "\"kind\": \"bulnose\"", "Nearest: \"bullnose\".")]
+    [InlineData("\"width\": \"3\"", "\"wdth\": \"3\"", "Nearest: \"width\".")]
+    [InlineData("\"width\": \"3\", ", "", "trims[0].width: found nothing, expected a length such as \"2\".")]
+    [InlineData("\"name\": \"liner\"", "\"name\": \"bullnose\"", "found \"bullnose\", which is taken, expected a name of its own among the trims.")]
+    [InlineData("\"head\": { \"kind\": \"free\", \"trim\": { \"of\": \"bullnose\", \"joints\"", "\"head\": { \"kind\": \"ceiling\", \"trim\": { \"of\": \"bullnose\", \"joints\"", "found \"trim\" at an edge of kind \"ceiling\"")]
+    public void What_cannot_be_meant_is_said_with_the_nearest_that_can(string old, string changed, string said)
+    {
+        Assert.Equal(2, Job.Split(old).Length);
+        Assert.Contains(Samples.Messages(Job.Replace(old, changed, StringComparison.Ordinal)), message => message.Contains(said, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_plan_says_every_line_and_is_valid_against_its_schema()
+    {
+        var text = Written(Job);
+        Assert.Empty(SchemaTests.Faults(SchemaTests.PlanSchema, text));
+        using var plan = JsonDocument.Parse(text);
+        Assert.Equal(["north head", "north liner band", "east head"], plan.RootElement.GetProperty("trim").EnumerateArray().Select(line => $"{line.GetProperty("face")} {line.GetProperty("edge")}"));
+        Assert.Equal(["tile", "bullnose", "liner"], plan.RootElement.GetProperty("takeoff").EnumerateArray().Select(order => order.GetProperty("item").GetString()));
+        Assert.DoesNotContain(plan.RootElement.GetProperty("findings").EnumerateArray(), finding => finding.GetProperty("rule").GetString() is "bare-face" or "trim-corner");
+    }
+
+    [Fact]
+    public void A_band_obeys_the_joints_of_the_field_below_and_of_the_field_above()
+    {
+        var plan = Planner.Plan(Read(Job));
+        var band = plan.Trims.Lines.Single(line => line.Edge == "liner band");
+        Assert.Equal(Plumb("north").Concat(Plumb("upper")).Order(), band.Beside.Select(at => at + band.From.X).Order());
+
+        // The joints of a field's course that ends at the band, as its tiles have them.
+        IEnumerable<Length> Plumb(string face)
+        {
+            var pieces = plan.Runs.SelectMany(run => run.Faces).Single(f => f.Face.Name == face).Pieces;
+            var course = pieces.Where(piece => face == "north" ? piece.Outline.Bounds.Top == pieces.Max(p => p.Outline.Bounds.Top) : piece.Outline.Bounds.Bottom == pieces.Min(p => p.Outline.Bounds.Bottom)).OrderBy(piece => piece.Outline.Bounds.Left).ToList();
+            return course.Zip(course.Skip(1), (one, next) => Length.FromSteps((one.Outline.Bounds.Right + next.Outline.Bounds.Left).Steps / 2));
+        }
+    }
+
+    [Fact]
+    public void Trims_of_two_walls_meet_on_the_outer_corner_in_mitres_that_take_their_thickness()
+    {
+        var plan = Planner.Plan(Read(Job));
+        var (north, east) = (plan.Trims.Lines[0].Pieces[0], plan.Trims.Lines[2].Pieces[^1]);
+        Assert.Equal((Engine.Trims.MitreHand.Right, Engine.Trims.MitreHand.Left), (north.Hand, east.Hand));
+        Assert.Equal((Length.FromInches(0, 3, 8), Length.FromInches(0, 3, 8)), (north.MitreTakes, east.MitreTakes));
+    }
+
+    [Fact]
+    public void Trims_that_meet_at_two_heights_are_told_of()
+    {
+        var lower = Job.Replace("\"foot\": \"40\" }, \"height\": { \"left\": \"48\" }", "\"foot\": \"40\" }, \"height\": { \"left\": \"47\" }", StringComparison.Ordinal);
+        var finding = Assert.Single(Planner.Plan(Read(lower)).Findings, finding => finding.Rule == "trim-corner");
+        Assert.Equal(("The trims meet at the corner 1 in apart in height.", "1 in"), (finding.Text, finding.Value));
+    }
+
+    [Fact]
+    public void A_stagger_that_cannot_be_kept_is_said_with_the_greatest_that_can_and_that_is_planned()
+    {
+        // Joints 9 in apart: nothing stands further than 4 1/2 in from both.
+        var plan = Planner.Plan(Read(Job.Replace("\"stagger\": \"1\"", "\"stagger\": \"6\"", StringComparison.Ordinal)));
+        var finding = Assert.Single(plan.Findings, finding => finding.Rule == "trim-joints" && finding.Level == Engine.FindingLevel.Warn);
+        Assert.StartsWith("No arrangement keeps every joint 6 in from those of the field; the greatest that can be had is 4 1/2 in, at the joint ", finding.Text, StringComparison.Ordinal);
+        Assert.Equal(Length.FromInches(4, 1, 2), plan.Trims.Lines[2].Ways[0].Stagger);
+    }
+
+    [Fact]
+    public void A_line_that_its_least_piece_does_not_allow_is_said_with_what_can_be_had()
+    {
+        // 13 in of field less the corner: more than one piece and less than two of 8 in.
+        var plan = Planner.Plan(Read(Job.Replace("\"foot\": \"40\"", "\"foot\": \"14\"", StringComparison.Ordinal).Replace("\"least\": \"2\"", "\"least\": \"8\"", StringComparison.Ordinal)));
+        var finding = Assert.Single(plan.Findings, finding => finding.Rule == "trim-piece");
+        Assert.Contains("cannot be made of pieces from 8 in to 11 7/8 in; the longest shortest piece that can be had is 6 ", finding.Text, StringComparison.Ordinal);
+        Assert.Equal(2, plan.Trims.Lines[2].Pieces.Count);
+    }
+
+    [Fact]
+    public void A_bar_on_an_outer_corner_that_both_edges_name_is_one_bar()
+    {
+        var barred = Job.Replace("\"finish\": \"mitre\"", "\"finish\": \"profile\", \"trim\": { \"of\": \"bar\", \"joints\": \"none\" }", StringComparison.Ordinal)
+            .Replace("\"trims\": [", "\"trims\": [{ \"name\": \"bar\", \"kind\": \"profile\", \"length\": \"96\", \"width\": \"1/2\" },", StringComparison.Ordinal);
+        var plan = Planner.Plan(Read(barred));
+        Assert.Equal("north right", string.Join(", ", plan.Trims.Lines.Where(line => line.Product == "bar").Select(line => $"{line.Face} {line.Edge}")));
+        Assert.Equal(1, plan.Trims.Stocks.Single(stock => stock.Product == "bar").Bought);
+    }
+
+    [Fact]
+    public void An_edge_that_is_eased_lists_the_tiles_that_end_at_it_and_buys_nothing()
+    {
+        var eased = Job.Replace("{ \"of\": \"bullnose\", \"stagger\": \"1\" }", "{ \"of\": \"eased\" }", StringComparison.Ordinal)
+            .Replace("\"trims\": [", "\"trims\": [{ \"name\": \"eased\", \"kind\": \"eased edge\" },", StringComparison.Ordinal);
+        var plan = Planner.Plan(Read(eased));
+        var line = plan.Trims.Lines.Single(trim => trim.Product == "eased");
+        var east = plan.Runs[0].Faces[1].Pieces;
+        var top = east.Where(piece => piece.Outline.Bounds.Top == east.Max(p => p.Outline.Bounds.Top)).OrderByDescending(piece => piece.Outline.Bounds.Left).Select(piece => piece.Id);
+        Assert.Equal(top, line.Pieces.Select(piece => piece.Id));
+        Assert.Equal(["bullnose", "liner"], plan.Trims.Stocks.Select(stock => stock.Product));
+        Assert.Empty(SchemaTests.Faults(SchemaTests.JobSchema, eased));
+        Assert.Empty(SchemaTests.Faults(SchemaTests.PlanSchema, Written(eased)));
+    }
+
+    private static Job Read(string text)
+    {
+        var job = Assert.IsType<JobReading.Understood>(Samples.Read(text)).Job;
+        Assert.Empty(JobCheck.Check(job));
+        return job;
+    }
+
+    private static string Written(string text) => Encoding.UTF8.GetString(PlanWriter.Write(Planner.Plan(Read(text))));
+}
