@@ -14,6 +14,7 @@ internal sealed class CutPlanMaker(Product product, Sequence<Piece> pieces, Fenc
     private readonly List<(int First, Func<int, CutTile> Lay)> _tiles = [];
     private readonly List<PairingProof> _pairings = [];
     private readonly List<WeighingProof> _weighings = [];
+    private IReadOnlyList<CutTile>? _laid;
     private int _alone;
 
     /// <summary>The least number of tiles known so far.</summary>
@@ -24,7 +25,7 @@ internal sealed class CutPlanMaker(Product product, Sequence<Piece> pieces, Fenc
     {
         get
         {
-            var tiles = Numbered();
+            var tiles = Laid;
             var cuts = tiles.SelectMany(tile => tile.Cuts).ToList();
             var laidBy = tiles.Sum(tile => Math.Max(0, tile.Cuts.Select(cut => cut.Fence).Distinct().Count() - 1));
             var left = tiles.SelectMany(tile => tile.Left).Count(fences.IsKept);
@@ -59,10 +60,11 @@ internal sealed class CutPlanMaker(Product product, Sequence<Piece> pieces, Fenc
     /// <summary>The plan.</summary>
     public ProductCutting Made(Tape tape)
     {
-        var tiles = Numbered();
+        var tiles = Laid;
         var (settings, byHand) = SawSettings.Of(product, pieces, tiles, tape, fences);
         return new(product.Name, tiles.ToSequence(), tiles.Count, Least, _pairings.ToSequence(), settings, byHand) { Weighings = _weighings.ToSequence(), Alone = _alone };
     }
 
-    private List<CutTile> Numbered() => [.. _tiles.OrderBy(tile => tile.First).Select((tile, i) => tile.Lay(i + 1))];
+    /// <summary>The tiles, numbered as one reads their first pieces; laid out once, when all are there.</summary>
+    private IReadOnlyList<CutTile> Laid => _laid ??= [.. _tiles.OrderBy(tile => tile.First).Select((tile, i) => tile.Lay(i + 1))];
 }

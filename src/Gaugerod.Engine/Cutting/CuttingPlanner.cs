@@ -65,9 +65,10 @@ internal static class CuttingPlanner
                 }
             }
 
-            if (product.Snaps is not null) shared = shared!.Snapped(bench);
+            var apart = BySetting(bench, fences, tape);
+            if (product.Snaps is not null) (shared, apart) = (shared!.Snapped(bench), apart.Snapped(bench));
             foreach (var sofar in fewest.Share(bench, shared!, places, aims)) yield return sofar;
-            foreach (var sofar in simple.Share(bench, BySetting(bench, fences, tape), places, aims)) yield return sofar;
+            foreach (var sofar in simple.Share(bench, apart, places, aims)) yield return sofar;
         }
 
         var (one, other) = (fewest.Cost, simple.Cost);

@@ -69,7 +69,7 @@ internal static class Reasons
         var missed = wants.Where(outcome => !outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
         if (missed.Count > 0) parts.Add("but not " + string.Join(", nor ", missed));
         if (score.Slivers > 0) parts.Add(Count(score.Slivers, "sliver"));
-        parts.Add($"{Count(score.Cuts, sheets ? "cut chip" : "cut tile")}, {Count(score.Tiles, sheets ? "sheet" : "tile")} in all");
+        parts.Add(Count(score.Cuts, sheets ? "cut chip" : "cut tile"));
         return Sentence(string.Join("; ", parts));
     }
 

@@ -53,6 +53,21 @@ public sealed record RunPlan(
 public sealed record Plan(
     Job Job, Sequence<RunPlan> Runs, Sequence<ProductCutting> Cutting, Sequence<OrderLine> Order, Sequence<Finding> Findings)
 {
+    /// <summary>
+    /// How many tiles a run takes by the cut plan; null where it shares a product with another run. A placing's own count is reckoned
+    /// quickly, with only pieces of one cut sharing, and may be higher.
+    /// </summary>
+    public int? TilesOf(RunPlan run)
+    {
+        ArgumentNullException.ThrowIfNull(run);
+        var own = Products(run);
+        return Runs.Any(other => !ReferenceEquals(other, run) && Products(other).Overlaps(own))
+            ? null
+            : Cutting.Where(cutting => own.Contains(cutting.Product)).Sum(cutting => cutting.Bought);
+
+        static HashSet<string> Products(RunPlan of) => of.Faces.SelectMany(face => face.Pieces).Select(piece => piece.Product).ToHashSet(StringComparer.Ordinal);
+    }
+
     /// <summary>The boxes of the products whose boxes are to be blended; default none.</summary>
     public Sequence<BoxPlan> Boxes { get; init; } = [];
 

@@ -42,7 +42,7 @@ internal static class FirstSheet
         var first = FirstTile.All(run, figures);
         var page = book.Page(name, landscape);
         page.Scale = scale;
-        page.Description = $"The run {run.Request.Name} unrolled at 1 to {Figures.Number(scale)}. {FirstTile.Said(first)} {Score(run, figures)} {run.Proof.Words}";
+        page.Description = $"The run {run.Request.Name} unrolled at 1 to {Figures.Number(scale)}. {FirstTile.Said(first)} {Score(book.Plan, run, figures)} {run.Proof.Words}";
         var content = page.Content;
         var y = content.Y;
         y += page.Pen.Paragraph(content.X, y, content.Width, Title(book.Plan, run, withOrder), 14, bold: true) + 0.3;
@@ -84,7 +84,7 @@ internal static class FirstSheet
         }
 
         if (withOrder) flow.Break();
-        flow.Add(Block.Together(Block.Heading("How it comes out", width), Block.Words(Score(run, figures), width, 9), Block.Words(run.Proof.Words, width, 8.5, ink: Ink.Quiet)));
+        flow.Add(Block.Together(Block.Heading("How it comes out", width), Block.Words(Score(book.Plan, run, figures), width, 9), Block.Words(run.Proof.Words, width, 8.5, ink: Ink.Quiet)));
 
         Columns Next(int columns)
         {
@@ -137,7 +137,7 @@ internal static class FirstSheet
         return $"{named}, unrolled left to right as seen from inside. Tile: {tile}. Joint: {figures.NearWithUnit(run.Best.Placing.Joint)}. Dash-dot lines are corners of the room; thick lines between black triangles are snapped.{others}";
     }
 
-    internal static string Score(RunPlan run, Figures figures)
+    internal static string Score(Plan plan, RunPlan run, Figures figures)
     {
         var score = run.Best.Score;
         var missed = score.WantsMissed == 0
@@ -146,7 +146,7 @@ internal static class FirstSheet
         var slivers = Figures.Count(score.Slivers, "sliver", "slivers");
         // Of mosaic the chips are judged and the sheets are bought.
         var (judged, bought) = run.Request.Bond is Engine.Bonds.BondRequest.Mosaic ? ("chip", "sheet") : ("tile", "tile");
-        return $"The smallest cut is {figures.NarrowestWithUnit(score.SmallestCut)}; {slivers}. {Capital(Figures.Count(score.Cuts, judged + " is", judged + "s are"))} cut at an edge{Drilled(run)}; the plan takes {Figures.Count(score.Tiles, bought, bought + "s")}. {missed}";
+        return $"The smallest cut is {figures.NarrowestWithUnit(score.SmallestCut)}; {slivers}. {Capital(Figures.Count(score.Cuts, judged + " is", judged + "s are"))} cut at an edge{Drilled(run)}; the plan takes {Figures.Count(plan.TilesOf(run) ?? score.Tiles, bought, bought + "s")}. {missed}";
     }
 
     /// <summary>What the cut list holds beside the tiles cut at an edge, so that the two numbers agree.</summary>

@@ -17,7 +17,7 @@ internal static class ProposalSheets
         var (head, body) = Table.Of(
             [new("", run.IsBorder ? 23 : 11, Bold: true), new("Smallest cut", 17, Right: true, Bold: true), new("Slivers", 14, Right: true), new("Cut tiles", 13, Right: true), new("Tiles", 12, Right: true), new("Wants missed", 15, Right: true), new("Joint", 13, Right: true), new("A tile's corner at, right × up", 34), new("Why", run.IsBorder ? 58 : 70)],
             rows, flow.Width);
-        flow.Add(Block.Together(Block.Heading(run.IsBorder ? "Strip by strip" : "Best and others", flow.Width), Block.Words("Compared in this order: " + string.Join(", ", run.Request.Order.Select(Name)) + ". Cut tiles are those cut at an edge; the cut list also holds those that are only drilled.", flow.Width, ink: Ink.Quiet, after: 1.5), head), body, head);
+        flow.Add(Block.Together(Block.Heading(run.IsBorder ? "Strip by strip" : "Best and others", flow.Width), Block.Words("Compared in this order: " + string.Join(", ", run.Request.Order.Select(Name)) + ". Cut tiles are those cut at an edge; the cut list also holds those that are only drilled. Tiles to buy are reckoned quickly here, with only straight pieces sharing" + (book.Plan.TilesOf(run) is { } tiles && tiles < run.Best.Score.Tiles ? $"; the cut plan of the best takes {Figures.Number(tiles)}." : "."), flow.Width, ink: Ink.Quiet, after: 1.5), head), body, head);
         flow.Add(Block.Gap(5));
         if (run.Best.Wants.Count > 0)
         {

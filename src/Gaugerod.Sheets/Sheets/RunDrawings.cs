@@ -42,6 +42,6 @@ public static class RunDrawings
 
         yield return new(run.Request.Name, new(
             width, height, $"{plan.Job.Name}: {run.Request.Name}, 1:{Figures.Number(scale)}",
-            $"The run {run.Request.Name} unrolled at 1 to {Figures.Number(scale)}. {FirstTile.Said(first)} {FirstSheet.Score(run, figures)}", pen.Marks));
+            $"The run {run.Request.Name} unrolled at 1 to {Figures.Number(scale)}. {FirstTile.Said(first)} {FirstSheet.Score(plan, run, figures)}", pen.Marks));
     }
 }

@@ -16,6 +16,9 @@ public sealed class CutPlanPropertyTests
         Gen.Select(Gen.Long[10, 40], Gen.Long[10, 40], Gen.Enum<Turning>(), Gen.Long[0, 4], (w, h, turning, kerf) => Tile(w, h, turning, kerf)),
         Gen.Select(Gen.Long[10, 40], Gen.Enum<Turning>(), Gen.Long[0, 4], (w, turning, kerf) => Tile(w, w, turning, kerf)));
 
+    private static readonly Gen<Product> Snapped = Gen.Select(
+        Gen.Long[10, 40], Gen.Long[10, 40], Gen.Enum<Turning>(), Gen.Long[1, 6], (w, h, turning, strip) => Tile(w, h, turning, kerf: 0) with { Snaps = Mm(strip) });
+
     [Fact]
     public void Every_piece_is_made_once_and_lies_in_its_tile_a_kerf_from_the_others() =>
         Jobs(40).Each(
@@ -34,6 +37,21 @@ public sealed class CutPlanPropertyTests
                 Assert.All(plan.Tiles, cut => Assert.Null(CutPlanReferee.Fault(tile, cut, byId)));
             },
             iter: 2000);
+
+    [Fact]
+    public void A_shared_tile_that_is_snapped_is_never_scored_nearer_to_a_side_than_the_least_strip() =>
+        Jobs(25, Snapped).Each(
+            (tile, pieces) =>
+            {
+                var byId = pieces.ToDictionary(p => p.Id, StringComparer.Ordinal);
+                foreach (var aims in new[] { CuttingAims.Usual, CuttingAims.Usual with { Order = [CuttingAim.LaidBy, CuttingAim.Tiles, CuttingAim.Courses] } })
+                {
+                    var plan = CuttingPlanner.Plan(tile, pieces, Tape.Millimetres, aims);
+                    Assert.True(plan.LowerBound <= plan.Bought);
+                    Assert.All(plan.Tiles, cut => Assert.Null(CutPlanReferee.Fault(tile, cut, byId)));
+                }
+            },
+            iter: 500);
 
     [Fact]
     public void No_way_of_laying_two_pieces_in_a_tile_takes_fewer_tiles() =>
@@ -72,7 +90,7 @@ public sealed class CutPlanPropertyTests
             },
             iter: 500);
 
-    private static Gen<(Product V0, Sequence<Piece> V1)> Jobs(int most) => Tiles.SelectMany(
+    private static Gen<(Product V0, Sequence<Piece> V1)> Jobs(int most, Gen<Product>? tiles = null) => (tiles ?? Tiles).SelectMany(
         tile => Gen.Select(Gen.Int[0, 9], Gen.Enum<TileSide>(), Gen.Double[0, 1], Gen.Double[0, 1], Gen.Bool).Array[0, most],
         (tile, wanted) => (tile, wanted.Select((w, i) => Piece(tile, $"P{i:000}", w)).ToSequence()));
 

@@ -98,6 +98,8 @@ internal static class CutPlanReferee
                 _ => saw.Over.Top - saw.At,
             };
             if (saw.Fence > kept || kept - saw.Fence >= Tape.Millimetres.Mark) return $"the fence at {saw.Fence} keeps {kept}";
+            var whole = saw.Upright ? saw.Over.Width : saw.Over.Height;
+            if (tile.Snaps is { } least && cut.Pieces.Count > 1 && (kept < least || (whole > kept && whole - kept < least))) return $"a strip of {kept} of {whole} does not snap";
             bench.Add(saw.Upright ? saw.Over with { Right = near } : saw.Over with { Top = near });
             bench.Add(saw.Upright ? saw.Over with { Left = far } : saw.Over with { Bottom = far });
         }
