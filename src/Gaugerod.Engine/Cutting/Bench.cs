@@ -16,11 +16,10 @@ internal sealed class Bench
     /// <param name="stock">The tile.</param>
     /// <param name="pieces">The pieces, as one reads them.</param>
     /// <param name="fences">What the fence is set to.</param>
-    /// <param name="nests">Whether pieces may share by their outlines too.</param>
-    public Bench(Stock stock, IReadOnlyList<BenchPiece> pieces, Fences fences, bool nests)
+    public Bench(Stock stock, IReadOnlyList<BenchPiece> pieces, Fences fences)
     {
         (Stock, Pieces, _fences) = (stock, pieces, fences);
-        Wanted = new(stock, [.. pieces.Select(piece => piece.Cutout)], nests);
+        Wanted = new(stock, [.. pieces.Select(piece => piece.Cutout)], nests: false);
         (_layout, _fits) = (new(Wanted), new(Wanted));
     }
 

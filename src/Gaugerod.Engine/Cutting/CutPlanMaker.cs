@@ -14,7 +14,7 @@ internal sealed class CutPlanMaker(Product product, Sequence<Piece> pieces, Fenc
     private readonly List<(int First, Func<int, CutTile> Lay)> _tiles = [];
     private readonly List<PairingProof> _pairings = [];
     private readonly List<WeighingProof> _weighings = [];
-    private IReadOnlyList<CutTile>? _laid;
+    private readonly List<CutTile> _laid = [];
     private int _alone;
 
     /// <summary>The least number of tiles known so far.</summary>
@@ -25,7 +25,7 @@ internal sealed class CutPlanMaker(Product product, Sequence<Piece> pieces, Fenc
     {
         get
         {
-            var tiles = Laid;
+            var tiles = _laid;
             var cuts = tiles.SelectMany(tile => tile.Cuts).ToList();
             var laidBy = tiles.Sum(tile => Math.Max(0, tile.Cuts.Select(cut => cut.Fence).Distinct().Count() - 1));
             var left = tiles.SelectMany(tile => tile.Left).Count(fences.IsKept);
@@ -57,14 +57,21 @@ internal sealed class CutPlanMaker(Product product, Sequence<Piece> pieces, Fenc
         Least += shared.Least;
     }
 
+    /// <summary>Lays out all tiles, one at a time, numbered as one reads their first pieces; done before cost or plan are asked.</summary>
+    public IEnumerable<bool> LayOut()
+    {
+        foreach (var (_, lay) in _tiles.OrderBy(tile => tile.First))
+        {
+            _laid.Add(lay(_laid.Count + 1));
+            yield return true;
+        }
+    }
+
     /// <summary>The plan.</summary>
     public ProductCutting Made(Tape tape)
     {
-        var tiles = Laid;
+        var tiles = _laid;
         var (settings, byHand) = SawSettings.Of(product, pieces, tiles, tape, fences);
         return new(product.Name, tiles.ToSequence(), tiles.Count, Least, _pairings.ToSequence(), settings, byHand) { Weighings = _weighings.ToSequence(), Alone = _alone };
     }
-
-    /// <summary>The tiles, numbered as one reads their first pieces; laid out once, when all are there.</summary>
-    private IReadOnlyList<CutTile> Laid => _laid ??= [.. _tiles.OrderBy(tile => tile.First).Select((tile, i) => tile.Lay(i + 1))];
 }

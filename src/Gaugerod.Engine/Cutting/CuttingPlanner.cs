@@ -54,10 +54,11 @@ internal static class CuttingPlanner
             var own = sharing.ConvertAll(of => of.OnBench);
             int[] places = [.. sharing.Select(of => of.At)];
             var shared = SharedTiles.Paired(product, own);
-            var bench = new Bench(stock, own, fences, nests: shared is null);
+            var bench = new Bench(stock, own, fences);
             yield return null;
             if (shared is null)
             {
+                foreach (var _ in bench.Wanted.FindNests()) yield return null;
                 foreach (var sofar in SharedTiles.Searched(bench, Work))
                 {
                     shared = sofar;
@@ -65,19 +66,26 @@ internal static class CuttingPlanner
                 }
             }
 
-            var apart = BySetting(bench, fences, tape);
+            var apart = new SharedTiles([], 0, [], null);
+            foreach (var sofar in BySetting(bench, fences, tape))
+            {
+                apart = sofar ?? apart;
+                yield return null;
+            }
+
             if (product.Snaps is not null) (shared, apart) = (shared!.Snapped(bench), apart.Snapped(bench));
             foreach (var sofar in fewest.Share(bench, shared!, places, aims)) yield return sofar;
             foreach (var sofar in simple.Share(bench, apart, places, aims)) yield return sofar;
         }
 
+        foreach (var _ in fewest.LayOut().Concat(simple.LayOut())) yield return null;
         var (one, other) = (fewest.Cost, simple.Cost);
         var chosen = aims.IsSimple ? simple.Made(tape) with { LowerBound = fewest.Least } : fewest.Made(tape);
         yield return chosen with { Fewest = one, Simple = other };
     }
 
-    /// <summary>Pieces share a tile only with those that are cut at the same settings, so that none waits for another.</summary>
-    private static SharedTiles BySetting(Bench bench, Fences fences, Tape tape)
+    /// <summary>Pieces share a tile only with those that are cut at the same settings, so that none waits for another; null until the last.</summary>
+    private static IEnumerable<SharedTiles?> BySetting(Bench bench, Fences fences, Tape tape)
     {
         var tiles = new List<IReadOnlyList<int>>();
         foreach (var alike in Enumerable.Range(0, bench.Pieces.Count).GroupBy(i => Settings(bench.Pieces[i].Piece), StringComparer.Ordinal))
@@ -89,11 +97,15 @@ internal static class CuttingPlanner
                 continue;
             }
 
-            var few = new Bench(bench.Stock, [.. own.Select(i => bench.Pieces[i])], fences, nests: false);
-            tiles.AddRange(SharedTiles.Searched(few, Work / 100).Last()!.Tiles.Select(tile => (IReadOnlyList<int>)[.. tile.Select(i => own[i])]));
+            var few = new Bench(bench.Stock, [.. own.Select(i => bench.Pieces[i])], fences);
+            foreach (var sofar in SharedTiles.Searched(few, Work / 100))
+            {
+                if (sofar is not null) tiles.AddRange(sofar.Tiles.Select(tile => (IReadOnlyList<int>)[.. tile.Select(i => own[i])]));
+                yield return null;
+            }
         }
 
-        return new(tiles, 0, [], null);
+        yield return new(tiles, 0, [], null);
 
         string Settings(Piece piece) => SawSettings.AgainstAFence(piece, tape)
             ? string.Join(' ', piece.Cuts.Select(cut => fences.For(cut.Least).Steps).Distinct().Order())

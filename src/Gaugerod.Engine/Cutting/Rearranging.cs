@@ -11,6 +11,9 @@ internal sealed class Rearranging(Bench bench, IReadOnlyList<CuttingAim> order)
     /// <summary>So many exchanges are looked at, at the most.</summary>
     private const int MostWork = 20_000;
 
+    /// <summary>After so many time is given away.</summary>
+    private const int Slice = 40;
+
     private readonly List<double[]> _worth = [];
     private List<List<int>> _tiles = [];
     private int _work;
@@ -21,7 +24,13 @@ internal sealed class Rearranging(Bench bench, IReadOnlyList<CuttingAim> order)
     {
         _tiles = [.. tiles.Select(tile => tile.Order().ToList())];
         _worth.Clear();
-        foreach (var tile in _tiles) _worth.Add(Worth(tile)!);
+        foreach (var tile in _tiles)
+        {
+            _worth.Add(Worth(tile)!);
+            if (_worth.Count % 8 == 0) yield return _tiles;
+        }
+
+        var rest = 0;
         for (var better = true; better && _work < MostWork;)
         {
             better = false;
@@ -30,9 +39,10 @@ internal sealed class Rearranging(Bench bench, IReadOnlyList<CuttingAim> order)
                 for (var b = a + 1; b < _tiles.Count; b++)
                 {
                     if (_tiles[a].Count + _tiles[b].Count > 2) better |= Exchange(a, b);
+                    if (_work < rest) continue;
+                    rest = _work + Slice;
+                    yield return _tiles;
                 }
-
-                yield return _tiles;
             }
         }
 

@@ -31,9 +31,10 @@ internal sealed class Completion
     public long Patience { get; private set; }
 
     /// <summary>The plan, or null where none was found.</summary>
-    public List<int[]>? Find() => Try() ? _taken : null;
+    public List<int[]>? Plan { get; private set; }
 
-    private bool Try()
+    /// <summary>Looks for the plan, a little at a time.</summary>
+    public IEnumerable<bool> Find()
     {
         var (scarcest, fewest) = (-1, int.MaxValue);
         for (var kind = 0; kind < _want.Length; kind++)
@@ -46,26 +47,30 @@ internal sealed class Completion
             }
 
             if (count < fewest) (scarcest, fewest) = (kind, count);
-            if (fewest == 0) return false;
+            if (fewest == 0) yield break;
         }
 
-        if (scarcest < 0) return true;
+        if (scarcest < 0)
+        {
+            Plan = [.. _taken];
+            yield break;
+        }
+
         foreach (var i in _with[scarcest])
         {
-            if (Patience <= 0) return false;
+            if (Patience <= 0) yield break;
             if (!Usable(i)) continue;
-            Patience--;
+            if (--Patience % 200 == 0) yield return true;
             var (shortBy, fill) = _fills[i];
             foreach (var kind in fill) _want[kind]--;
             _left -= shortBy;
             _taken.Add(fill);
-            if (Try()) return true;
+            foreach (var _ in Find()) yield return true;
+            if (Plan is not null) yield break;
             _taken.RemoveAt(_taken.Count - 1);
             _left += shortBy;
             foreach (var kind in fill) _want[kind]++;
         }
-
-        return false;
     }
 
     private bool Usable(int i)

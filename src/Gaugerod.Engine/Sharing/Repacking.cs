@@ -29,12 +29,24 @@ internal sealed class Repacking
     /// <summary>How many places for a blank were looked at.</summary>
     public long Work { get; private set; }
 
-    /// <summary>Begins with each kind where it fits best, the largest first.</summary>
-    public void Begin(IReadOnlyList<int[]> tiles, IEnumerable<int> loose)
+    /// <summary>Begins with each kind where it fits best, the largest first, one at a time.</summary>
+    public IEnumerable<bool> Begin(IEnumerable<int> loose)
+    {
+        (_tiles, _full) = ([], []);
+        foreach (var kind in loose)
+        {
+            Place(kind, 0);
+            yield return true;
+        }
+
+        _tight = Tightness();
+    }
+
+    /// <summary>Begins with a plan.</summary>
+    public void Begin(IReadOnlyList<int[]> tiles)
     {
         _tiles = [.. tiles];
         _full = _tiles.ConvertAll(Full);
-        foreach (var kind in loose) Place(kind, 0);
         _tight = Tightness();
     }
 

@@ -30,8 +30,7 @@ internal sealed class SharingSearch
         _repacking = new(wanted, _fits);
         _dive = new(_relaxed, serving);
         _want = Array.ConvertAll(wanted.Kinds, k => k.Wanted);
-        _repacking.Begin([], _want.SelectMany((count, kind) => Enumerable.Repeat(kind, count)));
-        _best = [.. _repacking.Tiles];
+        _best = [.. All.Select(kind => (int[])[kind])];
 
         // Each blank weighs what it takes of the tile, blade and all; a little less, for the rounding.
         _proof = WeightProof.Of(wanted, Array.ConvertAll(wanted.Area, a => (long)(a * (1 - 1e-9) * Relaxed.Unit)), Relaxed.Unit);
@@ -43,6 +42,8 @@ internal sealed class SharingSearch
 
     /// <summary>How much work was done so far.</summary>
     public long Work => _fill.Work + _repacking.Work + _fits.Work;
+
+    private IEnumerable<int> All => _want.SelectMany((count, kind) => Enumerable.Repeat(kind, count));
 
     private bool Open => _best.Count > _least && !Stop();
 
@@ -57,9 +58,11 @@ internal sealed class SharingSearch
     /// <summary>Runs on; the best so far after each step.</summary>
     public IEnumerable<Shares> Steps()
     {
-        for (var i = 0; i < 8 && Open; i++)
+        foreach (var _ in _repacking.Begin(All)) yield return Best;
+        _best = [.. _repacking.Tiles];
+        for (var i = 0; i < 80 && Open; i++)
         {
-            Repack(100);
+            Repack(10);
             yield return Best;
         }
 
@@ -89,8 +92,11 @@ internal sealed class SharingSearch
                 yield return Best;
             }
 
-            if (Open) Repack(400);
-            yield return Best;
+            for (var i = 0; i < 40 && Open; i++)
+            {
+                Repack(10);
+                yield return Best;
+            }
         }
     }
 
@@ -105,7 +111,7 @@ internal sealed class SharingSearch
     private void Take(IReadOnlyList<int[]> plan)
     {
         _best = plan;
-        _repacking.Begin(plan, []);
+        _repacking.Begin(plan);
     }
 
     /// <summary>Weights are a proof whatever they are, once the heaviest tile is known; a bound is worth going on for as long again.</summary>
@@ -135,7 +141,8 @@ internal sealed class SharingSearch
             foreach (var _ in _fill.All(_proof.Weights, _proof.Heaviest - budget - 1, _want, 20_000, 200_000)) yield return true;
             if (!_fill.IsWhole) yield break;
             var completion = new Completion(_want, _fill.Found.Select(f => (_proof.Heaviest - f.Weight, f.Fill)).ToList(), budget, 200_000);
-            if (completion.Find() is { } plan) Take(plan);
+            foreach (var _ in completion.Find()) yield return true;
+            if (completion.Plan is { } plan) Take(plan);
             else if (completion.Patience > 0) _least++;
             else yield break;
         }

@@ -29,7 +29,7 @@ internal enum Across
 internal sealed class Wanted
 {
     private readonly Blank[][] _ways;
-    private readonly bool[] _nest;
+    private bool[] _nest = [];
 
     /// <param name="stock">The tile.</param>
     /// <param name="blanks">The blanks, in any order; each goes into the tile.</param>
@@ -74,10 +74,12 @@ internal sealed class Wanted
         Members = ordered.ConvertAll(g => g.Value.ToArray()).ToArray();
         _ways = Array.ConvertAll(Kinds, k => stock.Ways(k.Cutout).Select(w => w.Lies.Blank).Distinct().ToArray());
         Across = Array.ConvertAll(Kinds, k => k.Blank.Height == stock.Height ? Sharing.Across.Upright : k.Blank.Width == stock.Width ? Sharing.Across.Level : Sharing.Across.No);
-        _nest = new bool[nests && Array.Exists(Kinds, k => k.Shape is not null) ? Kinds.Length * Kinds.Length : 0];
-        FindNests();
         Area = Enumerable.Range(0, Kinds.Length).Select(Share).ToArray();
         Corners = Array.ConvertAll(Kinds, CornersOf);
+        if (!nests) return;
+        foreach (var _ in FindNests())
+        {
+        }
     }
 
     public Stock Stock { get; }
@@ -114,9 +116,11 @@ internal sealed class Wanted
     public bool NeedsEnd(int kind) =>
         (Kinds[kind].Blank.Kept & (Across[kind] == Sharing.Across.Upright ? Sides.Left | Sides.Right : Sides.Bottom | Sides.Top)) != Sides.None;
 
-    private void FindNests()
+    /// <summary>Looks which kinds share a tile by their outlines, a little at a time; done before anything else is asked.</summary>
+    public IEnumerable<bool> FindNests()
     {
-        if (_nest.Length == 0) return;
+        if (!Array.Exists(Kinds, k => k.Shape is not null)) yield break;
+        _nest = new bool[Kinds.Length * Kinds.Length];
         var (nesting, strips) = (new Nesting(Stock), new bool[Kinds.Length]);
         for (var i = 0; i < Kinds.Length; i++)
         {
@@ -127,6 +131,8 @@ internal sealed class Wanted
                 _nest[(i * Kinds.Length) + j] = _nest[(j * Kinds.Length) + i] = true;
                 if (Across[i] == Across[j]) strips[i] = strips[j] = true;
             }
+
+            yield return true;
         }
 
         // Strips that nest do not share by their lengths alone.
@@ -134,6 +140,8 @@ internal sealed class Wanted
         {
             if (strips[i]) Across[i] = Sharing.Across.No;
         }
+
+        for (var i = 0; i < Kinds.Length; i++) Area[i] = Share(i);
     }
 
     private bool ShareAsStrips(int one, int other) =>
