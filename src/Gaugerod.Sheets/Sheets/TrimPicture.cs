@@ -31,7 +31,7 @@ internal sealed class TrimPicture(FaceMap map, Pen pen, IReadOnlyList<PlannedTri
     }
 
     /// <summary>A piece to be sawn looks like a cut tile.</summary>
-    public static Stroke EdgeOf(TrimPiece piece) => piece is { Begin: PieceEnd.Factory, End: PieceEnd.Factory } ? Stroke.FixtureEdge : Stroke.CutEdge;
+    public static Stroke EdgeOf(TrimPiece piece) => TrimWords.IsWhole(piece) ? Stroke.FixtureEdge : Stroke.CutEdge;
 
     /// <summary>What stands on a wall, for a person who cannot see it.</summary>
     public static string Describe(Plan plan, string wall) =>

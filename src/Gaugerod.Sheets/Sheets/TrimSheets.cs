@@ -59,14 +59,14 @@ internal static class TrimSheets
     private static List<Block> Pieces(PlannedTrim line, List<PlannedTrim> lines, TrimProduct product, double width, Figures figures)
     {
         var all = lines.SelectMany(of => of.Pieces).ToLookup(piece => piece.Stock);
-        var whole = line.Pieces.Where(IsWhole).ToArray();
+        var whole = line.Pieces.Where(TrimWords.IsWhole).ToArray();
         var columns = (int)((width - Cell) / Cell);
         var rows = whole.Chunk(columns).Select((part, i) => new Block(Row, (pen, x, y) =>
         {
             if (i == 0) pen.Text(x, y + 4.2, "whole", 9, bold: true);
             for (var n = 0; n < part.Length; n++) CutSheets.Tick(pen, x + Cell + (n * Cell), y + 0.8, part[n].Id, part[n].Stock);
         })).ToList();
-        rows.AddRange(line.Pieces.Where(piece => !IsWhole(piece)).Select(piece => new Block(Row, (pen, x, y) =>
+        rows.AddRange(line.Pieces.Where(piece => !TrimWords.IsWhole(piece)).Select(piece => new Block(Row, (pen, x, y) =>
         {
             CutSheets.Tick(pen, x, y + 0.8, piece.Id, piece.Stock);
             pen.Text(x + 44, y + 4.4, figures.Cut(piece.Length), 11, bold: true, Anchor.End);
@@ -76,8 +76,6 @@ internal static class TrimSheets
             pen.Line(x, y + Row, x + width, y + Row, Stroke.Rule);
         })));
         return rows;
-
-        bool IsWhole(TrimPiece piece) => piece is { Begin: PieceEnd.Factory, End: PieceEnd.Factory } && piece.Length == product.Stock;
 
         string From(TrimPiece piece)
         {
