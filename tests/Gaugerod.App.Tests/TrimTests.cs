@@ -45,6 +45,7 @@ public sealed class TrimTests(Rig rig)
         await Device.GoAsync(page, "Cuts");
         var heading = page.GetByRole(AriaRole.Heading, new() { Name = "Trim: bullnose, wall, head" });
         await Expect(heading).ToContainTextAsync("0 of");
+        await heading.ScrollIntoViewIfNeededAsync();
         await LookAsync(page, "trim in cuts", phone);
         var piece = page.Locator("ul.pieces li", new() { HasText = "of stock" }).First;
         await piece.GetByRole(AriaRole.Checkbox).CheckAsync();
