@@ -229,7 +229,7 @@ public sealed class EditorsTests(Rig rig)
         Assert.True(JsonNode.DeepEquals(wanted, found), $"wanted {wanted?.ToJsonString()}\nfound {found?.ToJsonString()}");
 
     /// <summary>Held to the rules of axe-core and to the screen's width, and pictured to be looked at: artifacts/looked.</summary>
-    private static async Task LookAsync(IPage page, string what, bool phone)
+    internal static async Task LookAsync(IPage page, string what, bool phone)
     {
         await page.WaitForTimeoutAsync(500);
         var folder = Path.Combine(Gaugerod.Testing.Repo.Root, "artifacts", "looked");

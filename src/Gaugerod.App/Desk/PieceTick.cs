@@ -1,4 +1,6 @@
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Trims;
+using Gaugerod.Sheets.Sheets;
 
 namespace Gaugerod.App.Desk;
 
@@ -11,6 +13,10 @@ internal static class PieceTick
     /// <summary>The tick of a piece, such as <c>B3:764000x301625:straight</c>, its size in steps.</summary>
     public static string Of(Piece piece) => string.Create(
         System.Globalization.CultureInfo.InvariantCulture, $"{piece.Id}:{piece.Width.Steps}x{piece.Height.Steps}:{Gaugerod.Engine.Planning.PieceWords.Of(piece.Kind)}");
+
+    /// <summary>The tick of a piece of trim, such as <c>t4:112000:left mitre, right factory</c>.</summary>
+    public static string Of(PlannedTrim line, TrimPiece piece) => string.Create(
+        System.Globalization.CultureInfo.InvariantCulture, $"{piece.Id}:{piece.Length.Steps}:{TrimWords.Ends(line, piece)}");
 
     /// <summary>The name of the piece a tick was for.</summary>
     public static string Name(string tick) => tick.Split(':')[0];

@@ -9,7 +9,7 @@ internal static class JobWords
 {
     private static readonly Dictionary<string, string> s_things = new(StringComparer.Ordinal)
     {
-        ["products"] = "tile", ["faces"] = "wall", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want", ["zones"] = "zone", ["lines"] = "fold",
+        ["products"] = "tile", ["trims"] = "trim", ["faces"] = "wall", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want", ["zones"] = "zone", ["lines"] = "fold",
     };
 
     private static readonly Dictionary<string, string> s_readings = new(StringComparer.Ordinal)
@@ -56,6 +56,7 @@ internal static class JobWords
             }
 
             if (open >= 0) said.Add(Listed(root, at, key, steps[i][open..]));
+            else if (key is "least" && path.StartsWith("trims", StringComparison.Ordinal)) said.Add("shortest piece");
             else said.Add(s_fields.TryGetValue(key, out var field) ? field : key);
         }
 

@@ -94,7 +94,8 @@ internal static class TrimWays
     {
         var asked = strip.Edge.Trimmed!;
         var most = JointPlacing.GreatestStagger(line) ?? 0;
-        var taken = JointPlacing.Best(line, TrimJoints.Staggered, Math.Min(twice, most));
+        // Without a stagger said, what is taken instead must not look like a slip either.
+        var taken = asked.Stagger is null ? Best(line, TrimJoints.Staggered, null, remarks.Tape) : JointPlacing.Best(line, TrimJoints.Staggered, Math.Min(twice, most));
         if (taken is not null && twice > most)
         {
             var tight = taken.Middles.MinBy(middle => line.Beside.Min(joint => Math.Abs(middle - joint.Middle)));

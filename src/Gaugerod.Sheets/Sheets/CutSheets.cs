@@ -57,7 +57,8 @@ internal static class CutSheets
         }
     }
 
-    private static void Tick(Pen pen, double x, double y, string id, int? box = null)
+    /// <summary>A box to tick with what it stands for, and a small number after it.</summary>
+    public static void Tick(Pen pen, double x, double y, string id, int? box = null)
     {
         Measures.TickBox(pen, x, y, 4);
         pen.Text(x + 5.4, y + 3.6, id, 12, bold: true);

@@ -26,7 +26,8 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
     /// <summary>Draws the parts of one wall: first the bare wall, then what other runs lay on it, then their own tiles.</summary>
     /// <param name="parts">The parts, all on one map; at least one.</param>
     /// <param name="others">What other runs lay there.</param>
-    public static void DrawTogether(IReadOnlyList<FacePicture> parts, IEnumerable<FacePicture> others)
+    /// <param name="trims">The wall's trims.</param>
+    public static void DrawTogether(IReadOnlyList<FacePicture> parts, IEnumerable<FacePicture> others, TrimPicture trims)
     {
         foreach (var outline in parts.DistinctBy(part => part.Plan.Face.Outline)) outline.Bare();
         foreach (var part in parts) part.Fixtures();
@@ -34,7 +35,8 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
         foreach (var part in parts) part.Tiles();
         foreach (var opening in parts.SelectMany(part => part.Plan.Face.Openings).Distinct()) parts[0].Opening(opening);
         foreach (var hole in parts.SelectMany(part => part.Plan.Face.Holes).Distinct()) parts[0].Hole(hole);
-        foreach (var part in parts) part.Trims();
+        foreach (var part in parts) part.Trims(trims);
+        trims.Draw();
     }
 
     private void Bare() => pen.Area(map.Ring(plan.Face.Outline), Fill.Wall, Stroke.Outline, plan.Face.Wall);
@@ -161,10 +163,10 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
         return chains;
     }
 
-    /// <summary>The trim along a free edge or an outside corner: a band as wide as the trim, up against the bare wall's edge.</summary>
-    private void Trims()
+    /// <summary>A trim of which only the width is known, along a free edge or an outside corner: a band as wide, up against the bare wall's edge.</summary>
+    private void Trims(TrimPicture planned)
     {
-        foreach (var edge in plan.Face.Edges.Where(e => e.Trim > Length.Zero))
+        foreach (var edge in plan.Face.Edges.Where(e => e.Trim > Length.Zero && !planned.Stands(e.Name)))
         {
             var (from, to) = (map.At(edge.From), map.At(edge.To));
             var (dx, dy) = (to.X - from.X, to.Y - from.Y);

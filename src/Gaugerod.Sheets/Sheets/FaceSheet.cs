@@ -1,6 +1,7 @@
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rules;
+using Gaugerod.Engine.Trims;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
@@ -19,7 +20,7 @@ internal static class FaceSheet
         var (tall, wide) = (ScaleOn(book.ContentOf(landscape: false), wall), ScaleOn(book.ContentOf(landscape: true), wall));
         var page = book.Page("Face: " + wall.Name, landscape: wide < tall);
         page.Scale = Math.Min(tall, wide);
-        page.Description = Describe(wall, page.Scale.Value, book.Figures);
+        page.Description = Describe(wall, page.Scale.Value, book.Figures) + TrimPicture.Describe(book.Plan, wall.Name);
         var content = page.Content;
         var (left, right) = Beside(wall);
         var (width, height) = (FaceMap.OnPaper(box.Width, page.Scale.Value), FaceMap.OnPaper(box.Height, page.Scale.Value));
@@ -27,7 +28,7 @@ internal static class FaceSheet
             content.X + left + ((content.Width - left - right - width) / 2),
             content.Y + Top + ((content.Height - Top - Dims - Key - height) / 2));
         Picture(page.Pen, book, wall, Placed(box, page.Scale.Value, corner), content with { Height = content.Height - Key });
-        Foot(page.Pen, wall, page.Scale.Value, content, book.Figures);
+        Foot(page.Pen, wall, TrimPicture.On(book.Plan, wall.Name), page.Scale.Value, content, book.Figures);
     }
 
     /// <summary>The wall's picture alone, as large as on its sheet.</summary>
@@ -43,8 +44,8 @@ internal static class FaceSheet
         var across = FaceMap.OnPaper(box.Width, scale);
         var room = new Frame(2, 0, width - 4, height - Key);
         Picture(pen, book, wall, Placed(box, scale, new(left + ((width - left - right - across) / 2), Top)), room);
-        Foot(pen, wall, scale, new(2, 0, width - 4, height - 2), figures);
-        return new(width, height, $"{plan.Job.Name}: {wall.Name}, 1:{Figures.Number(scale)}", Describe(wall, scale, figures), pen.Marks);
+        Foot(pen, wall, TrimPicture.On(plan, wall.Name), scale, new(2, 0, width - 4, height - 2), figures);
+        return new(width, height, $"{plan.Job.Name}: {wall.Name}, 1:{Figures.Number(scale)}", Describe(wall, scale, figures) + TrimPicture.Describe(plan, wall.Name), pen.Marks);
     }
 
     /// <summary>The zones of a wall that have a sheet of their own, being so much larger there.</summary>
@@ -75,7 +76,8 @@ internal static class FaceSheet
 
         var (run, face) = (wall.Parts[0].Run, wall.Parts[0].Face);
         var picture = new FacePicture(face, map, pen);
-        FacePicture.DrawTogether([picture], []);
+        var trims = new TrimPicture(map, pen, TrimPicture.On(book.Plan, wall.Name));
+        FacePicture.DrawTogether([picture], [], trims);
         picture.Lines(run.Lines, 2.5);
         picture.Lines(run.Turned);
         var numbers = new PieceNumbers(picture, pen, room, figures);
@@ -88,10 +90,11 @@ internal static class FaceSheet
         new FaceDimensions(picture, pen, numbers, figures).Draw(run);
         BuiltThings.Dimension(pen, picture, book.Plan, numbers, figures);
         foreach (var opening in face.Face.Openings) numbers.Keep(Pen.BoxAround(Frame.Around(map.Ring(opening.Ring)).Middle, opening.Name, 8, bold: false, upright: false));
+        trims.Number(numbers);
         numbers.Draw(face.Pieces);
     }
 
-    private static void Foot(Pen pen, WallPlan wall, int scale, Frame content, Figures figures)
+    private static void Foot(Pen pen, WallPlan wall, IReadOnlyList<PlannedTrim> trims, int scale, Frame content, Figures figures)
     {
         var pieces = wall.Parts.SelectMany(part => part.Face.Pieces).ToList();
         var y = content.Bottom - 15;
@@ -108,12 +111,7 @@ internal static class FaceSheet
             x += 8.2 + Lettering.Width(PieceWords.Of(kind), 8) + 3.6;
         }
 
-        if (wall.Parts.Any(part => part.Face.Face.Edges.Any(e => e.Trim > Length.Zero)))
-        {
-            pen.Area(new Frame(x, y - 3.2, 7, 4), Fill.Fixture, Stroke.FixtureEdge);
-            pen.Text(x + 8.2, y, "trim", 8);
-            x += 8.2 + Lettering.Width("trim", 8) + 3.6;
-        }
+        if (trims.Count > 0 || wall.Parts.Any(part => part.Face.Face.Edges.Any(e => e.Trim > Length.Zero))) x = TrimKey(pen, x, y, trims);
 
         if (wall.Runs.Count == 1)
         {
@@ -125,6 +123,23 @@ internal static class FaceSheet
         Measures.CheckBar(pen, content.X, content.Bottom - 8, 100, "100 mm on paper");
         Measures.CheckBar(pen, content.X, content.Bottom - 2.6, 101.6, "4 in on paper");
         ScaleBar(pen, content, scale, figures);
+    }
+
+    /// <summary>Trim in the key: by the piece where its pieces are planned. Gives where the key goes on.</summary>
+    private static double TrimKey(Pen pen, double x, double y, IReadOnlyList<PlannedTrim> planned)
+    {
+        var pieces = planned.SelectMany(line => line.Pieces).ToList();
+        var keys = new List<(string Words, Stroke Edge)>();
+        if (pieces.Count == 0 || pieces.Exists(piece => TrimPicture.EdgeOf(piece) == Stroke.FixtureEdge)) keys.Add(("trim", Stroke.FixtureEdge));
+        if (pieces.Exists(piece => TrimPicture.EdgeOf(piece) == Stroke.CutEdge)) keys.Add(("trim, cut", Stroke.CutEdge));
+        foreach (var (words, edge) in keys)
+        {
+            pen.Area(new Frame(x, y - 3.2, 7, 4), Fill.Fixture, edge);
+            pen.Text(x + 8.2, y, words, 8);
+            x += 8.2 + Lettering.Width(words, 8) + 3.6;
+        }
+
+        return x;
     }
 
     private static string Grain(List<Piece> pieces)

@@ -9,7 +9,7 @@ public static class JobSheets
 {
     /// <summary>
     /// The sheets on the job's paper, upright or across as best suits each: what is needed first, each face to scale, the
-    /// cut list, pairs, boxes, rods, proposals, findings and cautions.
+    /// cut list, shared tiles, trims, boxes, rods, proposals, findings and cautions.
     /// </summary>
     public static Sequence<Drawing> Pages(Plan plan)
     {
@@ -41,6 +41,7 @@ public static class JobSheets
             if (product is not null) SharedTileSheets.Add(book, cutting, product);
         }
 
+        foreach (var trim in plan.Job.Trims) TrimSheets.Add(book, trim);
         foreach (var boxes in plan.Boxes) BoxSheets.Add(book, boxes);
     }
 }

@@ -59,16 +59,21 @@ internal sealed class PieceNumbers(FacePicture picture, Pen pen, Frame room, Fig
 
     private bool Inside(Piece piece, Sequence<Sequence<Spot>> rings)
     {
-        if (piece.Kind == PieceKind.Straight && WithSize(piece, rings)) return true;
+        return (piece.Kind == PieceKind.Straight && WithSize(piece, rings)) || Within(piece.Id, rings);
+    }
+
+    /// <summary>Writes a number inside what it belongs to, as large as fits; false where it does not fit.</summary>
+    public bool Within(string id, Sequence<Sequence<Spot>> rings)
+    {
         foreach (var clear in new[] { true, false })
         {
             foreach (var size in Sizes)
             {
                 foreach (var upright in new[] { false, true })
                 {
-                    if (Place(rings, piece.Id, size, upright, clear) is not { } at) continue;
-                    pen.TextAround(at, piece.Id, size, bold: true, upright, onPaper: true);
-                    _taken.Add(Pen.BoxAround(at, piece.Id, size, bold: true, upright));
+                    if (Place(rings, id, size, upright, clear) is not { } at) continue;
+                    pen.TextAround(at, id, size, bold: true, upright, onPaper: true);
+                    _taken.Add(Pen.BoxAround(at, id, size, bold: true, upright));
                     return true;
                 }
             }

@@ -21,7 +21,8 @@ internal static class WholeWallSheet
     public static void Draw(Pen pen, Plan plan, WallPlan wall, FaceMap map, Frame room, Figures figures, HashSet<string> elsewhere)
     {
         var pictures = wall.Parts.Select(part => new FacePicture(part.Face, map, pen)).ToList();
-        FacePicture.DrawTogether(pictures, []);
+        var trims = new TrimPicture(map, pen, TrimPicture.On(plan, wall.Name));
+        FacePicture.DrawTogether(pictures, [], trims);
         var whole = wall.Runs.Count == 1;
         foreach (var picture in whole ? FacePicture.SetOut(pictures) : [])
         {
@@ -37,6 +38,7 @@ internal static class WholeWallSheet
             numbers.Keep(Pen.BoxAround(Frame.Around(map.Ring(opening.Ring)).Middle, opening.Name, 8, bold: false, upright: false));
         }
 
+        trims.Number(numbers);
         numbers.Draw(wall.Parts.Where(part => !elsewhere.Contains(part.Face.Face.Name)).SelectMany(part => part.Face.Pieces));
     }
 

@@ -129,6 +129,16 @@ public sealed class TrimTests
     }
 
     [Fact]
+    public void Joints_that_cannot_repeat_stagger_and_none_stands_so_near_that_it_looks_like_a_slip()
+    {
+        // Up the left side stand cut courses, a band and courses of another run: nothing repeats.
+        var plan = Planner.Plan(Read(Job.Replace("\"edges\": { \"head\": { \"kind\": \"free\", \"trim\": { \"of\": \"bullnose\", \"joints\"", "\"edges\": { \"left\": { \"kind\": \"free\", \"trim\": { \"of\": \"bullnose\", \"joints\": \"repeating\" } }, \"head\": { \"kind\": \"free\", \"trim\": { \"of\": \"bullnose\", \"joints\"", StringComparison.Ordinal)));
+        var line = plan.Trims.Lines.Single(trim => trim.Edge == "left");
+        Assert.Equal((TrimJoints.Repeating, TrimJoints.Staggered), (line.Joints, line.Ways[0].Joints));
+        Assert.True(line.Ways[0].Stagger >= Length.FromInches(0, 1, 2));
+    }
+
+    [Fact]
     public void A_line_that_its_least_piece_does_not_allow_is_said_with_what_can_be_had()
     {
         // 13 in of field less the corner: more than one piece and less than two of 8 in.

@@ -107,7 +107,7 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
 
     private static string PartOf(string path) =>
         path.StartsWith("faces", StringComparison.Ordinal) ? "Walls"
-        : path.StartsWith("products", StringComparison.Ordinal) ? "Tiles"
+        : path.StartsWith("products", StringComparison.Ordinal) || path.StartsWith("trims", StringComparison.Ordinal) ? "Tiles"
         : path.StartsWith("runs", StringComparison.Ordinal) ? "Runs"
         : "Job";
 

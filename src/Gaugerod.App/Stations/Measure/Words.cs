@@ -29,6 +29,30 @@ internal static class Words
         ["free"] = "any way", ["half"] = "half round only", ["none"] = "not at all: it has a direction",
     };
 
+    /// <summary>What a trim may be.</summary>
+    public static IReadOnlyList<string> TrimKinds { get; } = ["bullnose", "quarter round", "cove", "profile", "liner", "mitred edge", "eased edge"];
+
+    public static IReadOnlyDictionary<string, string> TrimKindWords { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["profile"] = "profile: bars", ["liner"] = "liner, band", ["mitred edge"] = "none: the tiles' edge is mitred", ["eased edge"] = "none: the tiles' edge is cut back and eased",
+    };
+
+    /// <summary>Where the joints of a trim may be wanted.</summary>
+    public static IReadOnlyList<string> TrimJoints { get; } = ["staggered", "in line", "repeating", "centred", "none"];
+
+    public static IReadOnlyDictionary<string, string> TrimJointWords { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["staggered"] = "clear of the field's joints", ["in line"] = "in line with joints of the field", ["repeating"] = "repeating as the field does",
+        ["centred"] = "alike from both ends", ["none"] = "none: one piece",
+    };
+
+    public static IReadOnlyList<string> TrimCorners { get; } = ["mitred", "covers", "butts", "piece"];
+
+    public static IReadOnlyDictionary<string, string> TrimCornerWords { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
+    {
+        ["covers"] = "this one runs over the other", ["butts"] = "this one ends against the other", ["piece"] = "at a corner piece",
+    };
+
     /// <summary>What heights count from.</summary>
     public static IReadOnlyDictionary<string, string> Bases { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
     {

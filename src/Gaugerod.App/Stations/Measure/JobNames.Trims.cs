@@ -1,0 +1,23 @@
+using System.Text.Json.Nodes;
+
+namespace Gaugerod.App.Stations.Measure;
+
+/// <summary>Follows a trim to the edges and the bands that name it.</summary>
+internal static partial class JobNames
+{
+    public static void Trim(JsonObject root, string old, string name)
+    {
+        foreach (var asked in AskedTrims(JobLists.List(root, "faces"))) Put(asked, "of", old, name);
+    }
+
+    /// <summary>Whether an edge or a band names the trim.</summary>
+    public static bool UsesTrim(JsonObject root, string name) => AskedTrims(JobLists.List(root, "faces")).Any(asked => Is(asked["of"], name));
+
+    // Edges stand at faces, openings, fixtures and bands, one by one or all at once: wherever a trim is asked for, it is called so.
+    private static IEnumerable<JsonObject> AskedTrims(JsonNode? at) => at switch
+    {
+        JsonObject group => group.SelectMany(member => member is { Key: "trim", Value: JsonObject asked } ? [asked] : AskedTrims(member.Value)),
+        JsonArray list => list.SelectMany(AskedTrims),
+        _ => [],
+    };
+}

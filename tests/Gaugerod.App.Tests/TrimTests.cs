@@ -1,0 +1,70 @@
+using System.Text.Json.Nodes;
+using Microsoft.Playwright;
+using static Gaugerod.App.Tests.EditorsTests;
+using static Gaugerod.App.Tests.MeasureTests;
+using static Microsoft.Playwright.Assertions;
+
+namespace Gaugerod.App.Tests;
+
+/// <summary>A person's way to a trim: it is made beside the tiles, named at an edge, and its pieces stand among the cuts.</summary>
+[Collection(RigCollection.Name)]
+public sealed class TrimTests(Rig rig)
+{
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task A_trim_is_made_beside_the_tiles_named_at_an_edge_and_ticked_off_in_cuts(bool phone)
+    {
+        await using var device = await rig.DeviceAsync(phone);
+        var page = await OpenAsync(device, Wall);
+        await PartAsync(page, "Tiles");
+        await Button(page, "+ Trim").ClickAsync();
+        await page.GetByLabel("Length of a piece or bar").FillAsync("297");
+        await page.GetByLabel("Width on the wall").FillAsync("50");
+        await page.GetByLabel("Trim's name").FillAsync("round");
+        await page.GetByLabel("Trim's name").BlurAsync();
+        await LookAsync(page, "trim", phone);
+
+        await PartAsync(page, "Walls");
+        var head = page.Locator("details", new() { HasText = "head" }).Last;
+        await head.Locator("summary").First.ClickAsync();
+        await head.GetByLabel("Meets").SelectOptionAsync("free");
+        await head.GetByLabel("Trim", new() { Exact = true }).SelectOptionAsync("round");
+        await head.GetByLabel("From the field's joints at least").FillAsync("20");
+        await LookAsync(page, "trim at an edge", phone);
+
+        await PartAsync(page, "Tiles");
+        await page.GetByLabel("Trim's name").FillAsync("bullnose");
+        await page.GetByLabel("Trim's name").BlurAsync();
+        await Expect(page.GetByText("It stands at an edge or in a band")).ToBeVisibleAsync();
+        var job = await JobAsync(page);
+        Same(JsonNode.Parse("""[{ "name": "bullnose", "kind": "bullnose", "length": "297", "width": "50" }]"""), job["trims"]);
+        Same(JsonNode.Parse("""{ "of": "bullnose", "joints": "staggered", "stagger": "20" }"""), job["faces"]![0]!["edges"]!["head"]!["trim"]);
+
+        await Device.PlannedAsync(page);
+        await Device.GoAsync(page, "Cuts");
+        var heading = page.GetByRole(AriaRole.Heading, new() { Name = "Trim: bullnose, wall, head" });
+        await Expect(heading).ToContainTextAsync("0 of");
+        await heading.ScrollIntoViewIfNeededAsync();
+        await LookAsync(page, "trim in cuts", phone);
+        var piece = page.Locator("ul.pieces li", new() { HasText = "of stock" }).First;
+        await piece.GetByRole(AriaRole.Checkbox).CheckAsync();
+        await Expect(heading).ToContainTextAsync("1 of");
+        await Expect(page.GetByText("not in this plan as cut")).ToHaveCountAsync(0);
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
+    public async Task Another_unit_keeps_every_length_of_a_trim()
+    {
+        await using var device = await rig.DeviceAsync(phone: false);
+        var page = await OpenAsync(device, Wall.Replace("\"faces\": [{", "\"trims\": [{ \"name\": \"round\", \"kind\": \"bullnose\", \"length\": 297, \"width\": 50, \"outside\": 20, \"stop\": 30 }], \"faces\": [{", StringComparison.Ordinal));
+        await PartAsync(page, "Job");
+        await page.GetByLabel("Measured in").SelectOptionAsync("in");
+        Same(JsonNode.Parse("""[{ "name": "round", "kind": "bullnose", "length": "297 mm", "width": "50 mm", "outside": "20 mm", "stop": "30 mm" }]"""), (await JobAsync(page))["trims"]);
+        Assert.Empty(device.Troubles);
+    }
+
+    private static Task PartAsync(IPage page, string name) =>
+        page.GetByRole(AriaRole.Group, new() { Name = "What to measure and choose" }).GetByRole(AriaRole.Button, new() { Name = name }).ClickAsync();
+}
