@@ -17,18 +17,11 @@ internal sealed record BenchPiece(Piece Piece, int Quarters, Outline At, Cutout 
     public bool MayShare(Stock stock) =>
         Piece.Kind != PieceKind.Full && (Cutout.Shape is { } shape ? shape.IsConvex || shape.Inner.Any() : Cutout.Blank.Width < stock.Width || Cutout.Blank.Height < stock.Height);
 
-    /// <summary>Whether it has one cut that runs from side to side.</summary>
-    public bool HasOneCut => Piece.OfRectangle && Piece.Kind is (PieceKind.Straight or PieceKind.Taper) && Piece.Cuts.Count == 1;
-
-    /// <summary>The side it keeps across from its cut.</summary>
-    public TileSide Kept => InTile.Turned(InTile.Opposite(Piece.Cuts[0].Away), Quarters);
-
     /// <summary>Lays a piece on the bench.</summary>
     public static BenchPiece Of(Product product, Piece piece, Stock stock)
     {
         var quarters = InTile.Quarters(product, piece);
-        var points = InTile.Place(piece, quarters).At.Points;
-        var outline = new Outline(points.Select(point => new Spot(point.X.Steps, point.Y.Steps)).ToArray());
+        var outline = Outline.Of(InTile.Place(piece, quarters).At);
         var cutout = Cutout.Of(outline, stock);
 
         // A tile that is no rectangle has no sides for a fence: its pieces share by their outlines or not at all.

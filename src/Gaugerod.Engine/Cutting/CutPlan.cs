@@ -119,6 +119,6 @@ public sealed record ProductCutting(
     /// <summary>What cutting from the fewest tiles costs.</summary>
     public CuttingCost? Fewest { get; init; }
 
-    /// <summary>What it costs when no part waits for another setting of the fence.</summary>
+    /// <summary>What it costs when no offcut waits for another setting of the fence.</summary>
     public CuttingCost? Simple { get; init; }
 }

@@ -127,7 +127,7 @@ public static class Planner
         order.AddRange(trims.Stocks.SelectMany(TrimWalls.Orders(job)));
         findings.AddRange(boxes.Select(BoxRules.Finding));
         var all = job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Distinct().OrderByDescending(finding => finding.Level).ToSequence();
-        yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all) 
+        yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all)
         {
             Boxes = boxes.ToSequence(),
             Trims = trims,

@@ -1,9 +1,9 @@
 using System.Globalization;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Sharing;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
-using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Rules;
 
@@ -15,7 +15,7 @@ internal static class SnapRules
     internal static IEnumerable<Finding> Findings(Product product, Sequence<Piece> pieces, Tape tape)
     {
         if (product.Snaps is not { } least) yield break;
-        var bent = pieces.Where(piece => piece.Kind is PieceKind.Notch or PieceKind.Slot or PieceKind.Hole || piece.UprightInner.Count > 0 || !IsConvex(piece.Upright.Points)).ToList();
+        var bent = pieces.Where(piece => piece.Kind is PieceKind.Notch or PieceKind.Slot or PieceKind.Hole || piece.UprightInner.Count > 0 || !Outline.Of(piece.Upright).IsConvex).ToList();
         if (bent.Count > 0)
         {
             yield return new(
@@ -47,16 +47,5 @@ internal static class SnapRules
         }
 
         return narrowest;
-    }
-
-    private static bool IsConvex(Sequence<Point> points)
-    {
-        for (var i = 0; i < points.Count; i++)
-        {
-            var (a, b, c) = (points[i], points[(i + 1) % points.Count], points[(i + 2) % points.Count]);
-            if (((Int128)(b.X - a.X).Steps * (c.Y - b.Y).Steps) < (Int128)(b.Y - a.Y).Steps * (c.X - b.X).Steps) return false;
-        }
-
-        return true;
     }
 }

@@ -1,3 +1,5 @@
+using Gaugerod.Plane.Shapes;
+
 namespace Gaugerod.Engine.Sharing;
 
 /// <summary>A corner of an outline, in steps from the tile's lower left corner.</summary>
@@ -19,6 +21,9 @@ internal sealed class Outline : IEquatable<Outline>
 
         _corners = [.. corners[first..], .. corners[..first]];
     }
+
+    /// <summary>The outline of a ring that runs counter-clockwise.</summary>
+    public static Outline Of(Ring ring) => new([.. ring.Points.Select(point => new Spot(point.X.Steps, point.Y.Steps))]);
 
     /// <summary>A fixed order of outlines, none before any.</summary>
     public static Comparer<Outline?> Order { get; } = Comparer<Outline?>.Create(Compare);

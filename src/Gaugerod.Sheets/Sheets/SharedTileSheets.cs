@@ -37,7 +37,7 @@ internal static class SharedTileSheets
     private static string Ways(ProductCutting cutting)
     {
         if (cutting.Fewest is not { } fewest || cutting.Simple is not { } simple || fewest == simple) return "";
-        return $"Fewest tiles: {Cost(fewest)}. Simple at the saw, where no part waits for another setting: {Cost(simple)}.";
+        return $"{(fewest.Tiles == cutting.LowerBound ? "Fewest tiles" : "Fewest tiles found")}: {Cost(fewest)}. Simple at the saw, where no offcut waits for another setting: {Cost(simple)}.";
 
         static string Cost(CuttingCost cost) =>
             Figures.Count(cost.Tiles, "tile", "tiles")

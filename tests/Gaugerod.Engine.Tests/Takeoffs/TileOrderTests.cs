@@ -64,7 +64,7 @@ public class TileOrderTests
         // 66 planned of boxes of 8: 72 bought, 6 over.
         var order = TileOrder.Order(Tile, 66);
         Assert.Equal(
-            "To cut so that no part waits for another setting of the fence takes 4 tiles more, 70 in place of 66: these boxes hold them. "
+            "To cut so that no offcut waits for another setting of the fence takes 4 tiles more, 70 in place of 66: these boxes hold them. "
             + "To give every cut piece a tile to itself takes 24 tiles more, 90 in place of 66: 3 more boxes. One more box leaves 14 tiles over, to spoil or to keep for repairs from the same lot.",
             BoxFreedom.Words(order, 70, 90));
         Assert.Equal("", BoxFreedom.Words(order with { Pack = 1 }, 70, 90));
