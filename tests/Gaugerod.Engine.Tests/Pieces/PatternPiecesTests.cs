@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Tests.Referees;
 using Gaugerod.Plane;
@@ -22,6 +23,22 @@ public sealed class PatternPiecesTests
 
     [Fact]
     public void Pieces_of_every_bond_are_its_tiles_cut_to_the_field_with_the_joint_between_them() => RandomFields.Any.Each(Check, iter: 1_000);
+
+    [Fact]
+    [Trait("Category", "Long")]
+    public void Every_bond_has_a_thousand_faces_of_its_own()
+    {
+        var seen = new ConcurrentDictionary<string, int>();
+        RandomFields.Any.EachDear(
+            on =>
+            {
+                Check(on);
+                seen.AddOrUpdate(on.Given.Name.Split(' ', ',')[0], 1, (_, count) => count + 1);
+            },
+            count: 15_000);
+        Assert.Equal(13, seen.Count);
+        Assert.All(seen, bond => Assert.InRange(bond.Value, 1_000, int.MaxValue));
+    }
 
     private static void Check(BondOnFace on)
     {
