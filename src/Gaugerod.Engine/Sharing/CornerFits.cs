@@ -69,7 +69,8 @@ internal sealed class CornerFits
         Math.Max(_at[0].Width, _at[3].Width) + _stock.Kerf + Math.Max(_at[1].Width, _at[2].Width) <= _stock.Width
         || Math.Max(_at[0].Height, _at[1].Height) + _stock.Kerf + Math.Max(_at[2].Height, _at[3].Height) <= _stock.Height;
 
-    private static int Corner(Sides kept) => kept switch
+    /// <summary>Which corner these sides meet in, going round from the lower left; -1 where they are no two that meet.</summary>
+    public static int Corner(Sides kept) => kept switch
     {
         Sides.Left | Sides.Bottom => 0,
         Sides.Right | Sides.Bottom => 1,

@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Gaugerod.Engine.Sharing;
 
 /// <summary>A rectangle of the tile that falls apart into blanks by straight cuts, each from side to side of what it cuts.</summary>
@@ -26,6 +28,7 @@ internal sealed class Parcels
 
     private readonly Stock _stock;
     private readonly List<Parcel>[] _of = new List<Parcel>[1 << Most];
+    private readonly double[] _most = new double[1 << Most];
 
     public Parcels(Stock stock)
     {
@@ -47,19 +50,32 @@ internal sealed class Parcels
             if (still < 0 || ways[i].Length > ways[still].Length) still = i;
         }
 
+        Measure(ways, all);
         for (var set = 1; set <= all; set++)
         {
             _of[set].Clear();
             if ((set & (set - 1)) == 0) Alone(set, int.Log2(set) == still ? ways[still].AsSpan(0, 1) : ways[int.Log2(set)]);
             else Join(set, set == all);
-            if (_of[set].Count == 0) return false;
         }
 
-        return true;
+        return _of[all].Count > 0;
     }
 
     /// <summary>The parcels of a set, a bit for each blank, as the last <see cref="Fit"/> left them.</summary>
     public IReadOnlyList<Parcel> Of(int set) => _of[set];
+
+    // A parcel leaves the rest of the tile to the other blanks, each with the blade beside it; what takes more can be in no plan.
+    private void Measure(ReadOnlySpan<Blank[]> ways, int all)
+    {
+        _most[all] = Area(_stock.Width, _stock.Height);
+        for (var set = all - 1; set > 0; set--)
+        {
+            var other = int.Log2(all ^ set);
+            _most[set] = _most[set | (1 << other)] - Area(ways[other][0].Width, ways[other][0].Height);
+        }
+    }
+
+    private double Area(long width, long height) => (double)(width + _stock.Kerf) * (height + _stock.Kerf);
 
     private void Alone(int set, ReadOnlySpan<Blank> ways)
     {
@@ -76,39 +92,57 @@ internal sealed class Parcels
         {
             if ((one & lowest) == 0) continue;
             var other = set ^ one;
-            for (var i = 0; i < _of[one].Count; i++)
-            {
-                for (var j = 0; j < _of[other].Count; j++)
-                {
-                    Joins++;
-                    Beside(set, (one, i), (other, j));
-                    Beside(set, (other, j), (one, i));
-                    Above(set, (one, i), (other, j));
-                    Above(set, (other, j), (one, i));
-                    if (oneIsEnough && _of[set].Count > 0) return;
-                }
-            }
+            if (Join(set, one, other, true, oneIsEnough) || Join(set, other, one, true, oneIsEnough)) return;
+            if (Join(set, one, other, false, oneIsEnough) || Join(set, other, one, false, oneIsEnough)) return;
         }
     }
 
-    private void Beside(int set, (int Set, int At) left, (int Set, int At) right)
+    /// <summary>Puts the parcels of two sets together, those of the first left of the cut or below it; true when one is enough and there is one.</summary>
+    private bool Join(int set, int one, int other, bool upright, bool oneIsEnough)
     {
-        var (a, b) = (_of[left.Set][left.At], _of[right.Set][right.At]);
-        if ((a.Kept & Sides.Right) != Sides.None || (b.Kept & Sides.Left) != Sides.None) return;
-        var width = a.Width + _stock.Kerf + b.Width;
-        if (width <= _stock.Width) Add(set, new(width, Math.Max(a.Height, b.Height), a.Kept | b.Kept, left, right, true));
+        var (inFirst, inSecond, room) = upright ? (Sides.Right, Sides.Left, _stock.Width - _stock.Kerf) : (Sides.Top, Sides.Bottom, _stock.Height - _stock.Kerf);
+        var first = CollectionsMarshal.AsSpan(_of[one]);
+        var second = CollectionsMarshal.AsSpan(_of[other]);
+        var least = Least(second, inSecond, upright);
+        if (least > room - Least(first, inFirst, upright)) return false;
+        for (var i = 0; i < first.Length; i++)
+        {
+            ref readonly var a = ref first[i];
+            var left = room - (upright ? a.Width : a.Height);
+            if ((a.Kept & inFirst) != Sides.None || least > left) continue;
+            for (var j = 0; j < second.Length; j++)
+            {
+                ref readonly var b = ref second[j];
+                if ((b.Kept & inSecond) != Sides.None || (upright ? b.Width : b.Height) > left) continue;
+                Joins++;
+                Add(set, upright
+                    ? new(a.Width + _stock.Kerf + b.Width, Math.Max(a.Height, b.Height), a.Kept | b.Kept, (one, i), (other, j), true)
+                    : new(Math.Max(a.Width, b.Width), a.Height + _stock.Kerf + b.Height, a.Kept | b.Kept, (one, i), (other, j), false));
+                if (oneIsEnough && _of[set].Count > 0) return true;
+            }
+        }
+
+        return false;
     }
 
-    private void Above(int set, (int Set, int At) lower, (int Set, int At) upper)
+    /// <summary>How little of the way across the cut a parcel of these takes, if it may lie beside the cut.</summary>
+    private static long Least(ReadOnlySpan<Parcel> parcels, Sides inwards, bool upright)
     {
-        var (a, b) = (_of[lower.Set][lower.At], _of[upper.Set][upper.At]);
-        if ((a.Kept & Sides.Top) != Sides.None || (b.Kept & Sides.Bottom) != Sides.None) return;
-        var height = a.Height + _stock.Kerf + b.Height;
-        if (height <= _stock.Height) Add(set, new(Math.Max(a.Width, b.Width), height, a.Kept | b.Kept, lower, upper, false));
+        var least = long.MaxValue / 2;
+        foreach (ref readonly var parcel in parcels)
+        {
+            if ((parcel.Kept & inwards) == Sides.None) least = Math.Min(least, upright ? parcel.Width : parcel.Height);
+        }
+
+        return least;
     }
 
     private void Add(int set, in Parcel parcel)
     {
+        // With two opposite sides of the tile nothing comes beside it.
+        var width = (parcel.Kept & (Sides.Left | Sides.Right)) == (Sides.Left | Sides.Right) ? _stock.Width : parcel.Width;
+        var height = (parcel.Kept & (Sides.Bottom | Sides.Top)) == (Sides.Bottom | Sides.Top) ? _stock.Height : parcel.Height;
+        if (Area(width, height) > _most[set]) return;
         var list = _of[set];
         foreach (var kept in list)
         {

@@ -10,6 +10,10 @@ internal sealed class Pricing
     // A little is enough, since what serves for what holds the weights steady already; measured on 28 jobs of 120 pieces.
     private const double Pull = 0.3;
 
+    private const long ShortLook = 10_000;
+    private const long LongLook = 1_500_000;
+    private const int MostReserved = 20_000;
+
     private readonly TileFill _fill;
     private readonly int[] _want;
     private readonly Columns _columns;
@@ -17,6 +21,7 @@ internal sealed class Pricing
     private long[]? _best;
     private double _bound;
     private bool _pulls = true;
+    private bool _reserves = true;
 
     /// <param name="fill">Finds the heaviest tiles.</param>
     /// <param name="want">How many of each kind are wanted.</param>
@@ -43,12 +48,19 @@ internal sealed class Pricing
         var weights = pulled ? Between(_best!, now) : now;
 
         // A short look first. Where it finds nothing, all fills that weigh nearly enough are made at once and kept in reserve:
-        // as the weights change a little, they are what is looked for next.
-        foreach (var _ in _fill.Heaviest(weights, Relaxed.Unit, _want, 3000)) yield return true;
+        // as the weights change a little, they are what is looked for next. Where that takes too long only the heaviest are looked for.
+        foreach (var _ in _fill.Heaviest(weights, Relaxed.Unit, _want, ShortLook)) yield return true;
         var few = _fill.IsWhole || _fill.Found.Count > 0;
-        if (!few)
+        if (!few && _reserves)
         {
-            foreach (var _ in _fill.All(weights, Relaxed.Unit - (Relaxed.Unit / 40), _want, 20_000, long.MaxValue)) yield return true;
+            foreach (var _ in _fill.All(weights, Relaxed.Unit - (Relaxed.Unit / 40), _want, MostReserved, LongLook)) yield return true;
+            _reserves = _fill.IsWhole || _fill.Found.Count > MostReserved;
+        }
+
+        if (!few && !_reserves)
+        {
+            foreach (var _ in _fill.Heaviest(weights, Relaxed.Unit, _want)) yield return true;
+            few = true;
         }
 
         var (fills, all) = (_fill.Found, _fill.IsWhole);
@@ -58,7 +70,7 @@ internal sealed class Pricing
             yield break;
         }
 
-        var kept = fills.Skip(few ? fills.Count - 5 : 0).Select(f => f.Fill);
+        var kept = fills.Skip(few ? fills.Count - 10 : 0).Select(f => f.Fill);
         bool lowers;
         if (few)
         {

@@ -9,6 +9,9 @@ namespace Gaugerod.Engine.Sharing;
 /// </summary>
 internal sealed class Repacking
 {
+    private const double Well = 0.9;
+
+    private readonly Dictionary<string, int[]> _seen = new(StringComparer.Ordinal);
     private readonly Wanted _wanted;
     private readonly TileFits _fits;
     private readonly Chance _chance = new("repack");
@@ -25,6 +28,9 @@ internal sealed class Repacking
 
     /// <summary>The plan at present.</summary>
     public IReadOnlyList<int[]> Tiles => _tiles;
+
+    /// <summary>Fills met on the way that leave little over: a cover begins well with them.</summary>
+    public IEnumerable<int[]> WellFilled => _seen.Values;
 
     /// <summary>How many places for a blank were looked at.</summary>
     public long Work { get; private set; }
@@ -109,6 +115,7 @@ internal sealed class Repacking
         {
             _tiles[best] = With(_tiles[best], kind).ToArray();
             _full[best] += area;
+            if (_full[best] >= Well) _seen.TryAdd(string.Join(' ', _tiles[best]), _tiles[best]);
         }
     }
 

@@ -67,7 +67,7 @@ internal sealed class SharingSearch
         }
 
         if (!Open) yield break;
-        _relaxed.Know(_best);
+        _relaxed.Know(_best.Concat(_repacking.WellFilled));
         var cover = _relaxed.ForBound(_want);
         foreach (var _ in cover.Steps())
         {

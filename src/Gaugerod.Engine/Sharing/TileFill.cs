@@ -71,7 +71,7 @@ internal sealed class TileFill
     private void Begin(long[] weights, long above, int[] most, long patience, int limit)
     {
         (_weights, _above, _most, _limit) = (weights, above, most, limit);
-        _end = patience == long.MaxValue ? patience : Work + patience;
+        _end = patience == long.MaxValue ? patience : Work + _fits.Work + patience;
         _density = new double[weights.Length];
         for (var kind = 0; kind < weights.Length; kind++) _density[kind] = weights[kind] / _wanted.Area[kind];
         _found = [];
@@ -119,7 +119,7 @@ internal sealed class TileFill
     /// <summary>Whether nothing from this kind on is of use, or there is no more patience.</summary>
     private bool Ends(in Level at, int i)
     {
-        if (Work < _end && _found.Count <= _limit) return (i & 7) == 0 && at.Weight + AtMost(at.Open, i, at.N, at.Room, at.Corners) <= _above;
+        if (Work + _fits.Work < _end && _found.Count <= _limit) return (i & 7) == 0 && at.Weight + AtMost(at.Open, i, at.N, at.Room, at.Corners) <= _above;
         IsWhole = false;
         return true;
     }
@@ -131,8 +131,11 @@ internal sealed class TileFill
         var (kind, count, next) = (at.Open[i], at.Count, _open[at.Count]);
         Work++;
         Insert(kind, count);
-        if (!_fits.Fit(_held.AsSpan(0, count + 1))) return default;
         var heavier = at.Weight + _weights[kind];
+
+        // What is too light to be kept need not be looked into: if it shares no tile, what is heavier for more blanks shares none either.
+        var held = _held.AsSpan(0, count + 1);
+        if (heavier > _above ? !_fits.Fit(held) : !_fits.MayFit(held)) return default;
         if (heavier > _above) Keep(heavier, _held[..(count + 1)]);
         var (left, free, m) = (at.Room - _wanted.Area[kind], at.Corners - _corners[kind], 0);
         for (var j = i; j < at.N; j++)

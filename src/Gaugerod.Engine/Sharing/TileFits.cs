@@ -6,6 +6,7 @@ internal sealed class TileFits
     private readonly Wanted _wanted;
     private readonly Parcels _parcels;
     private readonly CornerFits _corners;
+    private readonly EndFits _ends;
     private readonly Dictionary<UInt128, bool> _known = [];
     private readonly Sections _sections = new();
     private readonly sbyte[] _together;
@@ -15,6 +16,7 @@ internal sealed class TileFits
         _wanted = wanted;
         _parcels = new(wanted.Stock);
         _corners = new(wanted);
+        _ends = new(wanted);
         _together = new sbyte[wanted.Kinds.Length * wanted.Kinds.Length];
     }
 
@@ -36,8 +38,9 @@ internal sealed class TileFits
         if (kinds.Length <= 1) return true;
         if (kinds.Length == 2) return Pair(kinds[0], kinds[1]);
         if (_corners.Knows(kinds)) return _corners.Fit(kinds);
-        if (OnlyStrips(kinds, out var fit)) return fit;
-        var area = 0.0;
+        if (_ends.Knows(kinds)) return _ends.Fit(kinds);
+        if (!MostFit(kinds)) return false;
+        var (area, fit) = (0.0, false);
         for (var i = 0; i < kinds.Length; i++)
         {
             area += _wanted.Area[kinds[i]];
@@ -49,10 +52,37 @@ internal sealed class TileFits
 
         if (area > 1 + 1e-9) return false;
         if (kinds.Length > Parcels.Most) return Find(kinds);
-        UInt128 key = 0;
-        foreach (var kind in kinds) key = (key << 16) | (uint)(kind + 1);
+        var key = Key(kinds);
         if (!_known.TryGetValue(key, out fit)) _known[key] = fit = (kinds.Length < 4 || FitsWithoutAny(kinds)) && Find(kinds);
         return fit;
+    }
+
+    /// <summary>As <see cref="Fit"/> where that is soon said; else true.</summary>
+    public bool MayFit(ReadOnlySpan<int> kinds)
+    {
+        if (kinds.Length <= 2 || _ends.Knows(kinds)) return Fit(kinds);
+        if (!MostFit(kinds)) return false;
+        return kinds.Length > Parcels.Most || !_known.TryGetValue(Key(kinds), out var fit) || fit;
+    }
+
+    /// <summary>Whether the corner pieces and strips among these share a tile.</summary>
+    private bool MostFit(ReadOnlySpan<int> kinds)
+    {
+        Span<int> known = stackalloc int[kinds.Length];
+        var count = 0;
+        foreach (var kind in kinds)
+        {
+            if (_ends.Knows(kind)) known[count++] = kind;
+        }
+
+        return count < 2 || Fit(known[..count]);
+    }
+
+    private static UInt128 Key(ReadOnlySpan<int> kinds)
+    {
+        UInt128 key = 0;
+        foreach (var kind in kinds) key = (key << 16) | (uint)(kind + 1);
+        return key;
     }
 
     // What shares a tile shares it without any one of them too; that is known of most, and it is soon said that a set shares none.
@@ -69,30 +99,8 @@ internal sealed class TileFits
         return true;
     }
 
-    // Strips of one tile lie side by side: what counts is their sum and who needs an end.
-    private bool OnlyStrips(ReadOnlySpan<int> kinds, out bool fit)
-    {
-        fit = false;
-        var across = _wanted.Across[kinds[0]];
-        if (across == Across.No) return false;
-        var (sum, near, far) = (-_wanted.Stock.Kerf, 0, 0);
-        foreach (var kind in kinds)
-        {
-            if (_wanted.Across[kind] != across) return false;
-            var blank = _wanted.Kinds[kind].Blank;
-            sum += (across == Across.Upright ? blank.Width : blank.Height) + _wanted.Stock.Kerf;
-            var ends = across == Across.Upright ? Sides.Left | Sides.Right : Sides.Bottom | Sides.Top;
-            if ((blank.Kept & ends & (Sides.Left | Sides.Bottom)) != Sides.None) near++;
-            if ((blank.Kept & ends & (Sides.Right | Sides.Top)) != Sides.None) far++;
-        }
-
-        var room = across == Across.Upright ? _wanted.Stock.Width : _wanted.Stock.Height;
-        fit = sum <= room && (_wanted.Stock.Turns == Turns.None ? near <= 1 && far <= 1 : near + far <= 2);
-        return true;
-    }
-
     private bool Find(ReadOnlySpan<int> kinds) =>
-        OnlyStrips(kinds, out var fit)
-            ? fit
-            : _sections.Fill(_wanted, kinds) && _sections.Ways.Length <= Parcels.Most && _parcels.Fit(_sections.Ways, _sections.TurnsAsOne);
+        _corners.Knows(kinds) ? _corners.Fit(kinds)
+        : _ends.Knows(kinds) ? _ends.Fit(kinds)
+        : _sections.Fill(_wanted, kinds) && _sections.Ways.Length <= Parcels.Most && _parcels.Fit(_sections.Ways, _sections.TurnsAsOne);
 }
