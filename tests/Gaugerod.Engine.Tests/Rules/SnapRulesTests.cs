@@ -22,7 +22,7 @@ public sealed class SnapRulesTests
         var findings = SnapRules.Findings(tile, [.. pieces], Tape.Millimetres).ToList();
         Assert.Equal(2, findings.Count);
         Assert.Contains("A4", findings[0].Text, StringComparison.Ordinal);
-        Assert.Contains("A2, A5:", findings[1].Text, StringComparison.Ordinal);
+        Assert.Contains("A2, A5 (the edge on wall). Nearest that snaps: 10 mm kept or taken off.", findings[1].Text, StringComparison.Ordinal);
         Assert.Equal("5 mm", findings[1].Value);
         Assert.Empty(SnapRules.Findings(tile with { Snaps = null }, [.. pieces], Tape.Millimetres));
     }
