@@ -1,6 +1,5 @@
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Plane;
-using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 using Gaugerod.Sheets.Drawings;
 

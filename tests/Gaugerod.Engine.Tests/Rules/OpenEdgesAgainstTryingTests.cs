@@ -21,7 +21,8 @@ public sealed class OpenEdgesAgainstTryingTests
     private static readonly Length s_hair = Length.FromSteps(Length.StepsPerMillimetre / 10);
 
     private static readonly Gen<Job> s_walls =
-        from size in Gen.Select(Gen.Int[120, 2300], Gen.Int[100, 1500])
+        from single in Gen.Bool
+        from size in Gen.Select(Gen.Int[120, 2300], Gen.Int[100, single ? 195 : 1500])
         from open in Gen.Bool.Array[4]
         from window in Gen.Select(Gen.Bool, Gen.Bool.Array[4])
         from running in Gen.Bool
