@@ -18,6 +18,9 @@ internal sealed class SharedTilePicture(Pen pen, Frame frame, double perStep, Fr
     /// <summary>The radius of the ring round a cut's number.</summary>
     private const double Ring = 1.7;
 
+    /// <summary>The radius of the dot a leader begins at.</summary>
+    private const double Dot = 0.35;
+
     /// <summary>How much a line runs on to its ring.</summary>
     private const double Tail = 1;
 
@@ -35,8 +38,7 @@ internal sealed class SharedTilePicture(Pen pen, Frame frame, double perStep, Fr
         foreach (var cut in cuts) pen.Line(cut.From, cut.To, Stroke.Dimension);
         var beside = pieces.Where(piece => !Within(piece.Id, piece.Ring)).ToList();
         for (var i = 0; i < cuts.Count; i++) Number(Figures.Number(i + 1), cuts[i]);
-        var areas = pieces.ConvertAll(piece => Frame.Around(piece.Ring));
-        foreach (var (id, ring) in beside) Beside(id, Frame.Around(ring).Middle, areas);
+        foreach (var (id, ring) in beside) Beside(id, ring, pieces.ConvertAll(piece => Frame.Around(piece.Ring)));
     }
 
     private Spot On(Point point) => new(frame.X + (point.X.Steps * perStep), frame.Bottom - (point.Y.Steps * perStep));
@@ -48,16 +50,18 @@ internal sealed class SharedTilePicture(Pen pen, Frame frame, double perStep, Fr
 
     private bool Within(string id, Sequence<Spot> ring)
     {
-        var middle = Frame.Around(ring).Middle;
         foreach (var size in new[] { 9.0, 8, 7, 6.5 })
         {
             foreach (var upright in new[] { false, true })
             {
-                var box = Pen.BoxAround(middle, id, size, bold: true, upright);
-                if (!Region.Holds([ring], box)) continue;
-                pen.TextAround(middle, id, size, bold: true, upright, onPaper: true);
-                _taken.Add(box);
-                return true;
+                foreach (var at in PieceNumbers.Candidates([ring]))
+                {
+                    var box = Pen.BoxAround(at, id, size, bold: true, upright);
+                    if (!Region.Holds([ring], box)) continue;
+                    pen.TextAround(at, id, size, bold: true, upright, onPaper: true);
+                    _taken.Add(box);
+                    return true;
+                }
             }
         }
 
@@ -84,7 +88,7 @@ internal sealed class SharedTilePicture(Pen pen, Frame frame, double perStep, Fr
         var (reach, length) = (Tail + Ring, Math.Abs(upright ? from.Y - to.Y : to.X - from.X));
         if (upright ? to.Y < frame.Y + 0.01 : to.X > frame.Right - 0.01)
         {
-            foreach (var aside in new[] { 0, 2 * Ring, -2 * Ring })
+            foreach (var aside in new[] { 0, 2 * Ring, -2 * Ring, 4 * Ring, -4 * Ring })
             {
                 yield return (upright ? new(to.X + aside, frame.Y - reach) : new(frame.Right + reach, to.Y + aside), to);
             }
@@ -100,23 +104,29 @@ internal sealed class SharedTilePicture(Pen pen, Frame frame, double perStep, Fr
         }
     }
 
-    private void Beside(string id, Spot middle, List<Frame> areas)
+    private void Beside(string id, Sequence<Spot> ring, List<Frame> areas)
     {
         const double size = 6.5;
+
+        // A dot within the piece itself: the middle of a bent one lies in what was cut out of it.
+        var from = PieceNumbers.Candidates([ring]).FirstOrDefault(at => Region.Holds([ring], DotAt(at)), Frame.Around(ring).Middle);
         foreach (var clear in new[] { true, false })
         {
-            foreach (var at in Around(middle))
+            foreach (var at in Around(from))
             {
                 var box = Pen.BoxAround(at, id, size, bold: true, upright: false);
-                if (!room.Holds(box) || _taken.Exists(box.Meets) || (clear && areas.Exists(box.Meets))) continue;
-                pen.Line(middle, new(Math.Clamp(middle.X, box.X, box.Right), Math.Clamp(middle.Y, box.Y, box.Bottom)), Stroke.Leader);
-                pen.Area(Pen.Circle(middle, 0.35), Fill.Ink);
+                Spot end = new(Math.Clamp(from.X, box.X, box.Right), Math.Clamp(from.Y, box.Y, box.Bottom));
+                if (!room.Holds(box) || _taken.Exists(box.Meets) || (clear && (areas.Exists(box.Meets) || _taken.Exists(other => Region.Crosses(from, end, other))))) continue;
+                pen.Line(from, end, Stroke.Leader);
+                pen.Area(Pen.Circle(from, Dot), Fill.Ink);
                 pen.TextAround(at, id, size, bold: true, onPaper: true);
                 _taken.Add(box);
                 return;
             }
         }
     }
+
+    private static Frame DotAt(Spot at) => new(at.X - Dot, at.Y - Dot, 2 * Dot, 2 * Dot);
 
     private static IEnumerable<Spot> Around(Spot middle)
     {

@@ -90,7 +90,7 @@ internal static class SharedTileSheets
         pen.Text(room.X + 5.4, room.Y + 5, $"Tile {Figures.Number(tile.Number)}" + (tile.Box is { } box ? $", box {Figures.Number(box)}" : ""), 10, bold: true);
         var perStep = Math.Min((room.Width - 6) / product.Width.Steps, (room.Height - Above) / product.Height.Steps);
         var frame = new Frame(room.X, room.Y + Above, product.Width.Steps * perStep, product.Height.Steps * perStep);
-        new SharedTilePicture(pen, frame, perStep, new(room.X, room.Y + 6.2, room.Width + Gap - 1, room.Height - 6.2 + 1)).Draw(tile);
+        new SharedTilePicture(pen, frame, perStep, new(room.X - 3.8, room.Y + 6.2, room.Width + 5.6, room.Height - 6.2 + 1)).Draw(tile);
         var y = frame.Bottom + 4.2;
         foreach (var piece in tile.Pieces)
         {
