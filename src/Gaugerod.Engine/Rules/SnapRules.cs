@@ -26,10 +26,16 @@ internal static class SnapRules
         var narrow = pieces.Except(bent).Select(piece => (Piece: piece, Narrowest: Narrowest(piece))).Where(of => of.Narrowest is { } found && found.Strip < least)
             .Select(of => (of.Piece, of.Narrowest!.Value.Strip, of.Narrowest.Value.Cut)).ToList();
         if (narrow.Count == 0) yield break;
+
+        // A side that is not twice as long as the least strip cannot be parted at all.
+        var (isShort, isLong) = (narrow.Exists(of => OpenSides.Whole(of.Piece, of.Cut.Away) < least * 2), narrow.Exists(of => OpenSides.Whole(of.Piece, of.Cut.Away) >= least * 2));
+        var kept = $"{LengthText.Nearest(least, tape)} kept or taken off";
+        var whole = $"a whole tile, for no score of a side under {LengthText.Nearest(least * 2, tape)} leaves two such strips";
+        var nearest = isLong && isShort ? $"{kept}; or {whole}" : isLong ? kept : whole;
         var places = narrow.GroupBy(of => EdgeWords.Of(of.Piece.Face, of.Cut.Faces), StringComparer.Ordinal).Select(at => $"{PieceNames.Of([.. at.Select(of => of.Piece)])} ({at.Key})");
         yield return new(
             FindingLevel.Warn, "snap", product.Name,
-            $"A strip too narrow to break off clean is kept or falls off at {string.Join("; ", places)}. Nearest that snaps: {LengthText.Nearest(least, tape)} kept or taken off. Else saw it wet, grind it off, or shift the line.",
+            $"A strip too narrow to break off clean is kept or falls off at {string.Join("; ", places)}. Nearest that snaps: {nearest}. Else saw it wet, grind it off, or shift the line.",
             $"at least {LengthText.Nearest(least, tape)} on either side of a score", Shown.Fine(narrow.Min(of => of.Strip), tape), Remarks.NoSource);
     }
 
