@@ -76,6 +76,7 @@ public static class Planner
                     findings.AddRange(ShaveRules.Findings(plan.Request.Name, plan.Faces.SelectMany(face => face.Pieces).ToSequence(), job.Tape));
                     findings.AddRange(FoldRules.Findings(plan.Faces.Select(face => (face.Face, face.Pieces)), facts));
                     findings.AddRange(ZoneRules.Findings(ZonesOf(job, plan.Request), facts.Product, plan.Request.Bond, facts.Joint, job.EdgeJoint, job.Tape));
+                    findings.AddRange(plan.Faces.SelectMany(face => OpenEdgeRules.Findings(face.Face, face.Pieces, facts.Joint, job.Tape)));
                     findings.AddRange(plan.Faces.SelectMany(face => ConeRules.Findings(face.Face, facts)));
                     findings.AddRange(plan.Faces.SelectMany(face => HoleRules.Findings(face.Face.Name, face.Face.Holes, face.Pieces, job.Tape)));
                     findings.AddRange(plan.Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name)));

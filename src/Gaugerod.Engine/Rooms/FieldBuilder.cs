@@ -18,8 +18,12 @@ internal sealed record Field(DrawnFace Face, Polygon Shape, Sequence<MovedSide> 
             Trim = s.Side.Edge.Trimmed is null ? Length.Zero : s.Side.Edge.Trim,
             Joint = s.Side.Edge.Trimmed is null ? Length.Zero : s.Side.Edge.Joint ?? edgeJoint,
             Trimmed = s.Side.Edge.Trimmed,
+            Shows = Shows(s.Side.Edge),
         })
         .ToSequence();
+
+    private static bool Shows(Edge edge) =>
+        edge.Trimmed is null && ((edge.Kind == EdgeKind.Free && edge.Trim == Length.Zero) || (edge.Kind == EdgeKind.OutsideCorner && edge.Finish == CornerFinish.BullnoseOver));
 }
 
 /// <summary>Takes joints, trims, laps and openings off a face.</summary>

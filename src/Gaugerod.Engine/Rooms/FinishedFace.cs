@@ -19,6 +19,9 @@ public readonly record struct FieldEdge(Point From, Point To, string Name, EdgeK
 
     /// <summary>The trim asked for there; null, the default, for none.</summary>
     public TrimRequest? Trimmed { get; init; }
+
+    /// <summary>Whether the sides of tiles along it are seen: it is open, or they are the rounded ones of a corner, and no trim covers them.</summary>
+    public bool Shows { get; init; }
 }
 
 /// <summary>A named ring on a face.</summary>

@@ -116,7 +116,7 @@ internal sealed class PieceNumbers(FacePicture picture, Pen pen, Frame room, Fig
         Region.Holds(rings, box) && !_taken.Exists(box.Meets) && !(clear && _lines.Exists(box.Meets));
 
     /// <summary>The middle of the piece first, then places further out.</summary>
-    private static IEnumerable<Spot> Candidates(Sequence<Sequence<Spot>> rings)
+    internal static IEnumerable<Spot> Candidates(Sequence<Sequence<Spot>> rings)
     {
         var frame = Frame.Around(rings[0]);
         var middle = frame.Middle;

@@ -40,7 +40,7 @@ internal static class Region
     }
 
     /// <summary>Whether any of a side lies in the box (Liang and Barsky's parameters).</summary>
-    private static bool Crosses(Spot a, Spot b, Frame box)
+    public static bool Crosses(Spot a, Spot b, Frame box)
     {
         var (from, to) = (0.0, 1.0);
         return Clip(a.X, b.X - a.X, box.X, box.Right, ref from, ref to) && Clip(a.Y, b.Y - a.Y, box.Y, box.Bottom, ref from, ref to) && from < to;

@@ -1,6 +1,5 @@
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Rooms;
-using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Sheets.Drawings;
 
@@ -12,6 +11,9 @@ internal static class SharedTileSheets
     private const int Across = 4;
     private const double Gap = 6;
 
+    /// <summary>Above a tile stand its name and the numbers of its cuts.</summary>
+    private const double Above = 6.3 + SharedTilePicture.Margin;
+
     public static void Add(SheetBook book, ProductCutting cutting, Product product)
     {
         var shared = cutting.Tiles.Where(t => t.Pieces.Count > 1).ToArray();
@@ -20,12 +22,12 @@ internal static class SharedTileSheets
         var flow = book.Flow($"Shared tiles: {cutting.Product}", $"Tiles of {cutting.Product} that give several pieces each, where the pieces lie in the tile, and the cuts in order.");
         var width = (flow.Width - (Gap * (Across - 1))) / Across;
         var tall = Math.Min(52, (width - 6) * product.Height.Steps / product.Width.Steps);
-        var rows = shared.Chunk(Across).Select(row => new Block(tall + 13 + (3.8 * row.Max(Lines)), (pen, x, y) =>
+        var rows = shared.Chunk(Across).Select(row => new Block(tall + Above + 5.5 + (3.8 * row.Max(Lines)), (pen, x, y) =>
         {
-            for (var i = 0; i < row.Length; i++) Card(pen, row[i], product, new(x + (i * (width + Gap)), y, width, tall + 7.5), book.Figures);
+            for (var i = 0; i < row.Length; i++) Card(pen, row[i], product, new(x + (i * (width + Gap)), y, width, tall + Above), book.Figures);
         })).ToList();
         var words = Block.Words(
-            $"{Figures.Count(shared.Length, "tile gives", "tiles give")} {Figures.Number(shared.Sum(t => t.Pieces.Count))} pieces. Cut in the order of the numbers; the fence stands at the figure, against the side that is named. Broken hatch is left over. Every other cut piece takes a tile of its own. {Proof(cutting)} {Ways(cutting)}".TrimEnd(),
+            $"{Figures.Count(shared.Length, "tile gives", "tiles give")} {Figures.Number(shared.Sum(t => t.Pieces.Count))} pieces. Cut in the order of the ringed numbers, each at the end of its cut; the fence stands at the figure, against the side that is named. Broken hatch is left over. Every other cut piece takes a tile of its own. {Proof(cutting)} {Ways(cutting)}".TrimEnd(),
             flow.Width, after: 3);
         if (shared.Length > 0) flow.Add(Block.Together(Block.Heading("From which tile the pieces come", flow.Width), words), rows, Block.Heading("From which tile the pieces come, continued", flow.Width));
         if (book.Plan.Order.FirstOrDefault(line => string.Equals(line.Item, cutting.Product, StringComparison.Ordinal)) is { Freedom.Length: > 0 } order) flow.Add(Block.Words(order.Freedom, flow.Width, 8.5, after: 2));
@@ -86,16 +88,9 @@ internal static class SharedTileSheets
     {
         Measures.TickBox(pen, room.X, room.Y + 1.4, 4);
         pen.Text(room.X + 5.4, room.Y + 5, $"Tile {Figures.Number(tile.Number)}" + (tile.Box is { } box ? $", box {Figures.Number(box)}" : ""), 10, bold: true);
-        var perStep = Math.Min((room.Width - 6) / product.Width.Steps, (room.Height - 7.5) / product.Height.Steps);
-        var frame = new Frame(room.X, room.Y + 7.5, product.Width.Steps * perStep, product.Height.Steps * perStep);
-        pen.Area(frame, Fill.Offcut, Stroke.Ghost);
-        foreach (var piece in tile.Pieces)
-        {
-            var ring = piece.At.Points.Select(p => new Spot(frame.X + (p.X.Steps * perStep), frame.Bottom - (p.Y.Steps * perStep))).ToSequence();
-            pen.Area(ring, Fill.Straight, Stroke.CutEdge, piece.Id);
-            Number(pen, piece.Id, ring);
-        }
-
+        var perStep = Math.Min((room.Width - 6) / product.Width.Steps, (room.Height - Above) / product.Height.Steps);
+        var frame = new Frame(room.X, room.Y + Above, product.Width.Steps * perStep, product.Height.Steps * perStep);
+        new SharedTilePicture(pen, frame, perStep, new(room.X - 3.8, room.Y + 6.2, room.Width + 5.6, room.Height - 6.2 + 1)).Draw(tile);
         var y = frame.Bottom + 4.2;
         foreach (var piece in tile.Pieces)
         {
@@ -117,18 +112,4 @@ internal static class SharedTileSheets
     private static string Size(PieceInTile piece, Figures figures) => $"{figures.Cut(piece.At.Bounds.Width)} × {figures.Cut(piece.At.Bounds.Height)}";
 
     private static string Turn(int quarters) => quarters switch { 0 => "", 2 => ", half round", _ => ", quarter" };
-
-    private static void Number(Pen pen, string id, Sequence<Spot> ring)
-    {
-        var middle = Frame.Around(ring).Middle;
-        foreach (var size in new[] { 9.0, 8, 7, 6.5 })
-        {
-            foreach (var upright in new[] { false, true })
-            {
-                if (!Region.Holds([ring], Pen.BoxAround(middle, id, size, bold: true, upright))) continue;
-                pen.TextAround(middle, id, size, bold: true, upright, onPaper: true);
-                return;
-            }
-        }
-    }
 }

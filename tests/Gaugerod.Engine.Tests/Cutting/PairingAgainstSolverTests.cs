@@ -13,9 +13,17 @@ public sealed class PairingAgainstSolverTests
     [Theory]
     [InlineData(true)]
     [InlineData(false)]
-    public void On_100_sets_a_general_solver_finds_the_same_number_of_tiles(bool turnable)
+    public void On_100_sets_a_general_solver_finds_the_same_number_of_tiles(bool turnable) => Same(Enumerable.Range(0, 100), turnable);
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    [Trait("Category", "Long")]
+    public void On_300_sets_a_general_solver_finds_the_same_number_of_tiles(bool turnable) => Same(Enumerable.Range(1000, 300), turnable);
+
+    private static void Same(IEnumerable<int> seeds, bool turnable)
     {
-        for (var seed = 0; seed < 100; seed++)
+        foreach (var seed in seeds)
         {
             var (strips, tile, kerf) = Set(new Random(seed), seed);
             var paired = Pairing.Find("p", strips, Length.FromSteps(tile), Length.FromSteps(kerf), turnable);

@@ -22,8 +22,19 @@ public sealed class SnapRulesTests
         var findings = SnapRules.Findings(tile, [.. pieces], Tape.Millimetres).ToList();
         Assert.Equal(2, findings.Count);
         Assert.Contains("A4", findings[0].Text, StringComparison.Ordinal);
-        Assert.Contains("A2, A5:", findings[1].Text, StringComparison.Ordinal);
+        Assert.Contains("A2, A5 (the edge on wall). Nearest that snaps: 10 mm kept or taken off.", findings[1].Text, StringComparison.Ordinal);
         Assert.Equal("5 mm", findings[1].Value);
         Assert.Empty(SnapRules.Findings(tile with { Snaps = null }, [.. pieces], Tape.Millimetres));
+    }
+
+    // 160 kept of 300 leaves 140: whatever is kept, one of the two strips is under 160.
+    [Fact]
+    public void Of_a_side_shorter_than_two_least_strips_only_a_whole_tile_is_named_as_the_nearest()
+    {
+        var tile = Tile(600, 300, kerf: 0) with { Snaps = Mm(160) };
+        var finding = Assert.Single(SnapRules.Findings(tile, [Straight(tile, "A1", TileSide.Top, Mm(150))], Tape.Millimetres));
+        Assert.Contains("Nearest that snaps: a whole tile, for no score of a side under 320 mm leaves two such strips.", finding.Text, StringComparison.Ordinal);
+        finding = Assert.Single(SnapRules.Findings(tile, [Straight(tile, "A1", TileSide.Right, Mm(150))], Tape.Millimetres));
+        Assert.Contains("Nearest that snaps: 160 mm kept or taken off.", finding.Text, StringComparison.Ordinal);
     }
 }

@@ -38,7 +38,7 @@ public sealed class PublishedStripsTests(ITestOutputHelper output)
         output.WriteLine($"{closed} of 28 proved");
     }
 
-    private static Shares Solve(StripSet set, long allowed, int milliseconds)
+    internal static Shares Solve(StripSet set, long allowed, int milliseconds)
     {
         var wanted = set.Wanted;
         var search = new SharingSearch(wanted, allowed);

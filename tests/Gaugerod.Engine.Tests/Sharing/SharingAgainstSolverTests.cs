@@ -1,5 +1,8 @@
+using System.Diagnostics;
+using System.Globalization;
 using Gaugerod.Engine.Sharing;
 using Google.OrTools.Sat;
+using Xunit.Abstractions;
 
 namespace Gaugerod.Engine.Tests.Sharing;
 
@@ -7,7 +10,7 @@ namespace Gaugerod.Engine.Tests.Sharing;
 /// Source: CP-SAT of Google.OrTools in its set-partition form: how often each set of blanks that one tile gives is taken,
 /// every blank once, as few tiles as can be.
 /// </summary>
-public sealed class SharingAgainstSolverTests
+public sealed class SharingAgainstSolverTests(ITestOutputHelper output)
 {
     [Fact]
     public void On_60_jobs_of_12_pieces_a_general_solver_finds_the_same_number_of_tiles() => Same(Enumerable.Range(0, 60), 12);
@@ -15,32 +18,43 @@ public sealed class SharingAgainstSolverTests
     [Fact]
     public void On_10_jobs_of_24_pieces_a_general_solver_finds_the_same_number_of_tiles() => Same(Enumerable.Range(1000, 10), 24);
 
-    /// <summary>The three hundred the issue asks for: about a quarter of an hour.</summary>
-    [Fact]
+    /// <summary>Three hundred in all, as the issue asks.</summary>
+    [Theory]
+    [InlineData(2000, 180, 12)]
+    [InlineData(3000, 100, 24)]
+    [InlineData(4000, 20, 48)]
     [Trait("Category", "Long")]
-    public void On_300_jobs_a_general_solver_finds_the_same_number_of_tiles()
-    {
-        Same(Enumerable.Range(2000, 180), 12);
-        Same(Enumerable.Range(3000, 100), 24);
-        Same(Enumerable.Range(4000, 20), 48);
-    }
+    public void On_300_jobs_of_12_24_and_48_pieces_a_general_solver_finds_the_same_number_of_tiles(int from, int jobs, int pieces) => Same(Enumerable.Range(from, jobs), pieces);
 
-    private static void Same(IEnumerable<int> seeds, int count)
+    private void Same(IEnumerable<int> seeds, int count)
     {
+        var (broken, ended, total) = (new List<string>(), 0, 0);
         foreach (var seed in seeds)
         {
+            total++;
             var (stock, blanks) = seed % 4 == 3 ? BlankSets.Corners(seed, count) : BlankSets.Mixed(seed, count);
             var wanted = new Wanted(stock, blanks);
-            var search = new SharingSearch(wanted, 20_000_000);
+            var (clock, search) = (Stopwatch.StartNew(), new SharingSearch(wanted, 20_000_000));
             search.Run();
             var best = search.Best;
-            Assert.True(best.Proved, $"seed {seed} is not proved: {best.Fills.Count} tiles, at least {best.Least}");
+            var own = clock.Elapsed;
             Assert.Equal(TileFitsTests.AllKinds(wanted), best.Fills.SelectMany(fill => fill).Order());
-            Assert.Equal(LeastBySolver(wanted), best.Fills.Count);
+            clock.Restart();
+            var (least, bound) = BySolver(wanted);
+            if (least == bound) ended++;
+            output.WriteLine(string.Create(CultureInfo.InvariantCulture,
+                $"seed {seed}: {best.Fills.Count} tiles, at least {best.Least}, {own.TotalMilliseconds:0} ms; a general solver {least}, at least {bound}, {clock.Elapsed.TotalSeconds:0.0} s"));
+            if (!best.Proved) broken.Add($"seed {seed} is not proved: {best.Fills.Count} tiles, at least {best.Least}; a general solver {least}, at least {bound}");
+            if (best.Fills.Count > least || best.Least > least || best.Fills.Count < bound) broken.Add($"seed {seed}: {best.Fills.Count} tiles, at least {best.Least}; a general solver {least}, at least {bound}");
         }
+
+        output.WriteLine($"a general solver ended {ended} of {total}");
+        Assert.Empty(broken);
+        Assert.Equal(total, ended);
     }
 
-    private static int LeastBySolver(Wanted wanted)
+    /// <summary>The fewest tiles found, and how many are needed at least: the same where it ends, within two minutes a job.</summary>
+    private static (int Tiles, int Least) BySolver(Wanted wanted)
     {
         var model = new CpModel();
         var taken = new List<IntVar>();
@@ -59,9 +73,9 @@ public sealed class SharingAgainstSolverTests
         }
 
         model.Minimize(LinearExpr.Sum(taken));
-        var solver = new CpSolver { StringParameters = "num_workers:2,linearization_level:2" };
-        Assert.Equal(CpSolverStatus.Optimal, solver.Solve(model));
-        return (int)solver.ObjectiveValue;
+        var solver = new CpSolver { StringParameters = "num_workers:2,linearization_level:2,max_time_in_seconds:120" };
+        Assert.True(solver.Solve(model) is CpSolverStatus.Optimal or CpSolverStatus.Feasible);
+        return ((int)solver.ObjectiveValue, (int)Math.Ceiling(solver.BestObjectiveBound - 1e-6));
     }
 
     private static List<int[]> Fills(Wanted wanted)

@@ -70,7 +70,7 @@ internal static class Samples
             { "name": "upper", "product": "green", "faces": ["upper"], "bond": { "kind": "grid" }, "joint": 3 }] }
         """;
 
-    private static Job Read(string job) => Assert.IsType<JobReading.Understood>(
+    internal static Job Read(string job) => Assert.IsType<JobReading.Understood>(
         job.EndsWith(".json", StringComparison.Ordinal)
             ? JobReader.Read(File.ReadAllBytes(Path.Combine(Repo.Root, "samples", job)), job)
             : JobReader.Read(System.Text.Encoding.UTF8.GetBytes(job), "wall.json")).Job;
