@@ -63,10 +63,10 @@ public sealed class TrimTests(Rig rig)
     public async Task Another_unit_keeps_every_length_of_a_trim()
     {
         await using var device = await rig.DeviceAsync(phone: false);
-        var page = await OpenAsync(device, Wall.Replace("\"faces\": [{", "\"trims\": [{ \"name\": \"round\", \"kind\": \"bullnose\", \"length\": 297, \"width\": 50, \"outside\": 20, \"stop\": 30 }], \"faces\": [{", StringComparison.Ordinal));
+        var page = await OpenAsync(device, Wall.Replace("\"faces\": [{", "\"trims\": [{ \"name\": \"round\", \"kind\": \"bullnose\", \"length\": 297, \"width\": 50, \"outside\": 60, \"stop\": 30 }], \"faces\": [{", StringComparison.Ordinal));
         await PartAsync(page, "Job");
         await page.GetByLabel("Measured in").SelectOptionAsync("in");
-        Same(JsonNode.Parse("""[{ "name": "round", "kind": "bullnose", "length": "297 mm", "width": "50 mm", "outside": "20 mm", "stop": "30 mm" }]"""), (await JobAsync(page))["trims"]);
+        Same(JsonNode.Parse("""[{ "name": "round", "kind": "bullnose", "length": "297 mm", "width": "50 mm", "outside": "60 mm", "stop": "30 mm" }]"""), (await JobAsync(page))["trims"]);
         Assert.Empty(device.Troubles);
     }
 
@@ -75,7 +75,9 @@ public sealed class TrimTests(Rig rig)
     {
         await using var device = await rig.DeviceAsync(phone: false);
         var trims = "\"trims\": [{ \"name\": \"round\", \"kind\": \"bullnose\", \"length\": 297, \"width\": 50 }, { \"name\": \"pencil\", \"kind\": \"liner\", \"length\": 200, \"width\": 20, \"least\": 300 }], ";
-        var page = await OpenAsync(device, Wall.Replace("\"faces\": [{", trims + "\"faces\": [{", StringComparison.Ordinal));
+        var page = await device.OpenAsync();
+        await OpenFileAsync(page, System.Text.Encoding.UTF8.GetBytes(Wall.Replace("\"faces\": [{", trims + "\"faces\": [{", StringComparison.Ordinal)));
+        await Device.GoAsync(page, "Measure");
         await page.Locator("details.faults summary").ClickAsync();
         await page.Locator("details.faults li .key").First.ClickAsync();
         await Expect(page.GetByLabel("Trim's name")).ToHaveValueAsync("pencil");
