@@ -28,7 +28,7 @@ public sealed class PlanTests(Rig rig)
             var cells = await table.Locator("td").AllInnerTextsAsync();
             Assert.Equal($"{line.GetProperty("planned")}", cells[0]);
             Assert.Contains($"{line.GetProperty("need")}", cells);
-            await Assertions.Expect(page.Locator(".packs").GetByText(Packs(line.GetProperty("packs").GetInt32(), line.GetProperty("pack").GetInt32()), new() { Exact = true })).ToBeVisibleAsync();
+            await Assertions.Expect(page.Locator(".packs").GetByText(Packs(line.GetProperty("packs").GetInt32(), line.GetProperty("pack").GetInt32(), line.GetProperty("unit").GetString()!), new() { Exact = true })).ToBeVisibleAsync();
         }
 
         await Device.GoAsync(page, "Sheets");
@@ -57,7 +57,7 @@ public sealed class PlanTests(Rig rig)
         Assert.Empty(device.Troubles);
     }
 
-    private static string Packs(int packs, int pack) => pack == 1 ? $"{packs} tiles" : packs == 1 ? $"1 box of {pack}" : $"{packs} boxes of {pack}";
+    private static string Packs(int packs, int pack, string unit) => pack == 1 ? $"{packs} {unit}s" : packs == 1 ? $"1 box of {pack}" : $"{packs} boxes of {pack}";
 
     [Fact]
     public async Task The_sheets_made_in_the_browser_can_be_read_back()

@@ -42,6 +42,11 @@ public sealed class TrimTests(Rig rig)
         Same(JsonNode.Parse("""{ "of": "bullnose", "joints": "staggered", "stagger": "20" }"""), job["faces"]![0]!["edges"]!["head"]!["trim"]);
 
         await Device.PlannedAsync(page);
+        // On the drawing of Lines every piece stands where it sits, and says what it is when it is picked.
+        await Device.GoAsync(page, "Lines");
+        await Expect(page.Locator("path.trim.cut")).ToHaveCountAsync(1);
+        await Expect(page.Locator("text.of-trim").First).ToHaveTextAsync("t1");
+        await LookAsync(page, "trim in lines", phone);
         await Device.GoAsync(page, "Cuts");
         var heading = page.GetByRole(AriaRole.Heading, new() { Name = "Trim: bullnose, wall, head" });
         await Expect(heading).ToContainTextAsync("0 of");
@@ -58,10 +63,40 @@ public sealed class TrimTests(Rig rig)
     public async Task Another_unit_keeps_every_length_of_a_trim()
     {
         await using var device = await rig.DeviceAsync(phone: false);
-        var page = await OpenAsync(device, Wall.Replace("\"faces\": [{", "\"trims\": [{ \"name\": \"round\", \"kind\": \"bullnose\", \"length\": 297, \"width\": 50, \"outside\": 20, \"stop\": 30 }], \"faces\": [{", StringComparison.Ordinal));
+        var page = await OpenAsync(device, Wall.Replace("\"faces\": [{", "\"trims\": [{ \"name\": \"round\", \"kind\": \"bullnose\", \"length\": 297, \"width\": 50, \"outside\": 60, \"stop\": 30 }], \"faces\": [{", StringComparison.Ordinal));
         await PartAsync(page, "Job");
         await page.GetByLabel("Measured in").SelectOptionAsync("in");
-        Same(JsonNode.Parse("""[{ "name": "round", "kind": "bullnose", "length": "297 mm", "width": "50 mm", "outside": "20 mm", "stop": "30 mm" }]"""), (await JobAsync(page))["trims"]);
+        Same(JsonNode.Parse("""[{ "name": "round", "kind": "bullnose", "length": "297 mm", "width": "50 mm", "outside": "60 mm", "stop": "30 mm" }]"""), (await JobAsync(page))["trims"]);
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
+    public async Task A_fault_in_a_trim_opens_that_trim_and_leaves_the_tiles_alone()
+    {
+        await using var device = await rig.DeviceAsync(phone: false);
+        var trims = "\"trims\": [{ \"name\": \"round\", \"kind\": \"bullnose\", \"length\": 297, \"width\": 50 }, { \"name\": \"pencil\", \"kind\": \"liner\", \"length\": 200, \"width\": 20, \"least\": 300 }], ";
+        var page = await device.OpenAsync();
+        await OpenFileAsync(page, System.Text.Encoding.UTF8.GetBytes(Wall.Replace("\"faces\": [{", trims + "\"faces\": [{", StringComparison.Ordinal)));
+        await Device.GoAsync(page, "Measure");
+        await page.Locator("details.faults summary").ClickAsync();
+        await page.Locator("details.faults li .key").First.ClickAsync();
+        await Expect(page.GetByLabel("Trim's name")).ToHaveValueAsync("pencil");
+        await Expect(page.GetByLabel("Tile's name")).ToBeVisibleAsync();
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
+    public async Task A_band_is_made_of_trim_where_the_band_is_edited()
+    {
+        await using var device = await rig.DeviceAsync(phone: false);
+        var page = await OpenAsync(device, Wall.Replace("\"faces\": [{", "\"trims\": [{ \"name\": \"pencil\", \"kind\": \"liner\", \"length\": 200, \"width\": 20 }], \"faces\": [{", StringComparison.Ordinal));
+        await PartAsync(page, "Walls");
+        await Button(page, "+ Band").ClickAsync();
+        await page.GetByLabel("Trim", new() { Exact = true }).Last.SelectOptionAsync("pencil");
+        var job = await JobAsync(page);
+        var band = job["faces"]![0]!["zones"]![0]!;
+        Assert.Equal(("pencil", null), (band["trim"]!["of"]!.ToString(), band["to"]?.ToString()));
+        Assert.DoesNotContain(job["runs"]!.AsArray(), run => run!["faces"]!.AsArray().Any(face => face!.ToString() == band["name"]!.ToString()));
         Assert.Empty(device.Troubles);
     }
 

@@ -1,6 +1,5 @@
 using Gaugerod.Engine.Pieces;
-using Gaugerod.Engine.Trims;
-using Gaugerod.Sheets.Sheets;
+using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.App.Desk;
 
@@ -15,8 +14,7 @@ internal static class PieceTick
         System.Globalization.CultureInfo.InvariantCulture, $"{piece.Id}:{piece.Width.Steps}x{piece.Height.Steps}:{Gaugerod.Engine.Planning.PieceWords.Of(piece.Kind)}");
 
     /// <summary>The tick of a piece of trim, such as <c>t4:112000:left mitre, right factory</c>.</summary>
-    public static string Of(PlannedTrim line, TrimPiece piece) => string.Create(
-        System.Globalization.CultureInfo.InvariantCulture, $"{piece.Id}:{piece.Length.Steps}:{TrimWords.Ends(line, piece)}");
+    public static string Of(string id, Length length, string ends) => string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{id}:{length.Steps}:{ends}");
 
     /// <summary>The name of the piece a tick was for.</summary>
     public static string Name(string tick) => tick.Split(':')[0];

@@ -33,10 +33,21 @@ internal static class TrimWalls
     {
         var unit = job.Trims.First(trim => string.Equals(trim.Name, stock.Product, StringComparison.Ordinal)).ByBar ? "bar" : "piece";
         var basis = string.Create(CultureInfo.InvariantCulture, $"{stock.Bought} in the trim plan, where {(stock.LowerBound == stock.Bought ? "no fewer would do" : $"{stock.LowerBound} might do")}");
-        return stock.CornerPieces == 0
-            ? [Line(stock.Product, stock.Bought, unit, basis)]
-            : [Line(stock.Product, stock.Bought, unit, basis), Line($"{stock.Product}, corners and stops", stock.CornerPieces, "piece", "one at every corner and stop of the trim plan")];
+        return stock.CornerPieces.Select(piece => Line($"{stock.Product}, {Named(piece)}", piece.Count, "piece", Basis(piece))).Prepend(Line(stock.Product, stock.Bought, unit, basis));
     };
+
+    private static string Named(CornerPieceCount piece) => (piece.Kind, piece.RoundWalls) switch
+    {
+        (CornerPieceKind.Outside, false) => "outside corner",
+        (CornerPieceKind.Outside, true) => "outside corner of walls",
+        (CornerPieceKind.Inside, false) => "inside corner",
+        (CornerPieceKind.Inside, true) => "inside corner of walls",
+        _ => "stop",
+    };
+
+    private static string Basis(CornerPieceCount piece) => piece.Kind != CornerPieceKind.Stop
+        ? "one at every such corner of the trim plan"
+        : string.Create(CultureInfo.InvariantCulture, $"one at every open end of the trim plan: {piece.Left} at left ends, {piece.Count - piece.Left} at right ends");
 
     private static OrderLine Line(string item, int count, string unit, string basis) => new(item, count, unit, 1, count, count, 0, 0, 0, basis);
 

@@ -40,6 +40,11 @@ public enum TrimCorner
     Piece,
 }
 
+/// <summary>What is asked for at one end of a trim.</summary>
+/// <param name="Corner">How it meets another trim; null for a corner piece where there is one, else the mitre.</param>
+/// <param name="Return">How far a mitred piece goes on round the end, into the depth of a niche or back to the wall; null for none.</param>
+public readonly record struct TrimEnding(TrimCorner? Corner, Length? Return = null);
+
 /// <summary>A trim asked for along an edge.</summary>
 /// <param name="Of">The trim's name.</param>
 /// <param name="Joints">Where its joints are wanted.</param>
@@ -48,6 +53,9 @@ public sealed record TrimRequest(string Of, TrimJoints Joints)
     /// <summary>How far joints stay from those of the field, middle to middle; null for as far as can be.</summary>
     public Length? Stagger { get; init; }
 
-    /// <summary>How it meets another trim; null for a corner piece where there is one, else the mitre.</summary>
-    public TrimCorner? Corner { get; init; }
+    /// <summary>Its left end, seen with its finished side up and the field below it.</summary>
+    public TrimEnding Left { get; init; }
+
+    /// <summary>Its right end.</summary>
+    public TrimEnding Right { get; init; }
 }

@@ -14,7 +14,7 @@ internal readonly record struct Stretch(long From, long To)
 internal sealed record Arrangement(TrimCost Cost, Sequence<Stretch> Pieces)
 {
     /// <summary>The shortest piece, of a mitred one its short side.</summary>
-    public long Shortest(TrimLine line) => Pieces.Select((piece, i) => piece.Length - (i == 0 ? line.BeginTakes : 0) - (i == Pieces.Count - 1 ? line.EndTakes : 0)).Min();
+    public long Shortest(TrimLine line) => Pieces.Count == 1 ? Pieces[0].Length - line.BothTake : Pieces.Select((piece, i) => piece.Length - (i == 0 ? line.BeginTakes : 0) - (i == Pieces.Count - 1 ? line.EndTakes : 0)).Min();
 
     /// <summary>Twice the middle of every joint.</summary>
     public IEnumerable<long> Middles => Pieces.Zip(Pieces.Skip(1), (one, next) => one.To + next.From);

@@ -67,7 +67,7 @@ internal static class JointPlacing
 
     /// <summary>One piece without a joint: nothing is better where it can be had.</summary>
     private static Arrangement? Alone(TrimLine line) =>
-        line.Length <= line.Stock && line.Length >= line.LeastFirst + line.EndTakes && TrimCost.Alone(line.Begin, line.End, line.Length < line.Stock) is { } cost
+        line.Length <= line.Stock && line.Length >= line.Least + line.BothTake && TrimCost.Alone(line.Begin, line.End, line.Length < line.Stock) is { } cost
             ? new(cost, [new(0, line.Length)])
             : null;
 

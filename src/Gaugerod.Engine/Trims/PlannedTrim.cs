@@ -59,6 +59,49 @@ public sealed record TrimPiece(string Id, Length From, Length To, PieceEnd Begin
     public int Stock { get; init; }
 }
 
+/// <summary>What a piece is that is bought for one place.</summary>
+public enum CornerPieceKind
+{
+    /// <summary>For a corner that points out of the field, or of two walls into the room.</summary>
+    Outside,
+
+    /// <summary>For a corner that points into the field, or of two walls into the house.</summary>
+    Inside,
+
+    /// <summary>With a finished end, where a line stops in the open.</summary>
+    Stop,
+}
+
+/// <summary>What a corner piece covers of a face.</summary>
+/// <param name="Face">The face.</param>
+/// <param name="Outline">Its outline there.</param>
+public sealed record CornerPart(string Face, Ring Outline);
+
+/// <summary>A corner piece, which belongs to two lines, or a stop.</summary>
+/// <param name="Id">Its number on the job.</param>
+/// <param name="Kind">What it is.</param>
+/// <param name="Reach">How far it reaches along a line.</param>
+/// <param name="Parts">What it covers: of two faces where it goes round the corner of two walls.</param>
+public sealed record CornerPiece(string Id, CornerPieceKind Kind, Length Reach, Sequence<CornerPart> Parts)
+{
+    /// <summary>Whether it goes round the corner of two walls.</summary>
+    public bool RoundWalls => Parts.Count > 1;
+}
+
+/// <summary>A piece that goes on round the end of a line, into the depth: mitred where it meets the line.</summary>
+/// <param name="Id">Its number on the job.</param>
+/// <param name="AtLeft">Whether it stands at the line's left end, which is where the line ends; else at its right.</param>
+/// <param name="Length">How long it is, to its long point.</param>
+/// <param name="MitreTakes">How much of its back the mitre takes.</param>
+public sealed record TrimReturn(string Id, bool AtLeft, Length Length, Length MitreTakes)
+{
+    /// <summary>Which of its own ends is mitred, seen with its finished side up: a return at the left goes on to the left.</summary>
+    public MitreHand Hand => AtLeft ? MitreHand.Right : MitreHand.Left;
+
+    /// <summary>The number of the piece or bar of stock it is cut from.</summary>
+    public int Stock { get; init; }
+}
+
 /// <summary>One way to put a line's joints.</summary>
 /// <param name="Joints">What they keep to.</param>
 /// <param name="Cuts">Cuts at the saw, mitres among them.</param>
@@ -85,16 +128,32 @@ public sealed record PlannedTrim(
     string Face, string Edge, string Product, TrimJoints Joints, Point From, Point To, TrimEnd Begin, TrimEnd End, Length Length,
     Sequence<TrimPiece> Pieces, Sequence<Length> Beside, Sequence<TrimWay> Ways)
 {
-    /// <summary>The corner pieces and stops at its beginning and its end, each counted at one of the two lines it belongs to.</summary>
-    public int CornerPieces { get; init; }
+    /// <summary>The corner piece or stop at which it begins; null for none. A corner piece is named by both its lines.</summary>
+    public CornerPiece? AtBegin { get; init; }
+
+    /// <summary>The corner piece or stop at which it ends.</summary>
+    public CornerPiece? AtEnd { get; init; }
+
+    /// <summary>The corner pieces and stops at its two ends.</summary>
+    public IEnumerable<CornerPiece> CornerPieces => new[] { AtBegin, AtEnd }.OfType<CornerPiece>();
+
+    /// <summary>What goes on round its ends.</summary>
+    public Sequence<TrimReturn> Returns { get; init; } = [];
 }
+
+/// <summary>Corner pieces or stops of one kind.</summary>
+/// <param name="Kind">The kind.</param>
+/// <param name="RoundWalls">Whether they go round corners of two walls.</param>
+/// <param name="Left">Of stops, how many stand at the left end of their line; zero for corner pieces.</param>
+/// <param name="Count">How many there are.</param>
+public sealed record CornerPieceCount(CornerPieceKind Kind, bool RoundWalls, int Left, int Count);
 
 /// <summary>What is bought of a trim.</summary>
 /// <param name="Product">The trim's name.</param>
 /// <param name="Bought">Pieces or bars of stock.</param>
 /// <param name="LowerBound">No fewer would do.</param>
-/// <param name="CornerPieces">Corner pieces and stops.</param>
-public sealed record TrimStock(string Product, int Bought, int LowerBound, int CornerPieces);
+/// <param name="CornerPieces">Corner pieces and stops, by kind.</param>
+public sealed record TrimStock(string Product, int Bought, int LowerBound, Sequence<CornerPieceCount> CornerPieces);
 
 /// <summary>The trims of a job.</summary>
 /// <param name="Lines">The lines.</param>

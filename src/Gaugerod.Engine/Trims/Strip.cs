@@ -16,23 +16,6 @@ internal sealed record TrimmedFace(FinishedFace Face, Sequence<Piece> Pieces, Le
     public Sequence<(FinishedFace Band, Length Joint, TrimRequest Trimmed)> Bands { get; init; } = [];
 }
 
-/// <summary>How a strip of trim ends: how far beyond the end of the field's side, in steps.</summary>
-/// <param name="End">What it ends at.</param>
-/// <param name="Inner">How far, along its side that faces the field.</param>
-/// <param name="Outer">The same along its other side.</param>
-/// <param name="Meets">The edge it ends at.</param>
-internal readonly record struct StripEnd(TrimEnd End, long Inner, long Outer, FieldEdge Meets)
-{
-    /// <summary>How much of the last piece a mitre takes.</summary>
-    public long Takes { get; init; }
-
-    /// <summary>The corner piece or stop there, how long along the strip; zero for none.</summary>
-    public long Piece { get; init; }
-
-    /// <summary>How far its long point stands.</summary>
-    public long Long => Math.Max(Inner, Outer);
-}
-
 /// <summary>A strip beside one side of a field, before its joints are known; it runs so that the field lies to its left.</summary>
 /// <param name="Face">The face it is on.</param>
 /// <param name="Edge">The field's side.</param>
@@ -61,6 +44,7 @@ internal sealed record Strip(TrimmedFace Face, FieldEdge Edge, TrimProduct Produ
         Beside.Select(joint => new FieldJoint(joint.From + Begin.Long, joint.To + Begin.Long)).ToSequence())
     {
         BeginTakes = Begin.Long - Math.Min(Begin.Inner, Begin.Outer), EndTakes = End.Long - Math.Min(End.Inner, End.Outer),
+        Leans = Begin.End == TrimEnd.Mitre && End.End == TrimEnd.Mitre && (Begin.Outer - Begin.Inner) * (End.Outer - End.Inner) < 0,
     };
 
     /// <summary>How long a side is, to the nearest step.</summary>
@@ -75,6 +59,22 @@ internal sealed record Strip(TrimmedFace Face, FieldEdge Edge, TrimProduct Produ
         var (innerTo, outerTo) = piece.To == Long ? (Side + End.Inner, Side + End.Outer) : (to, to);
         // Seen along the strip the field is to the left: the far side first, then back along the near one.
         return new([At(outerFrom, far), At(outerTo, far), At(innerTo, near), At(innerFrom, near)]);
+    }
+
+    /// <summary>What a corner piece or a stop at one end covers along this strip alone.</summary>
+    public Ring Beyond(bool atEnd)
+    {
+        var (near, far) = (Edge.Joint.Steps, (Edge.Joint + Product.Width).Steps);
+        var (from, to) = Standing(atEnd);
+        return new([At(from, far), At(to, far), At(to, near), At(from, near)]);
+    }
+
+    /// <summary>From where to where a corner piece or a stop at one end stands along the field's side.</summary>
+    public (long From, long To) Standing(bool atEnd)
+    {
+        var end = atEnd ? End : Begin;
+        var (from, to) = (end.Long + Product.Joint.Steps, end.Long + Product.Joint.Steps + end.Piece);
+        return atEnd ? (Side + from, Side + to) : (-to, -from);
     }
 
     /// <summary>A place so far along the field's side and so far to its right.</summary>

@@ -39,7 +39,8 @@ internal static class Strips
                 }
 
                 strips.Add(new(face, ring[i], of, corners[(i + n - 1) % n].Begin!.Value, corners[i].End!.Value));
-                if (products[(i + 1) % n] is { } next) remarks.Corner(face.Face.Name, ring[i], of, ring[(i + 1) % n], next);
+                if (products[(i + 1) % n] is { } next) CornerRemarks.Say(remarks, face.Face.Name, ring[i], of, ring[(i + 1) % n], next);
+                CornerRemarks.Returns(remarks, strips[^1]);
             }
         }
 
@@ -47,7 +48,7 @@ internal static class Strips
         return strips;
     }
 
-    /// <summary>A band between two fields; it runs from left to right, so that the upper field lies to its left.</summary>
+    /// <summary>A band between two fields; it runs from right to left, so that the lower field lies to its left as a field does below a trim.</summary>
     private static Strip Across(TrimmedFace face, FinishedFace band, Length joint, TrimRequest asked, TrimProduct product, TrimRemarks remarks)
     {
         var box = band.Field.Outer.Bounds;
@@ -59,15 +60,14 @@ internal static class Strips
         }
 
         var (above, below) = (box.Top + joint, box.Bottom - joint);
-        var edge = new FieldEdge(new(box.Left, above), new(box.Right, above), band.Name, EdgeKind.Zone) { Trim = product.Width, Joint = joint, Trimmed = asked };
+        var edge = new FieldEdge(new(box.Right, below), new(box.Left, below), band.Name, EdgeKind.Zone) { Trim = product.Width, Joint = joint, Trimmed = asked };
         var corners = band.Edges.Where(side => side.Kind != EdgeKind.Zone).ToList();
-        return new(face, edge, product, Ending(rightwards: false), Ending(rightwards: true)) { Across = (new(box.Left, below), new(box.Right, below)) };
+        return new(face, edge, product, Ending(atRight: true, asked.Right), Ending(atRight: false, asked.Left)) { Across = (new(box.Right, above), new(box.Left, above)) };
 
-        StripEnd Ending(bool rightwards)
+        StripEnd Ending(bool atRight, TrimEnding said)
         {
-            var meets = corners.FirstOrDefault(side => side.To.Y > side.From.Y == rightwards, edge);
-            var end = new StripEnd(meets.Trimmed is null && meets.Kind is EdgeKind.Free or EdgeKind.OutsideCorner ? TrimEnd.Stop : TrimEnd.Hidden, 0, 0, meets);
-            return end.End == TrimEnd.Stop && product.Stop is { } stop ? StripCorner.Short(end, stop, product) : end;
+            var meets = corners.FirstOrDefault(side => side.To.Y > side.From.Y == atRight, edge);
+            return new StripEnd(meets.Trimmed is null && meets.Kind is EdgeKind.Free or EdgeKind.OutsideCorner ? TrimEnd.Stop : TrimEnd.Hidden, 0, 0, meets).Finished(product, said);
         }
     }
 

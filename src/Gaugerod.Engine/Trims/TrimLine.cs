@@ -22,6 +22,9 @@ public enum TrimEnd
 
     /// <summary>At a corner piece, with a joint between.</summary>
     CornerPiece,
+
+    /// <summary>At a stop, a piece with a finished end, with a joint between.</summary>
+    StopPiece,
 }
 
 /// <summary>A joint of the field beside a line, in steps from where the line begins.</summary>
@@ -48,6 +51,12 @@ internal sealed record TrimLine(long Length, TrimEnd Begin, TrimEnd End, long St
 
     /// <summary>What a mitre at its end takes of its last piece.</summary>
     public long EndTakes { get; init; }
+
+    /// <summary>Whether its mitres lean the same way, so that each shortens another side of a piece that is the whole line.</summary>
+    public bool Leans { get; init; }
+
+    /// <summary>What both mitres take of a piece that is the whole line.</summary>
+    public long BothTake => Leans ? Math.Max(BeginTakes, EndTakes) : BeginTakes + EndTakes;
 
     /// <summary>The shortest first piece, to its long point.</summary>
     public long LeastFirst => Least + BeginTakes;

@@ -18,10 +18,13 @@ internal static class TrimPlanner
         var lines = new List<PlannedTrim>();
         var number = 0;
         var all = runs.ToList();
-        foreach (var strip in all.SelectMany(run => Strips.Of(run, Named, remarks)).ToList())
+        var strips = all.SelectMany(run => Strips.Of(run, Named, remarks)).ToList();
+        var corners = new CornerPieces(strips);
+        foreach (var strip in strips)
         {
-            lines.Add(Line(strip, strip.Line(), remarks, number));
-            number += lines[^1].Pieces.Count;
+            var line = Line(strip, strip.Line(), remarks, number);
+            number += line.Pieces.Count + line.Returns.Count;
+            lines.Add(line with { AtBegin = corners.At(strip, atEnd: false), AtEnd = corners.At(strip, atEnd: true) });
             yield return null;
         }
 
@@ -47,9 +50,9 @@ internal static class TrimPlanner
             var piece = taken!.Pieces[i];
             var (first, last) = (i == 0, i == taken.Pieces.Count - 1);
             var (begin, end) = Ends(first ? line.Begin : null, last ? line.End : null, piece.Length < line.Stock);
-            pieces.Add(new(string.Create(CultureInfo.InvariantCulture, $"t{before + i + 1}"), Length.FromSteps(piece.From), Length.FromSteps(piece.To), begin, end, strip.Outline(piece))
+            pieces.Add(new(Id(before + i + 1), Length.FromSteps(piece.From), Length.FromSteps(piece.To), begin, end, strip.Outline(piece))
             {
-                MitreTakes = Length.FromSteps((begin == PieceEnd.Mitred ? strip.Begin.Takes : 0) + (end == PieceEnd.Mitred ? strip.End.Takes : 0)),
+                MitreTakes = Length.FromSteps(first && last && line.Leans ? line.BothTake : (begin == PieceEnd.Mitred ? strip.Begin.Takes : 0) + (end == PieceEnd.Mitred ? strip.End.Takes : 0)),
             });
         }
 
@@ -58,10 +61,19 @@ internal static class TrimPlanner
             strip.At(-strip.Begin.Long, strip.Edge.Joint.Steps), strip.At(strip.Side + strip.End.Long, strip.Edge.Joint.Steps), line.Begin, line.End, Length.FromSteps(line.Length),
             pieces.ToSequence(), line.Beside.Select(joint => Length.FromSteps(TrimLine.Half(joint.Middle))).ToSequence(), ways)
         {
-            // A corner piece belongs to two lines, a stop to one: each is counted where a line ends at it, or begins at a stop.
-            CornerPieces = (strip.End.Piece > 0 ? 1 : 0) + (strip.Begin.Piece > 0 && strip.Begin.Meets.Trimmed is null && strip.Begin.Meets.Kind is EdgeKind.Free ? 1 : 0),
+            Returns = [.. Returns(strip, before + pieces.Count)],
         };
     }
+
+    private static IEnumerable<TrimReturn> Returns(Strip strip, int before)
+    {
+        foreach (var (end, atLeft) in new[] { (strip.Begin, false), (strip.End, true) })
+        {
+            if (end.Return > 0) yield return new(Id(++before), atLeft, Length.FromSteps(end.Return), strip.Product.Thickness);
+        }
+    }
+
+    private static string Id(int number) => string.Create(CultureInfo.InvariantCulture, $"t{number}");
 
     /// <summary>How a piece ends; null for an end at a joint. A sawn end goes where it does not show, and of two where neither shows it is the one in the corner.</summary>
     private static (PieceEnd Begin, PieceEnd End) Ends(TrimEnd? begin, TrimEnd? end, bool trimmed)

@@ -1,4 +1,3 @@
-using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Trims;
@@ -27,26 +26,6 @@ internal sealed class TrimRemarks(Tape tape)
 
     public void RoundEdge(string face, string edge) => Add(
         FindingLevel.Warn, "trim", $"{face}, {edge}", "This edge is round or bent: its trim is not planned. Bend a bar to it, or set short pieces to a template.");
-
-    /// <summary>What two strips of one field say of their corner, where they do not agree.</summary>
-    public void Corner(string face, FieldEdge one, TrimProduct first, FieldEdge next, TrimProduct second)
-    {
-        var (said, saidNext) = (one.Trimmed!.Corner, next.Trimmed!.Corner);
-        var where = $"{face}, {one.Name} and {next.Name}";
-        if (said == saidNext && said is TrimCorner.Covers or TrimCorner.Butts)
-        {
-            Add(FindingLevel.Warn, "trim-corner", where, said == TrimCorner.Covers ? $"Both trims are to cover the other; {one.Name} is taken to." : $"Both trims are to butt against the other; {next.Name} is taken to cover.");
-        }
-        else if (said is not null && saidNext is not null && said == TrimCorner.Mitred != (saidNext == TrimCorner.Mitred))
-        {
-            Add(FindingLevel.Warn, "trim-corner", where, "One of the two trims is to be mitred and the other is not; the one that is not was followed.");
-        }
-
-        if (first.Width != second.Width && said is null or TrimCorner.Mitred && saidNext is null or TrimCorner.Mitred)
-        {
-            Add(FindingLevel.Warn, "trim-corner", where, $"Trims {Say(first.Width)} and {Say(second.Width)} wide meet on a mitre: they do not run out at one point. Let one cover the other.", $"{Say(first.Width)} both", Say(second.Width));
-        }
-    }
 
     /// <summary>Strips of two walls that meet at different heights.</summary>
     public void Heights(Strip one, Strip next, Length height, Length other)

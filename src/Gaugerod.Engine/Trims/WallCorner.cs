@@ -17,6 +17,7 @@ internal static class WallCorner
             if (others.Count == 0 || (Height(right[others[0]]) - Height(left[i])).Abs() >= left[i].Product.Width) continue;
             var (k, other) = (others[0], EndAt(right[others[0]], atRight: false)!.Value);
             var (end, next) = Meet(left[i], one, right[k], other);
+            (end, next) = (Told(end, right[k]), Told(next, left[i]));
             if (end.End is TrimEnd.Mitre or TrimEnd.CornerPiece or TrimEnd.Covers) remarks.Heights(left[i], right[k], Height(left[i]), Height(right[k]));
             (left[i], right[k]) = (With(left[i], end, atRight: true), With(right[k], next, atRight: false));
         }
@@ -24,12 +25,13 @@ internal static class WallCorner
 
     private static (StripEnd One, StripEnd Other) Meet(Strip left, StripEnd one, Strip right, StripEnd other)
     {
-        var (said, saidNext) = (left.Edge.Trimmed!.Corner, right.Edge.Trimmed!.Corner);
+        var (said, saidNext) = (Asked(left, atRight: true), Asked(right, atRight: false));
         var outside = one.Meets.Kind == EdgeKind.OutsideCorner;
         var piece = string.Equals(left.Product.Name, right.Product.Name, StringComparison.Ordinal) ? outside ? left.Product.Outside : left.Product.Inside : null;
         if (piece is { } reach && said is null or TrimCorner.Piece && saidNext is null or TrimCorner.Piece)
         {
-            return (StripCorner.Short(Plain(one), reach, left.Product), StripCorner.Short(Plain(other), reach, right.Product));
+            var kind = outside ? CornerPieceKind.Outside : CornerPieceKind.Inside;
+            return (Plain(one).Short(kind, reach, left.Product), Plain(other).Short(kind, reach, right.Product));
         }
 
         if (said == TrimCorner.Mitred || saidNext == TrimCorner.Mitred || (outside && said is null or TrimCorner.Piece && saidNext is null or TrimCorner.Piece))
@@ -45,13 +47,20 @@ internal static class WallCorner
     }
 
     /// <summary>The end at the wall's own corner, without the stop that an open end would have had.</summary>
-    private static StripEnd Plain(StripEnd end) => end.Piece == 0 ? end : new(TrimEnd.Stop, 0, 0, end.Meets);
+    private static StripEnd Plain(StripEnd end) => end.Kind is null ? end : new(TrimEnd.Stop, 0, 0, end.Meets);
+
+    private static TrimCorner? Asked(Strip strip, bool atRight) => (EndAt(strip, atRight) == strip.Begin ? strip.Edge.Trimmed!.Right : strip.Edge.Trimmed!.Left).Corner;
+
+    /// <summary>A corner piece belongs to the strip beyond the corner, too.</summary>
+    private static StripEnd Told(StripEnd end, Strip beyond) => end.End == TrimEnd.CornerPiece ? end with { RoundWall = (beyond.Face.Face.Name, beyond.Edge) } : end;
 
     /// <summary>Round a field its outer ring is run counter-clockwise: up its right side, down its left one.</summary>
     private static StripEnd? EndAt(Strip strip, bool atRight)
     {
         foreach (var end in new[] { strip.Begin, strip.End })
         {
+            // What goes on round the corner by itself, or meets a bar on it, meets nothing beyond.
+            if (end.End is not (TrimEnd.Stop or TrimEnd.StopPiece or TrimEnd.Hidden)) continue;
             if (end.Meets.Kind is EdgeKind.InsideCorner or EdgeKind.OutsideCorner && end.Meets.To.Y > end.Meets.From.Y == atRight) return end;
         }
 

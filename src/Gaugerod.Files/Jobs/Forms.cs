@@ -39,7 +39,9 @@ internal static class Forms
         new("sold", "\"piece\" or \"bar\""), new("outside", "a length such as \"2\""), new("inside", "a length such as \"2\""), new("stop", "a length such as \"2\""));
 
     public static readonly Form EdgeTrim = new(
-        "edgeTrim", new("of", "a trim's name", true), new("joints", "\"staggered\""), new("stagger", "a length such as \"2\""), new("corner", "\"mitred\""));
+        "edgeTrim", new("of", "a trim's name", true), new("joints", "\"staggered\""), new("stagger", "a length such as \"2\""), new("corner", "\"mitred\""), new("left", "a group such as { \"corner\": \"covers\" }"), new("right", "a group such as { \"return\": \"3\" }"));
+
+    public static readonly Form TrimEnding = new("trimEnding", new("corner", "\"mitred\""), new("return", "a length such as \"3\""));
 
     public static readonly Form Cutting = new("cutting", new("order", "a list [ ]"), new("fence", ASmallLength), new("keep", "a length such as \"2\""));
 
@@ -136,7 +138,7 @@ internal static class Forms
 
     public static readonly IReadOnlyList<Form> All =
     [
-        Job, Product, Trim, EdgeTrim, Cutting, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
+        Job, Product, Trim, EdgeTrim, TrimEnding, Cutting, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
         RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant,
     ];

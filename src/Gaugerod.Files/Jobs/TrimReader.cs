@@ -12,8 +12,10 @@ internal sealed record KnownTrims(IReadOnlyList<(string? Name, TrimProduct? Trim
     public static KnownTrims None { get; } = new([], Length.Zero);
 
     /// <summary>How wide the trim is that is asked for; null where none is, or it could not be read.</summary>
-    public Length? Width(TrimRequest? asked) =>
-        asked is null ? null : Trims.FirstOrDefault(trim => string.Equals(trim.Name, asked.Of, StringComparison.Ordinal)).Trim?.Width;
+    public Length? Width(TrimRequest? asked) => Named(asked?.Of)?.Width;
+
+    /// <summary>The trim of a name; null where there is none, or it could not be read.</summary>
+    public TrimProduct? Named(string? name) => name is null ? null : Trims.FirstOrDefault(trim => string.Equals(trim.Name, name, StringComparison.Ordinal)).Trim;
 }
 
 /// <summary>Reads trims as they are bought, and where they are asked for.</summary>
@@ -42,6 +44,12 @@ internal static class TrimReader
         if (kind is TrimKind.MitredEdge or TrimKind.EasedEdge) return (name, name is null ? null : new TrimProduct(name, kind.Value, Length.Zero, Length.Zero, Length.Zero, Length.Zero) { Thickness = thickness });
         Needs(fields, "length", Forms.ALength);
         Needs(fields, "width", "a length such as \"2\"");
+        foreach (var (reach, field) in new[] { (outside, "outside"), (inside, "inside") })
+        {
+            // What reaches no further than the trim is wide leaves a hole in the corner.
+            if (reach < width && fields[field] is { } entered) Said(values, entered, reach.Value, $"at least the trim's width, {LengthText.Finer(width.Value, values.Tape)}", width.Value);
+        }
+
         return (name, name is null || kind is not { } of || stock is not { } length || width is not { } wide ? null : new TrimProduct(name, of, length, wide, joint, least)
         {
             Thickness = thickness, Kerf = kerf, ByBar = bar, Outside = outside, Inside = inside, Stop = stop,
@@ -70,12 +78,36 @@ internal static class TrimReader
         var stagger = fields.Length("stagger", LengthRange.Cut);
         var joints = fields.Word("joints", Words.TrimJoints, stagger is null ? TrimJoints.Free : TrimJoints.Staggered);
         var corner = values.Word(fields["corner"], Words.TrimCorners);
+        var product = values.Trims.Named(of);
+        var (left, right) = (Ending(fields["left"], corner, product, values), Ending(fields["right"], corner, product, values));
         if (stagger is not null && joints is TrimJoints.Free or TrimJoints.InLine or TrimJoints.Unbroken && fields["stagger"] is { } entered)
         {
             values.Log.AddSaid(entered, $"a stagger with joints \"{Words.TrimJoints.Say(joints)}\"", "it only with joints that are \"staggered\", \"repeating\" or \"centred\"", "leave it out");
             return null;
         }
 
-        return of is null ? null : new TrimRequest(of, joints) { Stagger = stagger, Corner = corner };
+        return of is null ? null : new TrimRequest(of, joints) { Stagger = stagger, Left = left, Right = right };
     }
+
+    /// <summary>One end; what it does not say of a corner is as for both.</summary>
+    private static TrimEnding Ending(Entry? entry, TrimCorner? both, TrimProduct? product, Values values)
+    {
+        if (entry is null || Fields.Open(entry, Forms.TrimEnding, values) is not { } fields) return new(both);
+        var corner = values.Word(fields["corner"], Words.TrimCorners) ?? both;
+        var turned = fields.Length("return", LengthRange.TrimLength);
+        if (turned is not { } asked || product is null || fields["return"] is not { } entered) return new(corner, turned);
+        if (asked > product.Stock)
+        {
+            Said(values, entered, asked, $"no more than the trim's length, {LengthText.Finer(product.Stock, values.Tape)}", product.Stock);
+        }
+        else if (asked <= product.Thickness)
+        {
+            Said(values, entered, asked, $"more than the trim's thickness, {LengthText.Finer(product.Thickness, values.Tape)}, which its mitre takes", product.Thickness + values.Tape.Mark);
+        }
+
+        return new(corner, turned);
+    }
+
+    private static void Said(Values values, Entry entry, Length found, string expected, Length nearest) =>
+        values.Log.AddSaid(entry, LengthText.Finer(found, values.Tape), expected, LengthText.Nearest(nearest, values.Tape), [Engine.Mend.Of(entry.Path, nearest, values.Tape)]);
 }

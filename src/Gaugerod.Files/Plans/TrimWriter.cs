@@ -8,9 +8,11 @@ namespace Gaugerod.Files.Plans;
 internal static class TrimWriter
 {
     private static readonly Words<TrimEnd> s_ends = new(
-        ("stop", TrimEnd.Stop), ("covers", TrimEnd.Covers), ("hidden", TrimEnd.Hidden), ("butts", TrimEnd.Butts), ("mitre", TrimEnd.Mitre), ("corner piece", TrimEnd.CornerPiece));
+        ("stop", TrimEnd.Stop), ("covers", TrimEnd.Covers), ("hidden", TrimEnd.Hidden), ("butts", TrimEnd.Butts), ("mitre", TrimEnd.Mitre), ("corner piece", TrimEnd.CornerPiece), ("stop piece", TrimEnd.StopPiece));
 
     private static readonly Words<PieceEnd> s_pieceEnds = new(("factory", PieceEnd.Factory), ("sawn", PieceEnd.Sawn), ("mitred", PieceEnd.Mitred));
+
+    private static readonly Words<CornerPieceKind> s_kinds = new(("outside", CornerPieceKind.Outside), ("inside", CornerPieceKind.Inside), ("stop", CornerPieceKind.Stop));
 
     private static readonly Words<MitreHand> s_hands = new(("left", MitreHand.Left), ("right", MitreHand.Right), ("both", MitreHand.Both));
 
@@ -26,9 +28,11 @@ internal static class TrimWriter
         json.WriteString("begin", s_ends.Say(line.Begin));
         json.WriteString("end", s_ends.Say(line.End));
         json.WriteLength("length", line.Length);
-        json.WriteNumber("cornerPieces", line.CornerPieces);
+        WriteCorner(json, "atBegin", line.AtBegin);
+        WriteCorner(json, "atEnd", line.AtEnd);
         json.WriteLengths("beside", line.Beside);
         json.WriteList("pieces", line.Pieces, piece => WritePiece(json, piece));
+        json.WriteList("returns", line.Returns, piece => WriteReturn(json, piece));
         json.WriteList("ways", line.Ways, way => WriteWay(json, way));
         json.WriteEndObject();
     }
@@ -46,6 +50,40 @@ internal static class TrimWriter
         json.WriteLength("mitreTakes", piece.MitreTakes);
         json.WriteNumber("stock", piece.Stock);
         json.WriteRing("outline", piece.Outline);
+        json.WriteEndObject();
+    }
+
+    private static void WriteCorner(Utf8JsonWriter json, string name, CornerPiece? piece)
+    {
+        if (piece is null)
+        {
+            json.WriteNull(name);
+            return;
+        }
+
+        json.WriteStartObject(name);
+        json.WriteString("id", piece.Id);
+        json.WriteString("kind", s_kinds.Say(piece.Kind));
+        json.WriteLength("reach", piece.Reach);
+        json.WriteList("parts", piece.Parts, part =>
+        {
+            json.WriteStartObject();
+            json.WriteString("face", part.Face);
+            json.WriteRing("outline", part.Outline);
+            json.WriteEndObject();
+        });
+        json.WriteEndObject();
+    }
+
+    private static void WriteReturn(Utf8JsonWriter json, TrimReturn piece)
+    {
+        json.WriteStartObject();
+        json.WriteString("id", piece.Id);
+        json.WriteString("at", piece.AtLeft ? "end" : "begin");
+        json.WriteLength("length", piece.Length);
+        json.WriteString("hand", s_hands.Say(piece.Hand));
+        json.WriteLength("mitreTakes", piece.MitreTakes);
+        json.WriteNumber("stock", piece.Stock);
         json.WriteEndObject();
     }
 

@@ -28,7 +28,7 @@ internal static class FaceSheet
             content.X + left + ((content.Width - left - right - width) / 2),
             content.Y + Top + ((content.Height - Top - Dims - Key - height) / 2));
         Picture(page.Pen, book, wall, Placed(box, page.Scale.Value, corner), content with { Height = content.Height - Key });
-        Foot(page.Pen, wall, TrimPicture.On(book.Plan, wall.Name), page.Scale.Value, content, book.Figures);
+        Foot(page.Pen, wall, WallTrims.Lines(book.Plan, wall.Name), page.Scale.Value, content, book.Figures);
     }
 
     /// <summary>The wall's picture alone, as large as on its sheet.</summary>
@@ -44,7 +44,7 @@ internal static class FaceSheet
         var across = FaceMap.OnPaper(box.Width, scale);
         var room = new Frame(2, 0, width - 4, height - Key);
         Picture(pen, book, wall, Placed(box, scale, new(left + ((width - left - right - across) / 2), Top)), room);
-        Foot(pen, wall, TrimPicture.On(plan, wall.Name), scale, new(2, 0, width - 4, height - 2), figures);
+        Foot(pen, wall, WallTrims.Lines(plan, wall.Name), scale, new(2, 0, width - 4, height - 2), figures);
         return new(width, height, $"{plan.Job.Name}: {wall.Name}, 1:{Figures.Number(scale)}", Describe(wall, scale, figures) + TrimPicture.Describe(plan, wall.Name), pen.Marks);
     }
 
@@ -76,7 +76,7 @@ internal static class FaceSheet
 
         var (run, face) = (wall.Parts[0].Run, wall.Parts[0].Face);
         var picture = new FacePicture(face, map, pen);
-        var trims = new TrimPicture(map, pen, TrimPicture.On(book.Plan, wall.Name));
+        var trims = new TrimPicture(map, pen, WallTrims.Lines(book.Plan, wall.Name));
         FacePicture.DrawTogether([picture], [], trims);
         picture.Lines(run.Lines, 2.5);
         picture.Lines(run.Turned);
@@ -128,13 +128,14 @@ internal static class FaceSheet
     /// <summary>Trim in the key: by the piece where its pieces are planned. Gives where the key goes on.</summary>
     private static double TrimKey(Pen pen, double x, double y, IReadOnlyList<PlannedTrim> planned)
     {
-        var pieces = planned.SelectMany(line => line.Pieces).ToList();
-        var keys = new List<(string Words, Stroke Edge)>();
-        if (pieces.Count == 0 || pieces.Exists(piece => TrimPicture.EdgeOf(piece) == Stroke.FixtureEdge)) keys.Add(("trim", Stroke.FixtureEdge));
-        if (pieces.Exists(piece => TrimPicture.EdgeOf(piece) == Stroke.CutEdge)) keys.Add(("trim, cut", Stroke.CutEdge));
-        foreach (var (words, edge) in keys)
+        var parts = WallTrims.Of(planned);
+        var keys = new List<(string Words, Fill Fill, Stroke Edge)>();
+        if (parts.Count == 0 || parts.Any(part => part is { IsCut: false, Corner: null })) keys.Add(("trim", Fill.Fixture, Stroke.FixtureEdge));
+        if (parts.Any(part => part.IsCut)) keys.Add(("trim, cut", Fill.Fixture, Stroke.CutEdge));
+        if (parts.FirstOrDefault(part => part.Corner is not null) is { } corner) keys.Add(("corner piece or stop", TrimPicture.FillOf(corner), TrimPicture.EdgeOf(corner.IsCut)));
+        foreach (var (words, fill, edge) in keys)
         {
-            pen.Area(new Frame(x, y - 3.2, 7, 4), Fill.Fixture, edge);
+            pen.Area(new Frame(x, y - 3.2, 7, 4), fill, edge);
             pen.Text(x + 8.2, y, words, 8);
             x += 8.2 + Lettering.Width(words, 8) + 3.6;
         }

@@ -79,7 +79,7 @@ internal static class FirstSheet
         var width = flow.Width;
         if (withOrder)
         {
-            var orders = book.Plan.Order.Select(o => Order(o, width)).ToList();
+            var orders = book.Plan.Order.Select(o => Order(o, width, book.Plan.Job.Products.Any(tile => string.Equals(tile.Name, o.Item, StringComparison.Ordinal)))).ToList();
             flow.Add(Block.Heading("Order", width), orders);
         }
 
@@ -109,11 +109,13 @@ internal static class FirstSheet
     private static string Why(SnapLine line, RunPlan run) =>
         $"{line.Why} {LineReach.Words(line, LineFace.Of(run, line.Face))}".TrimEnd();
 
-    private static Block Order(OrderLine order, double width)
+    private static Block Order(OrderLine order, double width, bool isTile)
     {
         var packs = order.Pack > 1
             ? $"{Figures.Count(order.Packs, "box", "boxes")} of {Figures.Number(order.Pack)}"
             : Figures.Count(order.Packs, order.Unit, order.Unit + "s");
+        // A trim's pieces come out of the trim plan, and no box of them is blended.
+        if (!isTile) return Block.Together(Block.Words($"{order.Item}: {packs}", width, 10.5, bold: true, after: 0.4), Block.Words($"{order.Basis.TrimEnd('.')}.", width, 9, after: 1.5));
         var parts = new List<string> { $"{Figures.Number(order.Planned)} for the cut plan", $"{Figures.Number(order.Breakage)} for breakage", $"{Figures.Number(order.Spares)} to leave with the client" };
         if (order.Flat > 0) parts.Add($"{Figures.Number(order.Flat)} as a flat share you asked for");
         var over = order.Over > 0 ? $" {Figures.Number(order.Over)} left over." : "";

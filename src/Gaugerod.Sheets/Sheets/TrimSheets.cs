@@ -34,7 +34,7 @@ internal static class TrimSheets
         var words = $"{product.Name}: {figures.Near(product.Stock)} × {figures.Near(product.Width)}, joints of {figures.NearWithUnit(product.Joint)}.";
         if (book.Plan.Trims.Stocks.FirstOrDefault(stock => string.Equals(stock.Product, product.Name, StringComparison.Ordinal)) is not { } stock) return words;
         var least = stock.Bought == stock.LowerBound ? "no fewer would do" : $"{Figures.Number(stock.LowerBound)} might do";
-        var corners = stock.CornerPieces == 0 ? "" : $" {Figures.Count(stock.CornerPieces, "corner piece or stop", "corner pieces and stops")}.";
+        var corners = string.Concat(stock.CornerPieces.Select(piece => $" {Figures.Number(piece.Count)} × {TrimWords.Of(piece.Kind, piece.RoundWalls)}."));
         return $"{words} {Figures.Count(stock.Bought, Unit(product), Unit(product) + "s")} of stock; {least}.{corners}";
     }
 
@@ -47,7 +47,7 @@ internal static class TrimSheets
             return;
         }
 
-        var scale = FaceMap.ScaleFor(line.Length, product.Width, flow.Width, 14, from: 5);
+        var scale = FaceMap.ScaleFor(TrimStrip.Across(line, product), product.Width, flow.Width, 14, from: 5);
         var said = Block.Words($"{figures.CutWithUnit(line.Length)} long in {Figures.Count(line.Pieces.Count, "piece", "pieces")}; joints asked for: {TrimWords.Of(line.Joints)}. Strip at 1:{Figures.Number(scale)}.", flow.Width, after: 1.5);
         flow.Add(Block.Together(Block.Heading(name, flow.Width), said, TrimStrip.Of(line, product, scale, flow.Width)), Pieces(line, lines, product, flow.Width, figures), Block.Heading(name + ", continued", flow.Width), whole: true);
         flow.Add(Block.Gap(2));
@@ -58,7 +58,7 @@ internal static class TrimSheets
     /// <summary>What comes as it is, many to a row; then what is cut, one to a row with its ends.</summary>
     private static List<Block> Pieces(PlannedTrim line, List<PlannedTrim> lines, TrimProduct product, double width, Figures figures)
     {
-        var all = lines.SelectMany(of => of.Pieces).ToLookup(piece => piece.Stock);
+        var all = lines.SelectMany(of => of.Pieces.Select(piece => (piece.Id, piece.Stock)).Concat(of.Returns.Select(piece => (piece.Id, piece.Stock)))).ToLookup(piece => piece.Stock, piece => piece.Id);
         var whole = line.Pieces.Where(TrimWords.IsWhole).ToArray();
         var columns = (int)((width - Cell) / Cell);
         var rows = whole.Chunk(columns).Select((part, i) => new Block(Row, (pen, x, y) =>
@@ -66,22 +66,38 @@ internal static class TrimSheets
             if (i == 0) pen.Text(x, y + 4.2, "whole", 9, bold: true);
             for (var n = 0; n < part.Length; n++) CutSheets.Tick(pen, x + Cell + (n * Cell), y + 0.8, part[n].Id, part[n].Stock);
         })).ToList();
-        rows.AddRange(line.Pieces.Where(piece => !TrimWords.IsWhole(piece)).Select(piece => new Block(Row, (pen, x, y) =>
+        rows.AddRange(line.Pieces.Where(piece => !TrimWords.IsWhole(piece)).Select(piece => Cut(piece.Id, piece.Stock, piece.Length, piece.MitreTakes, TrimWords.Ends(line, piece), width, figures, From(piece.Id, piece.Stock))));
+        rows.AddRange(line.Returns.Select(piece => Cut(piece.Id, piece.Stock, piece.Length, piece.MitreTakes, TrimWords.Of(piece), width, figures, From(piece.Id, piece.Stock))));
+        rows.AddRange(Corners(line, lines).Select(piece => new Block(Row, (pen, x, y) =>
         {
-            CutSheets.Tick(pen, x, y + 0.8, piece.Id, piece.Stock);
-            pen.Text(x + 44, y + 4.4, figures.Cut(piece.Length), 11, bold: true, Anchor.End);
-            var mitre = piece.MitreTakes > Length.Zero ? $", {figures.Cut(piece.Length - piece.MitreTakes)} to the short point" : "";
-            pen.Text(x + 48, y + 4.4, TrimWords.Ends(line, piece) + mitre, 8.5);
-            pen.Text(x + width, y + 4.4, From(piece), 8.5, anchor: Anchor.End, ink: Ink.Quiet);
+            CutSheets.Tick(pen, x, y + 0.8, piece.Id);
+            pen.Text(x + 48, y + 4.4, $"{TrimWords.Of(piece)}, reaches {figures.NearWithUnit(piece.Reach)}, at the {(piece == line.AtEnd ? "left" : "right")} end", 8.5);
             pen.Line(x, y + Row, x + width, y + Row, Stroke.Rule);
         })));
         return rows;
 
-        string From(TrimPiece piece)
+        string From(string id, int stock)
         {
-            var others = all[piece.Stock].Where(other => !string.Equals(other.Id, piece.Id, StringComparison.Ordinal)).Select(other => other.Id).ToList();
-            return $"{Unit(product)} {Figures.Number(piece.Stock)}" + (others.Count == 0 ? "" : ", with " + string.Join(", ", others));
+            var others = all[stock].Where(other => !string.Equals(other, id, StringComparison.Ordinal)).ToList();
+            return $"{Unit(product)} {Figures.Number(stock)}" + (others.Count == 0 ? "" : ", with " + string.Join(", ", others));
         }
+    }
+
+    private static Block Cut(string id, int stock, Length length, Length mitreTakes, string ends, double width, Figures figures, string from) => new(Row, (pen, x, y) =>
+    {
+        CutSheets.Tick(pen, x, y + 0.8, id, stock);
+        pen.Text(x + 44, y + 4.4, figures.Cut(length), 11, bold: true, Anchor.End);
+        var mitre = mitreTakes > Length.Zero ? $", {figures.Cut(length - mitreTakes)} to the short point" : "";
+        pen.Text(x + 48, y + 4.4, ends + mitre, 8.5);
+        pen.Text(x + width, y + 4.4, from, 8.5, anchor: Anchor.End, ink: Ink.Quiet);
+        pen.Line(x, y + Row, x + width, y + Row, Stroke.Rule);
+    });
+
+    /// <summary>The corner pieces and stops that are listed with a line: each with the first that names it.</summary>
+    private static IEnumerable<CornerPiece> Corners(PlannedTrim line, List<PlannedTrim> lines)
+    {
+        var before = lines.TakeWhile(other => !ReferenceEquals(other, line)).SelectMany(other => other.CornerPieces).Select(piece => piece.Id).ToHashSet(StringComparer.Ordinal);
+        return line.CornerPieces.Where(piece => !before.Contains(piece.Id)).DistinctBy(piece => piece.Id, StringComparer.Ordinal);
     }
 
     private static void Ways(Flow flow, PlannedTrim line, string name, Figures figures)

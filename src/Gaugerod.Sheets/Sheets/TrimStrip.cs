@@ -1,6 +1,7 @@
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Trims;
 using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 using Gaugerod.Sheets.Drawings;
 
@@ -11,6 +12,9 @@ internal static class TrimStrip
 {
     private const double Above = 4.6, Marks = 3.4, After = 3, Size = 8, Least = 2;
 
+    /// <summary>How long a line is with what stands at its ends.</summary>
+    public static Length Across(PlannedTrim line, TrimProduct product) => Beyond(line.AtBegin, product) + line.Length + Beyond(line.AtEnd, product);
+
     public static Block Of(PlannedTrim line, TrimProduct product, int scale, double width)
     {
         // A narrow trim is drawn wide enough to be seen; its length is to scale.
@@ -18,23 +22,41 @@ internal static class TrimStrip
         var stretch = wide / Math.Max(0.001, FaceMap.OnPaper(product.Width, scale));
         return new(Above + wide + Marks + After, (pen, x, y) =>
         {
-            var right = x + ((width + FaceMap.OnPaper(line.Length, scale)) / 2);
+            var right = x + ((width + FaceMap.OnPaper(Across(line, product), scale)) / 2) - FaceMap.OnPaper(Beyond(line.AtBegin, product), scale);
             var field = y + Above + wide;
-            foreach (var piece in line.Pieces)
+            foreach (var part in WallTrims.Of([line]))
             {
+                if (part.Piece is not { } piece) continue;
                 var ring = piece.Outline.Points.Select(point => Laid(line, point, scale) is var (along, off) ? new Spot(right - along, field - (off * stretch)) : default).ToSequence();
-                pen.Area(ring, Fill.Fixture, TrimPicture.EdgeOf(piece), piece.Id);
-                var (from, to) = (right - FaceMap.OnPaper(piece.To, scale), right - FaceMap.OnPaper(piece.From, scale));
-                if (Lettering.Width(piece.Id, Size, bold: true) + 1 <= to - from) pen.Text((from + to) / 2, y + Above - 1.2, piece.Id, Size, bold: true, Anchor.Middle);
+                pen.Area(ring, TrimPicture.FillOf(part), TrimPicture.EdgeOf(part.IsCut), piece.Id);
+                Name(piece.Id, right - FaceMap.OnPaper(piece.To, scale), right - FaceMap.OnPaper(piece.From, scale));
             }
 
+            // Of what stands at an end its leg along this line is seen.
+            End(line.AtBegin, -Beyond(line.AtBegin, product));
+            End(line.AtEnd, line.Length + product.Joint);
             foreach (var joint in line.Beside)
             {
                 var at = right - FaceMap.OnPaper(joint, scale);
                 pen.Line(at, field + 0.6, at, field + Marks, Stroke.TileEdge);
             }
+
+            void End(CornerPiece? corner, Length at)
+            {
+                if (corner is null) return;
+                var (from, to) = (right - FaceMap.OnPaper(at + corner.Reach, scale), right - FaceMap.OnPaper(at, scale));
+                pen.Area(new Frame(from, field - wide, to - from, wide), Fill.Paper, Stroke.FixtureEdge, corner.Id);
+                Name(corner.Id, from, to);
+            }
+
+            void Name(string id, double from, double to)
+            {
+                if (Lettering.Width(id, Size, bold: true) + 1 <= to - from) pen.Text((from + to) / 2, y + Above - 1.2, id, Size, bold: true, Anchor.Middle);
+            }
         });
     }
+
+    private static Length Beyond(CornerPiece? corner, TrimProduct product) => corner is null ? Length.Zero : corner.Reach + product.Joint;
 
     /// <summary>How far along a line a place lies, and how far from its side that faces the field, on the paper.</summary>
     private static (double Along, double Off) Laid(PlannedTrim line, Point point, int scale)

@@ -18,13 +18,37 @@ public static class TrimWords
         _ => throw new ArgumentOutOfRangeException(nameof(joints), joints, "No word for these joints."),
     };
 
+    /// <summary>What a corner piece is.</summary>
+    public static string Of(CornerPiece piece)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        return Of(piece.Kind, piece.RoundWalls);
+    }
+
+    /// <summary>What a corner piece is.</summary>
+    public static string Of(CornerPieceKind kind, bool roundWalls) => (kind, roundWalls) switch
+    {
+        (CornerPieceKind.Stop, _) => "stop",
+        (CornerPieceKind.Outside, false) => "outside corner piece",
+        (CornerPieceKind.Outside, true) => "outside corner piece round the wall's corner",
+        (_, false) => "inside corner piece",
+        (_, true) => "inside corner piece in the wall's corner",
+    };
+
+    /// <summary>What a return is, and which of its ends is mitred.</summary>
+    public static string Of(TrimReturn piece)
+    {
+        ArgumentNullException.ThrowIfNull(piece);
+        return piece.AtLeft ? "return at the left end, its right end mitred" : "return at the right end, its left end mitred";
+    }
+
     /// <summary>Both ends of a piece, seen with its finished side up: a line begins at a piece's right hand.</summary>
     public static string Ends(PlannedTrim line, TrimPiece piece)
     {
         ArgumentNullException.ThrowIfNull(line);
         ArgumentNullException.ThrowIfNull(piece);
-        var left = End(piece.End, piece == line.Pieces[^1] ? line.End : null);
-        var right = End(piece.Begin, piece == line.Pieces[0] ? line.Begin : null);
+        var left = piece == line.Pieces[^1] ? End(piece.End, line.End, line.AtEnd, line.Returns.FirstOrDefault(turned => turned.AtLeft)) : End(piece.End);
+        var right = piece == line.Pieces[0] ? End(piece.Begin, line.Begin, line.AtBegin, line.Returns.FirstOrDefault(turned => !turned.AtLeft)) : End(piece.Begin);
         return $"left {left}, right {right}";
     }
 
@@ -35,16 +59,19 @@ public static class TrimWords
         return piece is { Begin: PieceEnd.Factory, End: PieceEnd.Factory };
     }
 
-    private static string End(PieceEnd end, TrimEnd? at)
+    private static string End(PieceEnd end) => end switch { PieceEnd.Factory => "factory", PieceEnd.Sawn => "cut", _ => "mitre" };
+
+    private static string End(PieceEnd end, TrimEnd at, CornerPiece? corner, TrimReturn? turned)
     {
         var place = at switch
         {
             TrimEnd.Stop => " in the open",
             TrimEnd.Covers => " over the next trim",
             TrimEnd.Butts => " against the next trim",
-            TrimEnd.CornerPiece => " at a corner piece",
+            TrimEnd.CornerPiece or TrimEnd.StopPiece when corner is not null => $" at {corner.Id}",
+            TrimEnd.Mitre when turned is not null => $" to {turned.Id}",
             _ => "",
         };
-        return end switch { PieceEnd.Factory => "factory", PieceEnd.Sawn => "cut", _ => "mitre" } + place;
+        return End(end) + place;
     }
 }

@@ -21,7 +21,7 @@ internal static class WholeWallSheet
     public static void Draw(Pen pen, Plan plan, WallPlan wall, FaceMap map, Frame room, Figures figures, HashSet<string> elsewhere)
     {
         var pictures = wall.Parts.Select(part => new FacePicture(part.Face, map, pen)).ToList();
-        var trims = new TrimPicture(map, pen, TrimPicture.On(plan, wall.Name));
+        var trims = new TrimPicture(map, pen, WallTrims.Lines(plan, wall.Name));
         FacePicture.DrawTogether(pictures, [], trims);
         var whole = wall.Runs.Count == 1;
         foreach (var picture in whole ? FacePicture.SetOut(pictures) : [])

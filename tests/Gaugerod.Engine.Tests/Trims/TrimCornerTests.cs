@@ -45,6 +45,89 @@ public sealed class TrimCornerTests
     }
 
     [Fact]
+    public void A_corner_piece_is_one_and_fills_the_corner_though_two_trims_end_at_it()
+    {
+        var (right, head) = RightAndHead(null, null, Bullnose with { Outside = Mm(80) });
+        Assert.Equal(("tc1", CornerPieceKind.Outside), (right.AtEnd!.Id, right.AtEnd.Kind));
+        Assert.Equal(right.AtEnd, head.AtBegin);
+        // 80 along the head and down the right, 50 wide.
+        var part = Assert.Single(right.AtEnd.Parts);
+        Point[] hook = [At(1950, 920), At(2000, 920), At(2000, 1000), At(1920, 1000), At(1920, 950), At(1950, 950)];
+        Assert.Equal(hook.OrderBy(p => p.X).ThenBy(p => p.Y), part.Outline.Points.OrderBy(p => p.X).ThenBy(p => p.Y));
+        Assert.True(part.Outline.DoubledArea == 2 * (Int128)Mm(1).Steps * Mm(1).Steps * ((80 * 80) - (30 * 30)));
+    }
+
+    [Fact]
+    public void A_niche_takes_four_corner_pieces_and_they_are_bought_apart_from_stops()
+    {
+        string[] sides = ["bottom", "right", "top", "left"];
+        var bullnose = Bullnose with { Outside = Mm(90), Inside = Mm(70), Stop = Mm(60) };
+        var niche = new Opening("niche", Ring.Of(new Box(Mm(800), Mm(400), Mm(1100), Mm(700))), [.. sides.Select(side => Trimmed(side, bullnose, TrimJoints.Centred))]);
+        var plan = Plan(new("foot", EdgeKind.Floor), new("right", EdgeKind.Free), Trimmed("head", bullnose, TrimJoints.Free), [niche], bullnose);
+        // The field points into the corners of the niche's frame: 400 by 400 outside, a piece of 70 in every corner.
+        Assert.All(plan.Lines.Where(line => line.Edge != "head"), line => Assert.Equal(Mm(400 - (2 * 73)), line.Length));
+        Assert.Equal([new(CornerPieceKind.Inside, false, 0, 4), new(CornerPieceKind.Stop, false, 0, 1)], Assert.Single(plan.Stocks).CornerPieces);
+        var stop = plan.Lines.Single(line => line.Edge == "head").AtBegin!;
+        Assert.Equal(Ring.Of(new Box(Mm(1940), Mm(950), Mm(2000), Mm(1000))).Bounds, stop.Parts[0].Outline.Bounds);
+    }
+
+    /// <summary>50 over 30 wide at a right angle: the mitre runs from one crossing to the other, 30 along the wide one and 50 along the narrow one. tan 31° = 0.6, tan 59° = 1.66 (trigonometry).</summary>
+    [Fact]
+    public void Two_widths_meet_on_a_mitre_from_corner_to_corner_with_two_settings_of_the_saw()
+    {
+        var (plan, right, head) = TwoWidths(30);
+        Assert.Equal((TrimEnd.Mitre, TrimEnd.Mitre), (right.End, head.Begin));
+        Assert.Equal((Mm(30), Mm(50)), (right.Pieces[^1].MitreTakes, head.Pieces[0].MitreTakes));
+        Assert.Contains(At(1950, 970), right.Pieces[^1].Outline.Points);
+        Assert.Contains(At(1950, 970), head.Pieces[0].Outline.Points);
+        Assert.Contains("the saw is set 31° off square for right and 59° for head", Assert.Single(plan.Findings, finding => finding.Rule == "trim-corner").Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_mitre_that_no_saw_makes_is_refused_and_the_wider_trim_covers()
+    {
+        var (plan, right, head) = TwoWidths(20);
+        Assert.Equal((TrimEnd.Covers, TrimEnd.Butts), (right.End, head.Begin));
+        var finding = Assert.Single(plan.Findings, finding => finding.Rule == "trim-corner");
+        Assert.Equal(("These trims cannot be mitred here: the saw would be set 22° off square for right and 68° for head. The nearest that can be had: right covers the other.", "60° off square", "68°"), (finding.Text, finding.Limit, finding.Value));
+        // What it names as the nearest is taken without a word.
+        Assert.DoesNotContain(TwoWidths(20, TrimCorner.Covers).Plan.Findings, f => f.Rule == "trim-corner");
+    }
+
+    [Fact]
+    public void A_trim_may_be_mitred_at_one_end_and_cover_at_the_other()
+    {
+        var head = Trimmed("head", Bullnose, TrimJoints.Free);
+        head = head with { Trimmed = head.Trimmed! with { Left = new(TrimCorner.Covers), Right = new(TrimCorner.Mitred) } };
+        var line = Plan(new("foot", EdgeKind.Floor), Trimmed("right", Bullnose, TrimJoints.Free), head, [], left: Trimmed("left", Bullnose, TrimJoints.Free)).Lines.Single(line => line.Edge == "head");
+        Assert.Equal((TrimEnd.Mitre, TrimEnd.Covers, Mm(2000)), (line.Begin, line.End, line.Length));
+    }
+
+    [Fact]
+    public void A_trim_that_returns_ends_on_a_mitre_of_its_thickness_and_a_piece_of_the_other_hand_goes_on()
+    {
+        var head = Trimmed("head", Bullnose, TrimJoints.Free);
+        head = head with { Trimmed = head.Trimmed! with { Right = new(null, Mm(90)) } };
+        var plan = Plan(new("foot", EdgeKind.Floor), new("right", EdgeKind.Free), head, []);
+        var line = Assert.Single(plan.Lines);
+        Assert.Equal((TrimEnd.Mitre, PieceEnd.Mitred, MitreHand.Right, Mm(9)), (line.Begin, line.Pieces[0].Begin, line.Pieces[0].Hand!.Value, line.Pieces[0].MitreTakes));
+        var turned = Assert.Single(line.Returns);
+        Assert.Equal((Mm(90), MitreHand.Left, Mm(9), false), (turned.Length, turned.Hand, turned.MitreTakes, turned.AtLeft));
+        Assert.InRange(turned.Stock, 1, plan.Stocks[0].Bought);
+        Assert.Empty(plan.Findings);
+    }
+
+    [Fact]
+    public void A_return_where_another_trim_goes_on_is_left_out_and_said()
+    {
+        var head = Trimmed("head", Bullnose, TrimJoints.Free);
+        head = head with { Trimmed = head.Trimmed! with { Right = new(null, Mm(90)) } };
+        var plan = Plan(new("foot", EdgeKind.Floor), Trimmed("right", Bullnose, TrimJoints.Free), head, []);
+        Assert.All(plan.Lines, line => Assert.Empty(line.Returns));
+        Assert.Equal("A return of 90 mm is asked for at the right end, which goes on along right: nothing can turn there. It is left out; ask for it where the trim ends.", Assert.Single(plan.Findings).Text);
+    }
+
+    [Fact]
     public void A_frame_round_a_niche_is_mitred_with_its_long_points_away_from_the_niche()
     {
         string[] sides = ["bottom", "right", "top", "left"];
@@ -75,7 +158,7 @@ public sealed class TrimCornerTests
         var head = Assert.Single(Plan(new("foot", EdgeKind.Floor), new("right", EdgeKind.Free), Trimmed("head", Bullnose, TrimJoints.Free), []).Lines);
         Assert.Equal((TrimEnd.Stop, PieceEnd.Factory, Mm(1997)), (head.Begin, head.Pieces[0].Begin, head.Length));
         head = Assert.Single(Plan(new("foot", EdgeKind.Floor), new("right", EdgeKind.Free), Trimmed("head", Bullnose, TrimJoints.Free), [], Bullnose with { Stop = Mm(70) }).Lines);
-        Assert.Equal((TrimEnd.CornerPiece, Mm(1997 - 73), 1), (head.Begin, head.Length, head.CornerPieces));
+        Assert.Equal((TrimEnd.StopPiece, Mm(1997 - 73), CornerPieceKind.Stop), (head.Begin, head.Length, head.AtBegin!.Kind));
     }
 
     /// <summary>Half a mark of 1 mm is the most that is left to a joint.</summary>
@@ -112,7 +195,7 @@ public sealed class TrimCornerTests
         string[] sides = ["bottom", "right", "top", "left"];
         var niche = new Opening("niche", Ring.Of(new Box(Mm(800), Mm(400), Mm(1100), Mm(700))), [.. sides.Select(side => Trimmed(side, bar, TrimJoints.Unbroken))]);
         var plan = Plan(new("foot", EdgeKind.Floor), new("right", EdgeKind.Fixture), new("head", EdgeKind.Fixture), [niche], bar);
-        Assert.Equal(new TrimStock("trim", 1, 1, 0), Assert.Single(plan.Stocks));
+        Assert.Equal(new TrimStock("trim", 1, 1, []), Assert.Single(plan.Stocks));
         Assert.Empty(plan.Findings);
     }
 
@@ -122,11 +205,21 @@ public sealed class TrimCornerTests
         return (lines.Single(line => line.Edge == "right"), lines.Single(line => line.Edge == "head"));
     }
 
-    private static TrimPlan Plan(Edge foot, Edge right, Edge head, Plane.Sequence<Opening> openings, TrimProduct? product = null)
+    private static (TrimPlan Plan, PlannedTrim Right, PlannedTrim Head) TwoWidths(int narrow, TrimCorner? said = null)
+    {
+        var other = Bullnose with { Name = "narrow", Width = Mm(narrow) };
+        var plan = Plan(new("foot", EdgeKind.Floor), Trimmed("right", Bullnose, TrimJoints.Free, null, said), Trimmed("head", other, TrimJoints.Free), [], other: other);
+        return (plan, plan.Lines.Single(line => line.Edge == "right"), plan.Lines.Single(line => line.Edge == "head"));
+    }
+
+    private static Point At(long x, long y) => new(Mm(x), Mm(y));
+
+    private static TrimPlan Plan(Edge foot, Edge right, Edge head, Plane.Sequence<Opening> openings, TrimProduct? product = null, TrimProduct? other = null, Edge? left = null)
     {
         var job = Job(
-            Ring.Of(new Box(Length.Zero, Length.Zero, Mm(2000), Mm(1000))), [foot, right, head, new("left", EdgeKind.InsideCorner)], openings, product ?? Bullnose,
+            Ring.Of(new Box(Length.Zero, Length.Zero, Mm(2000), Mm(1000))), [foot, right, head, left ?? new("left", EdgeKind.InsideCorner)], openings, product ?? Bullnose,
             new("tile", Mm(197), Mm(197), Mm(8)), Mm(3), new BondRequest.Grid(Lay.Level));
+        if (other is not null) job = job with { Trims = [Bullnose, other] };
         Assert.Empty(JobCheck.Check(job));
         return Planner.Plan(job).Trims;
     }

@@ -43,7 +43,7 @@ internal static class TrimmedWall
     public static Length Mm(long mm) => Length.FromMillimetres(mm);
 
     public static Edge Trimmed(string name, TrimProduct product, TrimJoints joints, Length? stagger = null, TrimCorner? corner = null) =>
-        new(name, EdgeKind.Free) { Trim = product.Width, Trimmed = new(product.Name, joints) { Stagger = joints is TrimJoints.Staggered or TrimJoints.Repeating or TrimJoints.Centred ? stagger : null, Corner = corner } };
+        new(name, EdgeKind.Free) { Trim = product.Width, Trimmed = new(product.Name, joints) { Stagger = joints is TrimJoints.Staggered or TrimJoints.Repeating or TrimJoints.Centred ? stagger : null, Left = new(corner), Right = new(corner) } };
 
     public static Job Job(Ring outline, Sequence<Edge> edges, Sequence<Opening> openings, TrimProduct product, Product tile, Length joint, BondRequest bond)
     {

@@ -23,6 +23,7 @@ public sealed class TrimsOnWallsTests
             if (JobCheck.Check(job).Count > 0) return;
             var plan = Planner.Plan(job);
             Lies(job, plan);
+            TrimReferee.Look(job, plan);
             Interlocked.Add(ref lines, plan.Trims.Lines.Count(line => line.Pieces.Count > 0));
             Interlocked.Add(ref staggers, plan.Trims.Lines.Count(line => line.Pieces.Count > 1 && line.Ways[0].Stagger is not null));
         });

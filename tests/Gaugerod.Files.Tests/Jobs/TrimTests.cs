@@ -90,7 +90,7 @@ public sealed class TrimTests
     {
         var plan = Planner.Plan(Read(Job));
         var band = plan.Trims.Lines.Single(line => line.Edge == "liner band");
-        Assert.Equal(Plumb("north").Concat(Plumb("upper")).Order(), band.Beside.Select(at => at + band.From.X).Order());
+        Assert.Equal(Plumb("north").Concat(Plumb("upper")).Order(), band.Beside.Select(at => band.From.X - at).Order());
 
         // The joints of a field's course that ends at the band, as its tiles have them.
         IEnumerable<Length> Plumb(string face)
@@ -108,6 +108,56 @@ public sealed class TrimTests
         var (north, east) = (plan.Trims.Lines[0].Pieces[0], plan.Trims.Lines[2].Pieces[^1]);
         Assert.Equal((Engine.Trims.MitreHand.Right, Engine.Trims.MitreHand.Left), (north.Hand, east.Hand));
         Assert.Equal((Length.FromInches(0, 3, 8), Length.FromInches(0, 3, 8)), (north.MitreTakes, east.MitreTakes));
+    }
+
+    /// <summary>The frame of the north wall's head and the east wall's go on round the corner with one piece: 4 in along both, as high as the trim.</summary>
+    [Fact]
+    public void A_corner_piece_goes_round_the_corner_of_two_walls_and_is_bought_once()
+    {
+        var text = Job.Replace("\"thickness\": \"3/8\" }", "\"thickness\": \"3/8\", \"outside\": \"4\" }", StringComparison.Ordinal);
+        var plan = Planner.Plan(Read(text));
+        var (north, east) = (plan.Trims.Lines[0], plan.Trims.Lines[2]);
+        Assert.Equal(north.AtBegin, east.AtEnd);
+        var corner = Assert.Single(plan.Trims.Lines.SelectMany(line => line.CornerPieces).Distinct());
+        Assert.Equal(["east", "north"], corner.Parts.Select(part => part.Face).Order());
+        Assert.All(corner.Parts, part => Assert.Equal((Length.FromInches(4), Length.FromInches(3)), (part.Outline.Bounds.Width, part.Outline.Bounds.Height)));
+        // A joint of 1/8 before both.
+        Assert.Equal(Length.FromInches(0, 1, 8), corner.Parts.Single(part => part.Face == "north").Outline.Bounds.Left - north.Pieces[0].Outline.Bounds.Right);
+        Assert.Equal(Length.FromInches(0, 1, 8), east.Pieces[^1].Outline.Bounds.Left - corner.Parts.Single(part => part.Face == "east").Outline.Bounds.Right);
+        Assert.Equal(1, plan.Order.Single(line => line.Item == "bullnose, outside corner of walls").Need);
+        Assert.Empty(SchemaTests.Faults(SchemaTests.PlanSchema, Written(text)));
+    }
+
+    [Fact]
+    public void Each_end_may_have_a_corner_and_a_return_of_its_own()
+    {
+        var text = Job.Replace("{ \"of\": \"bullnose\", \"stagger\": \"1\" }", "{ \"of\": \"bullnose\", \"stagger\": \"1\", \"corner\": \"covers\", \"left\": { \"corner\": \"mitred\" }, \"right\": { \"return\": \"3\" } }", StringComparison.Ordinal);
+        var job = Read(text);
+        var east = Assert.IsType<FaceShape.Read>(job.Faces[1].Shape);
+        Assert.Equal((new TrimEnding(TrimCorner.Mitred), new TrimEnding(TrimCorner.Covers, Length.FromInches(3))), (east.Head.Trimmed!.Left, east.Head.Trimmed.Right));
+        Assert.Empty(SchemaTests.Faults(SchemaTests.JobSchema, text));
+        Assert.Empty(SchemaTests.Faults(SchemaTests.PlanSchema, Written(text)));
+        var turned = Assert.Single(Planner.Plan(job).Trims.Lines.SelectMany(line => line.Returns));
+        Assert.Equal((Length.FromInches(3), false), (turned.Length, turned.AtLeft));
+    }
+
+    [Theory]
+    [InlineData("\"return\": \"14\"", "\"return\": \"11 7/8\"", "found 14 in, expected no more than the trim's length, 11 7/8 in. Nearest: 11 7/8 in.")]
+    [InlineData("\"return\": \"1/4\"", "\"return\": \"7/16\"", "found 1/4 in, expected more than the trim's thickness, 3/8 in, which its mitre takes. Nearest: 7/16 in.")]
+    [InlineData("\"return\": \"3\" }, \"left\": { \"corner\": \"mitered\"", "\"return\": \"3\" }, \"left\": { \"corner\": \"mitred\"", "Nearest: \"mitred\".")]
+    public void An_end_that_cannot_be_had_is_said_with_the_nearest_that_can_and_that_is_taken(string asked, string nearest, string said)
+    {
+        var text = Job.Replace("{ \"of\": \"bullnose\", \"stagger\": \"1\" }", "{ \"of\": \"bullnose\", \"right\": { " + asked + " } }", StringComparison.Ordinal);
+        Assert.Contains(Samples.Messages(text), message => message.Contains(said, StringComparison.Ordinal));
+        Read(text.Replace(asked, nearest, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_corner_piece_that_leaves_a_hole_in_the_corner_is_said_with_the_nearest_that_does_not()
+    {
+        var text = Job.Replace("\"thickness\": \"3/8\" }", "\"thickness\": \"3/8\", \"outside\": \"2\" }", StringComparison.Ordinal);
+        Assert.Contains(Samples.Messages(text), message => message.Contains("found 2 in, expected at least the trim's width, 3 in. Nearest: 3 in.", StringComparison.Ordinal));
+        Read(text.Replace("\"outside\": \"2\"", "\"outside\": \"3\"", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -32,6 +32,16 @@ public sealed class SheetFileTests
         }
     }
 
+    /// <summary>An invented wall with trims of every way to end: the wall, and the sheets of two of its trims.</summary>
+    [Fact]
+    public void The_sheets_of_a_trimmed_wall_are_as_accepted()
+    {
+        var pages = JobSheets.Pages(Samples.TrimmedWall);
+        Golden.Matches("sheets/trims-wall.svg", SvgWriter.Write(pages.Single(page => page.Title.Contains(": Face: wall,", StringComparison.Ordinal))));
+        Golden.Matches("sheets/trims-round.svg", SvgWriter.Write(pages.First(page => page.Title.Contains(": Trims: round, ", StringComparison.Ordinal))));
+        Golden.Matches("sheets/trims-frame.svg", SvgWriter.Write(pages.First(page => page.Title.Contains(": Trims: frame, ", StringComparison.Ordinal))));
+    }
+
     /// <summary>GOLDEN_ACCEPT=1 draws docs/picture.svg anew.</summary>
     [Fact]
     public void The_picture_in_the_readme_is_what_the_program_draws() =>

@@ -20,7 +20,8 @@ public sealed class TrimSheetTests
             var sheets = Sheets(trim.Name).ToList();
             var boxes = sheets.Select(page => page.Marks.OfType<Mark.Area>().Where(area => area.Edge == Stroke.TickBox).Select(area => Frame.Around(area.Rings[0])).ToList()).ToList();
             var ticked = sheets.SelectMany((page, i) => SheetLook.Texts(page).Where(text => boxes[i].Exists(box => Beside(box, SheetLook.Box(text))))).Select(text => text.Words).ToList();
-            var pieces = s_plan.Trims.Lines.Where(line => line.Product == trim.Name).SelectMany(line => line.Pieces).Select(piece => piece.Id);
+            var lines = s_plan.Trims.Lines.Where(line => line.Product == trim.Name).ToList();
+            var pieces = lines.SelectMany(line => line.Pieces).Select(piece => piece.Id).Concat(lines.SelectMany(line => line.CornerPieces).Select(piece => piece.Id).Distinct());
             Assert.Equal(pieces.Order(StringComparer.Ordinal), ticked.Order(StringComparer.Ordinal));
         }
 
@@ -75,6 +76,34 @@ public sealed class TrimSheetTests
             var there = piece.Outline.Points.Select(point => (X: wall.X + ((double)point.X.Millimetres / scale), Y: wall.Bottom - ((double)point.Y.Millimetres / scale)));
             Assert.All(ring.Zip(there), pair => Assert.Equal(0, Math.Abs(pair.First.X - pair.Second.X) + Math.Abs(pair.First.Y - pair.Second.Y), tolerance: 0.000001));
         }
+    }
+
+    /// <summary>Four round the niche: the frame of 15 mm has pieces that reach 20.</summary>
+    [Fact]
+    public void Every_corner_piece_is_drawn_where_it_sits_listed_and_bought()
+    {
+        var corners = Lines().SelectMany(line => line.CornerPieces).DistinctBy(corner => corner.Id).ToList();
+        Assert.Equal(4, corners.Count);
+        foreach (var title in (string[])[": Face: wall,", ": First"])
+        {
+            foreach (var sheet in s_pages.Where(page => page.Title.Contains(title, StringComparison.Ordinal)))
+            {
+                Assert.All(corners, corner => Assert.Single(sheet.Marks.OfType<Mark.Area>(), area => area.Name == corner.Id && area.Fill == Fill.Paper));
+            }
+        }
+
+        var words = string.Join('\n', Sheets("frame").Select(SheetLook.Words));
+        Assert.All(corners, corner => Assert.Contains(corner.Id, words, StringComparison.Ordinal));
+        Assert.Contains("inside corner piece, reaches 20 mm", words, StringComparison.Ordinal);
+        Assert.Equal(4, s_plan.Order.Single(line => line.Item == "frame, inside corner").Need);
+    }
+
+    [Fact]
+    public void What_is_said_of_lots_is_said_of_tiles_and_not_of_trims()
+    {
+        var words = s_pages.SelectMany(SheetLook.Texts).Select(text => text.Words).ToList();
+        Assert.Equal(2, words.Count(word => word.Contains("All of one lot and one caliber", StringComparison.Ordinal)));
+        Assert.Contains(words, word => word.StartsWith("frame, inside corner: 4 pieces", StringComparison.Ordinal));
     }
 
     [Fact]

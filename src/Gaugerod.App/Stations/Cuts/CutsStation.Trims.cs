@@ -1,5 +1,6 @@
 using Gaugerod.App.Desk;
 using Gaugerod.Engine.Trims;
+using Gaugerod.Plane.Measure;
 using Gaugerod.Sheets.Sheets;
 
 namespace Gaugerod.App.Stations.Cuts;
@@ -8,22 +9,31 @@ namespace Gaugerod.App.Stations.Cuts;
 public sealed partial class CutsStation
 {
     /// <summary>The lines of trim that are bought and of which something is cut, with those pieces; what is worked on a field's tile is no piece of trim.</summary>
-    private IEnumerable<(PlannedTrim Line, List<TrimPiece> Pieces)> TrimCuts =>
+    private IEnumerable<(PlannedTrim Line, List<TrimCut> Pieces)> TrimCuts =>
         from line in Desk.Plan?.Trims.Lines ?? []
         where Desk.Plan!.Job.Trims.Any(trim => !trim.IsWorked && string.Equals(trim.Name, line.Product, StringComparison.Ordinal))
-        let pieces = line.Pieces.Where(piece => !TrimWords.IsWhole(piece)).ToList()
+        let cut = line.Pieces.Where(piece => !TrimWords.IsWhole(piece)).Select(piece => new TrimCut(piece.Id, piece.Length, TrimWords.Ends(line, piece), piece.Stock))
+            .Concat(line.Returns.Select(piece => new TrimCut(piece.Id, piece.Length, TrimWords.Of(piece), piece.Stock)))
+        let pieces = cut.ToList()
         where pieces.Count > 0
         select (line, pieces);
 
-    private bool IsCut(PlannedTrim line, TrimPiece piece) => Desk.Ticks.Contains(PieceTick.Of(line, piece));
+    /// <summary>A piece of trim that is cut: of a line, or one that goes on round its end.</summary>
+    private sealed record TrimCut(string Id, Length Length, string Ends, int Stock)
+    {
+        public string Tick => PieceTick.Of(Id, Length, Ends);
+    }
+
+    private bool IsCut(TrimCut piece) => Desk.Ticks.Contains(piece.Tick);
 
     private static string Taken(PlannedTrim line)
     {
         var whole = line.Pieces.Where(TrimWords.IsWhole).Select(piece => piece.Id).ToList();
-        return $"{TrimWords.Of(line.Ways[0].Joints)}: {line.Ways[0].Why}." + (whole.Count == 0 ? "" : $" Whole: {string.Join(", ", whole)}.");
+        return $"{TrimWords.Of(line.Ways[0].Joints)}: {line.Ways[0].Why}." + (whole.Count == 0 ? "" : $" Whole: {string.Join(", ", whole)}.")
+            + string.Concat(line.CornerPieces.Select(corner => $" {corner.Id}: {TrimWords.Of(corner)}."));
     }
 
-    private string Stock(PlannedTrim line, TrimPiece piece)
+    private string Stock(PlannedTrim line, TrimCut piece)
     {
         var byBar = Desk.Plan!.Job.Trims.Any(trim => trim.ByBar && string.Equals(trim.Name, line.Product, StringComparison.Ordinal));
         return string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{(byBar ? "bar" : "piece")} {piece.Stock} of stock");

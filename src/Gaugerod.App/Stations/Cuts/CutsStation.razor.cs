@@ -59,7 +59,7 @@ public sealed partial class CutsStation : ComponentBase
     {
         get
         {
-            var there = All.Select(PieceTick.Of).Concat(TrimCuts.SelectMany(of => of.Pieces.Select(piece => PieceTick.Of(of.Line, piece)))).ToHashSet(StringComparer.Ordinal);
+            var there = All.Select(PieceTick.Of).Concat(TrimCuts.SelectMany(of => of.Pieces.Select(piece => piece.Tick))).ToHashSet(StringComparer.Ordinal);
             return Desk.Fresh ? [.. Desk.Ticks.Where(tick => !there.Contains(tick)).Select(PieceTick.Name)] : [];
         }
     }

@@ -4,6 +4,7 @@ using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
+using Gaugerod.Sheets.Sheets;
 
 namespace Gaugerod.App.Stations.Lines;
 
@@ -34,16 +35,18 @@ internal sealed record NameDrawn(string Text, long Across, long Down, long Wide,
 /// <param name="Fixtures">What stands at the foot or hangs at the head.</param>
 /// <param name="Openings">Openings and holes.</param>
 /// <param name="Crosses">The crosses that mark openings of four sides.</param>
+/// <param name="Trims">The wall's trims where they sit, by what is to be done with them; only with the first part of the wall.</param>
 /// <param name="Names">The names of fixtures and openings.</param>
+/// <param name="TrimNames">The numbers of pieces of trim.</param>
 /// <param name="Lattice">Every tile that may come into sight while the tiling slides.</param>
 /// <param name="Kinds">The true pieces by kind.</param>
 /// <param name="Lines">The lines to snap.</param>
 /// <param name="Edges">The edges.</param>
 /// <param name="Holes">The holes that lie on its tile, each to be tapped as an edge is.</param>
 internal sealed record FaceDrawn(
-    string Name, string Wall, bool IsOver, string Others, string Field, string Fixtures, string Openings, string Crosses, IReadOnlyList<NameDrawn> Names, string Lattice, IReadOnlyList<KindDrawn> Kinds, string Lines, IReadOnlyList<EdgeDrawn> Edges, IReadOnlyList<EdgeDrawn> Holes)
+    string Name, string Wall, bool IsOver, string Others, string Field, string Fixtures, string Openings, string Crosses, IReadOnlyList<KindDrawn> Trims, IReadOnlyList<NameDrawn> Names, IReadOnlyList<NameDrawn> TrimNames, string Lattice, IReadOnlyList<KindDrawn> Kinds, string Lines, IReadOnlyList<EdgeDrawn> Edges, IReadOnlyList<EdgeDrawn> Holes)
 {
-    public static FaceDrawn Of(RunPlan run, IEnumerable<FacePlan> others, RodSlide slide, int face, Func<Ink> ink)
+    public static FaceDrawn Of(RunPlan run, IEnumerable<FacePlan> others, IReadOnlyList<TrimPart> trims, RodSlide slide, int face, Func<Ink> ink)
     {
         var plan = run.Faces[face];
         var finished = slide.Faces[face];
@@ -61,7 +64,9 @@ internal sealed record FaceDrawn(
             openings.ToString(),
             plan.Face.Openings.Where(opening => opening.Ring.Points.Count == 4)
                 .Aggregate(ink(), (path, opening) => path.Line(opening.Ring.Points[0], opening.Ring.Points[2]).Line(opening.Ring.Points[1], opening.Ring.Points[3])).ToString(),
+            [.. trims.GroupBy(KindOf, StringComparer.Ordinal).Select(kind => new KindDrawn(kind.Key, ink().Rings(kind.Select(part => part.Outline)).ToString()))],
             [.. stands.Concat(plan.Face.Openings).Select(one => Named(one, ink()))],
+            [.. trims.Select(part => Named(new(part.Id, part.Outline), ink()))],
             ink().Rings(slide.Lattice(run.Best.Faces, face)).ToString(),
             [.. plan.Pieces.GroupBy(piece => piece.Kind).OrderBy(kind => kind.Key)
                 .Select(kind => new KindDrawn(PieceWords.Of(kind.Key), ink().Rings(kind.SelectMany(Rings)).ToString()))],
@@ -111,6 +116,8 @@ internal sealed record FaceDrawn(
 
     private static IEnumerable<FieldEdge> Level(FinishedFace face) =>
         face.Edges.Where(edge => edge.Kind == EdgeKind.Fixture && edge.From.X != edge.To.X && face.Field.Outer.Points.Contains(edge.From));
+
+    private static string KindOf(TrimPart part) => part.Corner is not null ? "corner" : part.IsCut ? "cut" : "whole";
 
     private static NameDrawn Named(NamedRing one, Ink ink)
     {

@@ -17,10 +17,10 @@ internal sealed class Picking(Plan plan, Bench bench)
     public int? Face => _at?.Face;
 
     /// <summary>What is said of the piece; null when none is picked.</summary>
-    public PieceSaid? Said => _at is { } at ? PieceSaid.Of(plan, _pictures, Piece(at)) : null;
+    public PieceSaid? Said => _at is not { } at ? null : Trim(at) is { } trim ? PieceSaid.Of(plan, trim) : PieceSaid.Of(plan, _pictures, Piece(at));
 
     /// <summary>Its outline on the drawing; empty when none is picked.</summary>
-    public string Outline => _at is { } at ? bench.Drawn.Outline(at.Face, Piece(at).Inner.Prepend(Piece(at).Outline)) : "";
+    public string Outline => _at is { } at ? bench.Drawn.Outline(at.Face, Rings(at)) : "";
 
     public void Clear() => _at = null;
 
@@ -41,12 +41,12 @@ internal sealed class Picking(Plan plan, Bench bench)
         var (face, place) = bench.Drawn.OnFace(x, y);
         _at = null;
         var least = double.MaxValue;
-        var pieces = Run.Faces[face].Pieces;
-        for (var i = 0; i < pieces.Count; i++)
+        for (var i = 0; i < Count(face); i++)
         {
-            var box = pieces[i].Outline.Bounds;
+            var rings = Rings((face, i));
+            var box = rings[0].Bounds;
             var off = Math.Max(0, Math.Max((box.Left - place.X).Steps, (place.X - box.Right).Steps)) + (double)Math.Max(0, Math.Max((box.Bottom - place.Y).Steps, (place.Y - box.Top).Steps));
-            if (off == 0 && !Holds(pieces[i], place)) off = 1;
+            if (off == 0 && !Holds(rings, place)) off = 1;
             if (off >= least || (off > 0 && !nearest)) continue;
             (least, _at) = (off, (face, i));
         }
@@ -59,9 +59,9 @@ internal sealed class Picking(Plan plan, Bench bench)
         var (face, index) = (at.Face, at.Index + by);
         for (var tries = 0; tries <= Run.Faces.Count; tries++)
         {
-            if (index >= 0 && index < Run.Faces[face].Pieces.Count) break;
+            if (index >= 0 && index < Count(face)) break;
             face = (face + by + Run.Faces.Count) % Run.Faces.Count;
-            index = by > 0 ? 0 : Run.Faces[face].Pieces.Count - 1;
+            index = by > 0 ? 0 : Count(face) - 1;
         }
 
         _at = (face, index);
@@ -75,7 +75,7 @@ internal sealed class Picking(Plan plan, Bench bench)
         var least = long.MaxValue;
         for (var f = 0; f < Run.Faces.Count; f++)
         {
-            for (var i = 0; i < Run.Faces[f].Pieces.Count; i++)
+            for (var i = 0; i < Count(f); i++)
             {
                 var (otherX, otherY) = Middle((f, i));
                 var (on, aside) = right != 0 ? ((otherX - x) * right, Math.Abs(otherY - y)) : ((otherY - y) * up, Math.Abs(otherX - x));
@@ -86,14 +86,21 @@ internal sealed class Picking(Plan plan, Bench bench)
         }
     }
 
-    private static bool Holds(Piece piece, Point place) =>
-        RingChecks.Locate(piece.Outline, place) != Whereabouts.Outside && piece.Inner.All(hole => RingChecks.Locate(hole, place) != Whereabouts.Inside);
+    private static bool Holds(IReadOnlyList<Ring> rings, Point place) =>
+        RingChecks.Locate(rings[0], place) != Whereabouts.Outside && rings.Skip(1).All(hole => RingChecks.Locate(hole, place) != Whereabouts.Inside);
+
+    /// <summary>A face's tiles come first, then the trims of its wall.</summary>
+    private int Count(int face) => Run.Faces[face].Pieces.Count + bench.Drawn.Trims[face].Count;
+
+    private TrimPart? Trim((int Face, int Index) at) => at.Index - Run.Faces[at.Face].Pieces.Count is >= 0 and var index ? bench.Drawn.Trims[at.Face][index] : null;
 
     private Piece Piece((int Face, int Index) at) => Run.Faces[at.Face].Pieces[at.Index];
 
+    private IReadOnlyList<Ring> Rings((int Face, int Index) at) => Trim(at) is { } trim ? [trim.Outline] : [Piece(at).Outline, .. Piece(at).Inner];
+
     private (long X, long Y) Middle((int Face, int Index) at)
     {
-        var (face, box) = (Run.Faces[at.Face].Face, Piece(at).Outline.Bounds);
+        var (face, box) = (Run.Faces[at.Face].Face, (Trim(at)?.Outline ?? Piece(at).Outline).Bounds);
         return (((box.Left + box.Right).Steps / 2) + face.Unrolled.Steps, ((box.Bottom + box.Top).Steps / 2) + face.Raised.Steps);
     }
 }

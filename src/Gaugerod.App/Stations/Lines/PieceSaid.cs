@@ -26,4 +26,20 @@ internal sealed record PieceSaid(string Number, string Size, string What, IReadO
             piece.Kind == PieceKind.Full ? [] : pictures.Words(piece.Id).Split('\n'),
             SourceTile.Of(plan, piece));
     }
+
+    /// <summary>A piece of trim, a corner piece or a stop.</summary>
+    public static PieceSaid Of(Plan plan, TrimPart part)
+    {
+        var tape = plan.Job.Tape;
+        var line = part.Line;
+        var trim = plan.Job.Trims.First(trim => string.Equals(trim.Name, line.Product, StringComparison.Ordinal));
+        var (reach, where) = (part.Corner?.Reach ?? part.Piece!.Length, $"{line.Product}, {line.Face}, {line.Edge}");
+        return new(
+            part.Id,
+            $"{LengthText.DownBare(reach, tape)} × {LengthText.Nearest(trim.Width, tape)}",
+            part.Corner is { } corner ? $"{char.ToUpperInvariant(TrimWords.Of(corner)[0])}{TrimWords.Of(corner)[1..]}, {where}" : $"Trim: {where}",
+            part is { Piece: { } piece, IsCut: true } ? [TrimWords.Ends(line, piece)] : [],
+            part.Piece is not { } from ? "Bought as it is."
+                : string.Create(CultureInfo.InvariantCulture, $"From {(trim.ByBar ? "bar" : "piece")} {from.Stock} of its stock{(part.IsCut ? "" : ", left whole")}."));
+    }
 }

@@ -6,6 +6,7 @@ using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Engine.Layouts;
 using Gaugerod.Plane.Shapes;
+using Gaugerod.Sheets.Sheets;
 
 namespace Gaugerod.App.Stations.Lines;
 
@@ -47,11 +48,11 @@ internal sealed class RunDrawn
     /// <summary>Draws a run, a face at a time so that the page stays quick.</summary>
     public static async Task<RunDrawn> MakeAsync(Plan plan, int index, RunPlan run, RodSlide slide)
     {
-        var drawn = new RunDrawn(run, slide);
+        var drawn = new RunDrawn(run, slide) { Trims = TrimsOf(plan, slide) };
         var others = plan.Runs.Where((_, i) => i != index).SelectMany(other => other.Faces).ToList();
         for (var f = 0; f < drawn._faces.Length; f++)
         {
-            drawn._faces[f] = FaceDrawn.Of(run, others, slide, f, drawn._inks[f]);
+            drawn._faces[f] = FaceDrawn.Of(run, others, drawn.Trims[f], slide, f, drawn._inks[f]);
             await Task.Delay(1);
         }
 
@@ -69,6 +70,9 @@ internal sealed class RunDrawn
     public long Height => Ink.Units(Up);
 
     public IReadOnlyList<FaceDrawn> Faces => _faces;
+
+    /// <summary>The trims of each face's wall; none with a further part of a wall, so that each is drawn and picked once.</summary>
+    public required IReadOnlyList<IReadOnlyList<TrimPart>> Trims { get; init; }
 
     /// <summary>The corners between faces.</summary>
     public string Folds { get; }
@@ -125,6 +129,12 @@ internal sealed class RunDrawn
         _shown[face] = place[face];
         if (!same) _slide.Cut(place, face, _cells);
         foreach (var kind in CutKinds) frame.Add(same ? null : _cellInk.Path(_cells.Of(kind), _corners[face].Left, _corners[face].Top));
+    }
+
+    private static IReadOnlyList<TrimPart>[] TrimsOf(Plan plan, RodSlide slide)
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        return [.. slide.Faces.Select(face => seen.Add(face.Wall) ? WallTrims.Of(plan, face.Wall) : [])];
     }
 
     private static string Moved(long right, long down) => string.Create(CultureInfo.InvariantCulture, $"translate({right} {down})");

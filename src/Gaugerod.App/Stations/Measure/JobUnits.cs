@@ -10,7 +10,7 @@ internal static class JobUnits
     {
         "edgeJoint", "width", "height", "thickness", "bondCoat", "variation", "warpage", "kerf", "foot", "middle", "top", "left", "right", "levelLine",
         "from", "to", "heightLeft", "heightRight", "bottom", "x", "y", "diameter", "clearance", "edgeClear", "joint", "trim", "cover", "least", "wanted", "most",
-        "smallest", "sliver", "size", "point", "corner", "stagger", "fence", "keep", "leastStrip", "length", "outside", "inside", "stop",
+        "smallest", "sliver", "size", "point", "corner", "stagger", "fence", "keep", "leastStrip", "length", "outside", "inside", "stop", "return",
     };
 
     private static readonly HashSet<string> s_lists = new(StringComparer.Ordinal) { "outline", "range", "lines", "through" };

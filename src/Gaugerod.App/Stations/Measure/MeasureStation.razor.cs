@@ -18,6 +18,7 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     private string? _goTo;
     private bool _pad = true;
     private int _first;
+    private int _firstTrim;
     private int _visit;
     private int _wall;
 
@@ -86,7 +87,7 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     }
 
     // A part opens at its top.
-    private void Turn(string part) => (_part, _first, _wall, _visit, _goTo) = (part, 0, 0, _visit + 1, "");
+    private void Turn(string part) => (_part, _first, _firstTrim, _wall, _visit, _goTo) = (part, 0, 0, 0, _visit + 1, "");
 
     private Task NextAsync()
     {
@@ -130,7 +131,9 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
         var first = part is not "Job" && open > 0 && close > open ? int.Parse(path[(open + 1)..close], CultureInfo.InvariantCulture) : 0;
         var ids = new List<string>();
         for (var at = path; at.Length > 0; at = at[..Math.Max(0, at.LastIndexOfAny(['.', '[']))]) ids.Add(FieldId.Of(at));
-        (_part, _first, _wall, _visit, _goTo) = (part, first, first, _visit + 1, string.Join(' ', ids));
+        // Trims stand below the tiles, in the same part.
+        var (thing, trim) = path.StartsWith("trims", StringComparison.Ordinal) ? (0, first) : (first, 0);
+        (_part, _first, _firstTrim, _wall, _visit, _goTo) = (part, thing, trim, thing, _visit + 1, string.Join(' ', ids));
     }
 
     private async Task TurnPadAsync()

@@ -81,6 +81,22 @@ internal static class ZoneMaker
         }
     }
 
+    /// <summary>A band that is made of trim is as high as the trim and laid by no run; what begins where it ended follows.</summary>
+    /// <param name="desk">The job.</param>
+    /// <param name="root">Its nodes, which are changed.</param>
+    /// <param name="band">Where the band stands in the job.</param>
+    /// <param name="trim">The trim's name; null where it is taken away.</param>
+    public static void Trimmed(JobDesk desk, JsonObject root, string band, string? trim)
+    {
+        if (trim is null || JobPath.Get(root, band) is not JsonObject zone) return;
+        JobNames.ForgetZone(root, JobLists.Name(zone));
+        var was = zone["to"]?.ToString() ?? "";
+        zone.Remove("to");
+        var width = FaceMeasures.Read(desk, JobLists.List(root, "trims").FirstOrDefault(one => string.Equals(JobLists.Name(one), trim, StringComparison.Ordinal))?["width"]);
+        var joint = FaceMeasures.Read(desk, zone["joint"] ?? root["edgeJoint"]) ?? (desk.Unit == LengthUnit.Inch ? Length.FromInches(0, 1, 8) : Length.FromMillimetres(3));
+        Follow(root, band, was, FaceMeasures.Read(desk, zone["from"]) + width + joint is { } to ? Exact(desk, to) : null);
+    }
+
     /// <summary>A run for a zone: the tile and the joint of the face's own run, to be changed.</summary>
     /// <param name="desk">The job.</param>
     /// <param name="face">Where the face stands in the job.</param>

@@ -1,0 +1,70 @@
+using Gaugerod.Engine.Rooms;
+
+namespace Gaugerod.Engine.Trims;
+
+/// <summary>What is to be said of a corner where two trims of one field do not agree, or a trim's end cannot be had as asked.</summary>
+internal static class CornerRemarks
+{
+    /// <summary>What two strips say of their corner.</summary>
+    public static void Say(TrimRemarks remarks, string face, FieldEdge one, TrimProduct first, FieldEdge next, TrimProduct second)
+    {
+        var (said, saidNext) = (one.Trimmed!.Left.Corner, next.Trimmed!.Right.Corner);
+        var where = $"{face}, {one.Name} and {next.Name}";
+        var corner = new Bend(one, next);
+        if (corner.IsStraight) return;
+        if (said == saidNext && said is TrimCorner.Covers or TrimCorner.Butts)
+        {
+            remarks.Add(FindingLevel.Warn, "trim-corner", where, said == TrimCorner.Covers ? $"Both trims are to cover the other; {one.Name} is taken to." : $"Both trims are to butt against the other; {next.Name} is taken to cover.");
+        }
+        else if (said is not null && saidNext is not null && said == TrimCorner.Mitred != (saidNext == TrimCorner.Mitred))
+        {
+            remarks.Add(FindingLevel.Warn, "trim-corner", where, "One of the two trims is to be mitred and the other is not; the one that is not was followed.");
+        }
+
+        if (said is not (null or TrimCorner.Mitred or TrimCorner.Piece) || saidNext is not (null or TrimCorner.Mitred or TrimCorner.Piece)) return;
+        var piece = StripCorner.Piece(corner, first, second);
+        if (piece is not null && said != TrimCorner.Mitred && saidNext != TrimCorner.Mitred) return;
+        if (said == TrimCorner.Piece || saidNext == TrimCorner.Piece)
+        {
+            remarks.Add(FindingLevel.Warn, "trim-corner", where, corner.IsSquare
+                ? "A corner piece is asked for and none is to be had for this corner: the nearest that can be had is a mitre."
+                : "A corner piece is made for a right angle and this corner is none: the nearest that can be had is a mitre.");
+        }
+
+        Mitre(remarks, where, corner, one, first, next, second);
+    }
+
+    /// <summary>A return that finds another trim in its way.</summary>
+    public static void Returns(TrimRemarks remarks, Strip strip)
+    {
+        foreach (var (asked, end, name) in new[] { (strip.Edge.Trimmed!.Right.Return, strip.Begin, "right"), (strip.Edge.Trimmed!.Left.Return, strip.End, "left") })
+        {
+            if (asked is null || end.Return > 0) continue;
+            remarks.Add(
+                FindingLevel.Warn, "trim-return", $"{strip.Face.Face.Name}, {strip.Edge.Name}",
+                $"A return of {remarks.Say(asked.Value)} is asked for at the {name} end, which goes on along {end.Meets.Name}: nothing can turn there. It is left out; ask for it where the trim ends.");
+        }
+    }
+
+    /// <summary>A mitre that is not at half the angle, or that no saw makes.</summary>
+    private static void Mitre(TrimRemarks remarks, string where, Bend corner, FieldEdge one, TrimProduct first, FieldEdge next, TrimProduct second)
+    {
+        var (mitre, mitreNext) = StripCorner.Mitres(corner, one, first, next, second);
+        var (angle, angleNext) = (MitreAngle.Of(mitre, first), MitreAngle.Of(mitreNext, second));
+        var saw = $"the saw would be set {MitreAngle.Say(angle)} off square for {one.Name} and {MitreAngle.Say(angleNext)} for {next.Name}";
+        if (!MitreAngle.CanBeSawn(mitre, first, mitreNext, second))
+        {
+            var covers = first.Width >= second.Width ? one.Name : next.Name;
+            remarks.Add(
+                FindingLevel.Warn, "trim-corner", where, $"These trims cannot be mitred here: {saw}. The nearest that can be had: {covers} covers the other.",
+                $"{MitreAngle.Say(MitreAngle.Most)} off square", MitreAngle.Say(Math.Max(angle, angleNext)));
+        }
+        else if (first.Width != second.Width)
+        {
+            remarks.Add(
+                FindingLevel.Warn, "trim-corner", where,
+                $"Trims {remarks.Say(first.Width)} and {remarks.Say(second.Width)} wide meet on a mitre, which runs corner to corner and not at half the angle: {saw.Replace("would be", "is", StringComparison.Ordinal)}. What is rounded of them does not run on; let the wider one cover if that shows.",
+                $"{remarks.Say(first.Width)} both", remarks.Say(second.Width));
+        }
+    }
+}
