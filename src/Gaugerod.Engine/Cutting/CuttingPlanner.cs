@@ -67,7 +67,7 @@ internal static class CuttingPlanner
             }
 
             var apart = new SharedTiles([], 0, [], null);
-            foreach (var sofar in BySetting(bench, fences, tape))
+            foreach (var sofar in BySetting(product, bench, fences, tape))
             {
                 apart = sofar ?? apart;
                 yield return null;
@@ -85,7 +85,7 @@ internal static class CuttingPlanner
     }
 
     /// <summary>Pieces share a tile only with those that are cut at the same settings, so that none waits for another; null until the last.</summary>
-    private static IEnumerable<SharedTiles?> BySetting(Bench bench, Fences fences, Tape tape)
+    private static IEnumerable<SharedTiles?> BySetting(Product product, Bench bench, Fences fences, Tape tape)
     {
         var tiles = new List<IReadOnlyList<int>>();
         foreach (var alike in Enumerable.Range(0, bench.Pieces.Count).GroupBy(i => Settings(bench.Pieces[i].Piece), StringComparer.Ordinal))
@@ -97,12 +97,19 @@ internal static class CuttingPlanner
                 continue;
             }
 
-            var few = new Bench(bench.Stock, [.. own.Select(i => bench.Pieces[i])], fences);
-            foreach (var sofar in SharedTiles.Searched(few, Work / 100))
+            BenchPiece[] few = [.. own.Select(i => bench.Pieces[i])];
+            var shared = SharedTiles.Paired(product, few);
+            if (shared is null)
             {
-                if (sofar is not null) tiles.AddRange(sofar.Tiles.Select(tile => (IReadOnlyList<int>)[.. tile.Select(i => own[i])]));
-                yield return null;
+                foreach (var sofar in SharedTiles.Searched(new(bench.Stock, few, fences), Work / 100))
+                {
+                    shared = sofar;
+                    yield return null;
+                }
             }
+
+            tiles.AddRange(shared!.Tiles.Select(tile => (IReadOnlyList<int>)[.. tile.Select(i => own[i])]));
+            yield return null;
         }
 
         yield return new(tiles, 0, [], null);

@@ -22,7 +22,7 @@ internal sealed class Rearranging(Bench bench, IReadOnlyList<CuttingAim> order)
     /// <param name="tiles">The pieces of each tile.</param>
     public IEnumerable<IReadOnlyList<List<int>>> Steps(IEnumerable<IEnumerable<int>> tiles)
     {
-        _tiles = [.. tiles.Select(tile => tile.Order().ToList())];
+        _tiles = [.. tiles.Select(tile => tile.Order().ToList()).OrderBy(tile => tile[0])];
         _worth.Clear();
         foreach (var tile in _tiles)
         {
@@ -34,9 +34,11 @@ internal sealed class Rearranging(Bench bench, IReadOnlyList<CuttingAim> order)
         for (var better = true; better && _work < MostWork;)
         {
             better = false;
-            for (var a = 0; a < _tiles.Count && _work < MostWork; a++)
+
+            // Tiles near each other as one reads them first: their pieces are of one course, or of two that are.
+            for (var apart = 1; apart < _tiles.Count && _work < MostWork; apart++)
             {
-                for (var b = a + 1; b < _tiles.Count; b++)
+                for (var (a, b) = (0, apart); b < _tiles.Count; a++, b++)
                 {
                     if (_tiles[a].Count + _tiles[b].Count > 2) better |= Exchange(a, b);
                     if (_work < rest) continue;
