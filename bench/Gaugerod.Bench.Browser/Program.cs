@@ -23,6 +23,8 @@ for (var seed = 5000; seed < 5100; seed++)
         if (now > 30_000) break;
     }
 
+    // The last step ends without another.
+    if (within < 0 && search.Best.Fills.Count <= search.Best.Least + 1) within = watch.Elapsed.TotalMilliseconds;
     if (within is >= 0 and <= 10_000) near++;
     else late.Add(seed);
     Console.WriteLine(string.Create(

@@ -29,12 +29,18 @@ internal sealed class Bench
 
     public Wanted Wanted { get; }
 
+    /// <summary>Whether these pieces share a tile, as far as straight cuts go: sooner said than what it costs.</summary>
+    public bool Share(List<int> group)
+    {
+        Span<int> kinds = stackalloc int[group.Count];
+        return _fits.Fit(Kinds(group, kinds));
+    }
+
     /// <summary>What a tile with these pieces costs; null where they share none.</summary>
     public TileCost? Cost(IReadOnlyList<int> group)
     {
-        Span<int> kinds = stackalloc int[group.Count];
-        for (var i = 0; i < kinds.Length; i++) kinds[i] = Wanted.Of[group[i]];
-        kinds.Sort();
+        Span<int> room = stackalloc int[group.Count];
+        var kinds = Kinds(group, room);
 
         // A tile of more than eight pieces is looked at anew each time.
         if (kinds.Length > 8) return Reckoned(kinds);
@@ -42,6 +48,13 @@ internal sealed class Bench
         foreach (var kind in kinds) key = (key << 16) | (uint)(kind + 1);
         if (!_costs.TryGetValue(key, out var cost)) _costs[key] = cost = Reckoned(kinds);
         return cost;
+    }
+
+    private Span<int> Kinds(IReadOnlyList<int> group, Span<int> kinds)
+    {
+        for (var i = 0; i < kinds.Length; i++) kinds[i] = Wanted.Of[group[i]];
+        kinds.Sort();
+        return kinds;
     }
 
     private TileCost? Reckoned(ReadOnlySpan<int> kinds)

@@ -60,6 +60,7 @@ internal sealed class Rearranging(Bench bench, IReadOnlyList<CuttingAim> order)
             {
                 if (Changed(_tiles[a], i, _tiles[b], j) is not { Count: > 0 } one || Changed(_tiles[b], j, _tiles[a], i) is not { Count: > 0 } other) continue;
                 _work++;
+                if (!bench.Share(one) || !bench.Share(other)) continue;
                 if (Worth(one) is not { } first || Worth(other) is not { } second || !IsBetter(first, second, _worth[a], _worth[b])) continue;
                 (_tiles[a], _tiles[b], _worth[a], _worth[b]) = (one, other, first, second);
                 return true;

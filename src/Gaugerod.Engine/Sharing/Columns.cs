@@ -39,12 +39,13 @@ internal sealed class Columns(CoverProgram program, int kinds, List<(int Large, 
         return best.Count > 0;
     }
 
-    /// <summary>Brings in what lowers the sum until nothing known does.</summary>
-    public void Settle()
+    /// <summary>Brings in what lowers the sum until nothing known does, a little at a time.</summary>
+    public IEnumerable<bool> Settle()
     {
         // The limit is for the case that rounding leads in a circle.
         for (var most = 50 * program.Kinds.Length; most > 0; most--)
         {
+            if (most % 16 == 0) yield return true;
             program.UseUp();
             if (Exchange()) continue;
             var (best, worth) = (-1, 1 + Gain);
@@ -54,7 +55,7 @@ internal sealed class Columns(CoverProgram program, int kinds, List<(int Large, 
                 if (value > worth) (best, worth) = (i, value);
             }
 
-            if (best < 0) return;
+            if (best < 0) yield break;
             program.Take(_columns[best]);
         }
     }

@@ -30,7 +30,7 @@ internal sealed class Cover
     {
         do
         {
-            _columns.Settle();
+            foreach (var _ in _columns.Settle()) yield return true;
             yield return true;
             if (_fill.Work > _end) break;
             foreach (var _ in _pricing.Next()) yield return true;
