@@ -96,7 +96,8 @@ internal static class TrimWays
         var most = JointPlacing.GreatestStagger(line) ?? 0;
         // Without a stagger said, what is taken instead must not look like a slip either.
         var taken = asked.Stagger is null ? Best(line, TrimJoints.Staggered, null, remarks.Tape) : JointPlacing.Best(line, TrimJoints.Staggered, Math.Min(twice, most));
-        if (taken is not null && twice > most)
+        // Where no joint of the field is beside it a stagger is kept by any arrangement; what fails is the other thing asked.
+        if (taken is not null && twice > most && line.Beside.Count > 0)
         {
             var tight = taken.Middles.MinBy(middle => line.Beside.Min(joint => Math.Abs(middle - joint.Middle)));
             var place = strip.At(TrimLine.Half(tight) - strip.Begin.Long, strip.Edge.Joint.Steps);

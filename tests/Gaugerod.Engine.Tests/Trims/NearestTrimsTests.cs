@@ -47,6 +47,23 @@ public sealed class NearestTrimsTests
         Assert.True(refused > 40, $"{refused} lines were refused");
     }
 
+    /// <summary>Beside one wide tile no joint of the field stands. Two pieces of at least 90 mm and a joint of 3 fill 191, where one ends on a mitre that takes 8: 98 and 90, which are not alike.</summary>
+    [Fact]
+    public void A_line_beside_no_joint_that_cannot_be_alike_from_both_ends_is_said_and_planned_all_the_same()
+    {
+        var product = Bullnose with { Stock = Mm(100), Least = Mm(90), Width = Mm(8) };
+        var job = Job(
+            Ring.Of(new Box(Gaugerod.Plane.Measure.Length.Zero, Gaugerod.Plane.Measure.Length.Zero, Mm(194), Mm(600))),
+            [new("foot", EdgeKind.Floor), new("right", EdgeKind.InsideCorner), Trimmed("head", product, TrimJoints.Centred, Mm(2)), Trimmed("left", product, TrimJoints.Free)], [], product,
+            new("tile", Mm(3000), Mm(147), Mm(8)), Mm(3), new BondRequest.Grid(Lay.Level));
+        var plan = Planner.Plan(job);
+        Assert.Equal(("head", 0), (plan.Trims.Lines[0].Edge, plan.Trims.Lines[0].Beside.Count));
+        Assert.Equal(
+            "No arrangement is alike from both ends with pieces from 90 mm to 100 mm; there is no joint of the field beside it.",
+            Assert.Single(plan.Findings, finding => finding.Where == "wall, head" && finding.Level == FindingLevel.Warn).Text);
+        Assert.Equal([Mm(90), Mm(98)], plan.Trims.Lines[0].Pieces.Select(piece => piece.Length).Order());
+    }
+
     /// <summary>A trim of 195 mm along the head; a wall so narrow that a line is one to five pieces long.</summary>
     private static Gen<Job> Wall((int From, int To) stagger, (int From, int To) least) =>
         from width in Gen.Int[260, 1100]
