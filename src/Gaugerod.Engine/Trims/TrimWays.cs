@@ -114,6 +114,13 @@ internal static class TrimWays
                 TrimJoints.Repeating => "No arrangement repeats as the field does",
                 _ => "No arrangement is alike from both ends",
             };
+            // It may be had, only not so far off.
+            if (asked.Stagger is { } far && JointPlacing.Best(line, asked.Joints, 0) is not null)
+            {
+                var nearer = JointPlacing.Greatest(0, twice, less => JointPlacing.Best(line, asked.Joints, less) is not null);
+                what += $" and keeps every joint {remarks.Say(far)} from those of the field (so arranged they keep {LengthText.Down(Length.FromSteps(nearer / 2), remarks.Tape)})";
+            }
+
             var nearest = taken is null ? "" : Stagger(taken, line) is { } off ? $"; the nearest is staggered, {LengthText.Down(off, remarks.Tape)} off" : "; there is no joint of the field beside it";
             remarks.Add(FindingLevel.Warn, "trim-joints", where, $"{what} with pieces from {remarks.Say(strip.Product.Least)} to {remarks.Say(strip.Product.Stock)}{nearest}.");
         }
