@@ -3,6 +3,7 @@ using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Planning;
 
@@ -11,6 +12,9 @@ public static class JobCheck
 {
     /// <summary>So many pieces' worth of faces are planned only when asked for.</summary>
     public const int ManyPieces = 10_000;
+
+    /// <summary>So many pieces of trim along one edge are planned only when asked for: how long it takes grows with the square of them.</summary>
+    public const int ManyTrimPieces = 2_000;
 
     /// <summary>All faults, in the order of the job; none when it can be planned.</summary>
     /// <param name="job">The job; its names are known to be unique and to refer to what is there.</param>
@@ -47,6 +51,7 @@ public static class JobCheck
             if (SmallestFault(job, i) is { } small) faults.Add(small);
             if (finished.Faults.Count > 0) continue;
             faults.AddRange(WantFaults.Find(job, i, finished));
+            if (!large) faults.AddRange(LongTrims(job, finished).Where(fault => !faults.Contains(fault)));
             var bond = BondFaults.Bond(job, i, out var unfit);
             faults.AddRange(unfit);
             if (bond is null) continue;
@@ -91,6 +96,22 @@ public static class JobCheck
                 string.Create(CultureInfo.InvariantCulture, $"runs[{index}].limits.smallest"), LengthText.Finer(smallest, job.Tape),
                 $"a cut no larger than the tile, {LengthText.Finer(longest, job.Tape)}", LengthText.Down(longest, job.Tape))
             : null;
+    }
+
+    private static IEnumerable<Fault> LongTrims(Job job, FinishedRun run)
+    {
+        for (var i = 0; i < job.Trims.Count; i++)
+        {
+            var trim = job.Trims[i];
+            var lines = run.Faces.SelectMany(face => face.Edges.Where(edge => string.Equals(edge.Trimmed?.Of, trim.Name, StringComparison.Ordinal)).Select(edge => (Face: face.Name, edge.Name, Side: Math.Sqrt((double)Segments.Dot(edge.From, edge.To, edge.From, edge.To)))));
+            if (trim.IsWorked || lines.OrderByDescending(line => line.Side).FirstOrDefault() is not { Face: not null } longest) continue;
+            var pieces = longest.Side / (trim.Stock + trim.Joint).Steps;
+            if (pieces <= ManyTrimPieces) continue;
+            yield return new(
+                string.Create(CultureInfo.InvariantCulture, $"trims[{i}].length"), string.Create(CultureInfo.InvariantCulture, $"about {pieces:0} pieces along {longest.Name} of '{longest.Face}'"),
+                string.Create(CultureInfo.InvariantCulture, $"at most {ManyTrimPieces} pieces of trim along an edge, unless a large job is asked for (--large)"),
+                "look for a length in the wrong unit");
+        }
     }
 
     private static double Pieces(FinishedFace face, Bond bond) =>

@@ -19,6 +19,7 @@ internal sealed record Field(DrawnFace Face, Polygon Shape, Sequence<MovedSide> 
             Joint = s.Side.Edge.Trimmed is null ? Length.Zero : s.Side.Edge.Joint ?? edgeJoint,
             Trimmed = s.Side.Edge.Trimmed,
             Shows = Shows(s.Side.Edge),
+            Hand = s.Side.Hand,
         })
         .ToSequence();
 

@@ -20,6 +20,9 @@ public readonly record struct FieldEdge(Point From, Point To, string Name, EdgeK
     /// <summary>The trim asked for there; null, the default, for none.</summary>
     public TrimRequest? Trimmed { get; init; }
 
+    /// <summary>Towards which neighbour of its face on the run it looks; an opening's sides look towards none.</summary>
+    internal Hand Hand { get; init; }
+
     /// <summary>Whether the sides of tiles along it are seen: it is open, or they are the rounded ones of a corner, and no trim covers them.</summary>
     public bool Shows { get; init; }
 }

@@ -12,19 +12,11 @@ internal static class CornerRemarks
         var where = $"{face}, {one.Name} and {next.Name}";
         var corner = new Bend(one, next);
         if (corner.IsStraight) return;
-        if (said == saidNext && said is TrimCorner.Covers or TrimCorner.Butts)
-        {
-            remarks.Add(FindingLevel.Warn, "trim-corner", where, said == TrimCorner.Covers ? $"Both trims are to cover the other; {one.Name} is taken to." : $"Both trims are to butt against the other; {next.Name} is taken to cover.");
-        }
-        else if (said is not null && saidNext is not null && said == TrimCorner.Mitred != (saidNext == TrimCorner.Mitred))
-        {
-            remarks.Add(FindingLevel.Warn, "trim-corner", where, "One of the two trims is to be mitred and the other is not; the one that is not was followed.");
-        }
-
+        if (Disagreement(said, saidNext, one.Name, "the one that is not was followed") is { } text) remarks.Add(FindingLevel.Warn, "trim-corner", where, text);
         if (said is not (null or TrimCorner.Mitred or TrimCorner.Piece) || saidNext is not (null or TrimCorner.Mitred or TrimCorner.Piece)) return;
         var piece = StripCorner.Piece(corner, first, second);
         if (piece is not null && said != TrimCorner.Mitred && saidNext != TrimCorner.Mitred) return;
-        if (said == TrimCorner.Piece || saidNext == TrimCorner.Piece)
+        if (said != TrimCorner.Mitred && saidNext != TrimCorner.Mitred && (said == TrimCorner.Piece || saidNext == TrimCorner.Piece))
         {
             remarks.Add(FindingLevel.Warn, "trim-corner", where, corner.IsSquare
                 ? "A corner piece is asked for and none is to be had for this corner: the nearest that can be had is a mitre."
@@ -33,6 +25,35 @@ internal static class CornerRemarks
 
         Mitre(remarks, where, corner, one, first, next, second);
     }
+
+    /// <summary>What two strips say of the corner of two walls at which they end as <paramref name="end"/> says.</summary>
+    public static void OfWalls(TrimRemarks remarks, Strip left, Strip right, TrimCorner? said, TrimCorner? saidNext, TrimEnd end)
+    {
+        // In an inner corner neither end shows: who covers whom is then no question.
+        var text = end == TrimEnd.Hidden && said is TrimCorner.Covers or TrimCorner.Butts && said == saidNext ? null : Disagreement(said, saidNext, $"that of {left.Face.Face.Name}", "the mitre was followed");
+        if (text is null && end != TrimEnd.CornerPiece && (said == TrimCorner.Piece || saidNext == TrimCorner.Piece))
+        {
+            text = end == TrimEnd.Mitre
+                ? "A corner piece is asked for and none is to be had for this corner: the nearest that can be had is a mitre."
+                : "A corner piece is asked for and none is to be had for this corner. It is left out; neither end shows there.";
+        }
+
+        if (text is not null) remarks.Add(FindingLevel.Warn, "trim-corner", $"{left.Face.Face.Name}, {left.Edge.Name} and {right.Face.Face.Name}, {right.Edge.Name}", text);
+    }
+
+    /// <summary>Two wishes that cannot both be had, with what was followed (<see cref="StripCorner"/>); null for none.</summary>
+    private static string? Disagreement(TrimCorner? said, TrimCorner? saidNext, string one, string mitre) => (said, saidNext) switch
+    {
+        (null, _) or (_, null) => null,
+        (TrimCorner.Covers, TrimCorner.Covers) => $"Both trims are to cover the other; {one} is taken to.",
+        (TrimCorner.Butts, TrimCorner.Butts) => $"Both trims are to butt against the other; {one} is taken to cover.",
+        (TrimCorner.Mitred, TrimCorner.Piece) or (TrimCorner.Piece, TrimCorner.Mitred) => "One of the two trims is to be mitred and the other to end at a corner piece; the mitre was followed.",
+        (TrimCorner.Mitred, TrimCorner.Covers or TrimCorner.Butts) or (TrimCorner.Covers or TrimCorner.Butts, TrimCorner.Mitred) =>
+            $"One of the two trims is to be mitred and the other is not; {mitre}.",
+        (TrimCorner.Piece, TrimCorner.Covers or TrimCorner.Butts) or (TrimCorner.Covers or TrimCorner.Butts, TrimCorner.Piece) =>
+            "One of the two trims is to end at a corner piece and the other is not; the one that is not was followed.",
+        _ => null,
+    };
 
     /// <summary>A return that finds another trim in its way.</summary>
     public static void Returns(TrimRemarks remarks, Strip strip)

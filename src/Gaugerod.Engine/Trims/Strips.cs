@@ -71,7 +71,7 @@ internal static class Strips
         }
     }
 
-    private static bool OnCorner(Strip strip, bool atRight) => strip.Edge.Kind == EdgeKind.OutsideCorner && strip.Edge.To.Y > strip.Edge.From.Y == atRight;
+    private static bool OnCorner(Strip strip, bool atRight) => strip.Edge.Kind == EdgeKind.OutsideCorner && strip.Edge.Hand == (atRight ? Hand.Right : Hand.Left);
 
     // The chords of an arc have one name and follow each other.
     private static bool IsChord(List<FieldEdge> ring, int i) =>

@@ -96,7 +96,8 @@ internal static class TrimWays
         var most = JointPlacing.GreatestStagger(line) ?? 0;
         // Without a stagger said, what is taken instead must not look like a slip either.
         var taken = asked.Stagger is null ? Best(line, TrimJoints.Staggered, null, remarks.Tape) : JointPlacing.Best(line, TrimJoints.Staggered, Math.Min(twice, most));
-        if (taken is not null && twice > most)
+        // Where no joint of the field is beside it a stagger is kept by any arrangement; what fails is the other thing asked.
+        if (taken is not null && twice > most && line.Beside.Count > 0)
         {
             var tight = taken.Middles.MinBy(middle => line.Beside.Min(joint => Math.Abs(middle - joint.Middle)));
             var place = strip.At(TrimLine.Half(tight) - strip.Begin.Long, strip.Edge.Joint.Steps);
@@ -113,6 +114,13 @@ internal static class TrimWays
                 TrimJoints.Repeating => "No arrangement repeats as the field does",
                 _ => "No arrangement is alike from both ends",
             };
+            // It may be had, only not so far off.
+            if (asked.Stagger is { } far && JointPlacing.Best(line, asked.Joints, 0) is not null)
+            {
+                var nearer = JointPlacing.Greatest(0, twice, less => JointPlacing.Best(line, asked.Joints, less) is not null);
+                what += $" and keeps every joint {remarks.Say(far)} from those of the field (so arranged they keep {LengthText.Down(Length.FromSteps(nearer / 2), remarks.Tape)})";
+            }
+
             var nearest = taken is null ? "" : Stagger(taken, line) is { } off ? $"; the nearest is staggered, {LengthText.Down(off, remarks.Tape)} off" : "; there is no joint of the field beside it";
             remarks.Add(FindingLevel.Warn, "trim-joints", where, $"{what} with pieces from {remarks.Say(strip.Product.Least)} to {remarks.Say(strip.Product.Stock)}{nearest}.");
         }

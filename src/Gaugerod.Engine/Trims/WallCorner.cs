@@ -12,13 +12,15 @@ internal static class WallCorner
         for (var i = 0; i < left.Count; i++)
         {
             if (EndAt(left[i], atRight: true) is not { } one) continue;
+            var height = Height(left[i], atRight: true);
             var others = Enumerable.Range(0, right.Count).Where(k => EndAt(right[k], atRight: false) is { } end && end.Meets.Kind == one.Meets.Kind)
-                .OrderBy(k => (Height(right[k]) - Height(left[i])).Abs()).ToList();
-            if (others.Count == 0 || (Height(right[others[0]]) - Height(left[i])).Abs() >= left[i].Product.Width) continue;
+                .OrderBy(k => (Height(right[k], atRight: false) - height).Abs()).ToList();
+            if (others.Count == 0 || (Height(right[others[0]], atRight: false) - height).Abs() >= left[i].Product.Width) continue;
             var (k, other) = (others[0], EndAt(right[others[0]], atRight: false)!.Value);
             var (end, next) = Meet(left[i], one, right[k], other);
             (end, next) = (Told(end, right[k]), Told(next, left[i]));
-            if (end.End is TrimEnd.Mitre or TrimEnd.CornerPiece or TrimEnd.Covers) remarks.Heights(left[i], right[k], Height(left[i]), Height(right[k]));
+            if (end.End is TrimEnd.Mitre or TrimEnd.CornerPiece or TrimEnd.Covers) remarks.Heights(left[i], right[k], height, Height(right[k], atRight: false));
+            CornerRemarks.OfWalls(remarks, left[i], right[k], Asked(left[i], atRight: true), Asked(right[k], atRight: false), end.End);
             (left[i], right[k]) = (With(left[i], end, atRight: true), With(right[k], next, atRight: false));
         }
     }
@@ -54,14 +56,14 @@ internal static class WallCorner
     /// <summary>A corner piece belongs to the strip beyond the corner, too.</summary>
     private static StripEnd Told(StripEnd end, Strip beyond) => end.End == TrimEnd.CornerPiece ? end with { RoundWall = (beyond.Face.Face.Name, beyond.Edge) } : end;
 
-    /// <summary>Round a field its outer ring is run counter-clockwise: up its right side, down its left one.</summary>
+    /// <summary>The end at the corner towards a neighbour; null for none. The sides of an opening are no corners of the wall, whatever their kind.</summary>
     private static StripEnd? EndAt(Strip strip, bool atRight)
     {
         foreach (var end in new[] { strip.Begin, strip.End })
         {
             // What goes on round the corner by itself, or meets a bar on it, meets nothing beyond.
             if (end.End is not (TrimEnd.Stop or TrimEnd.StopPiece or TrimEnd.Hidden)) continue;
-            if (end.Meets.Kind is EdgeKind.InsideCorner or EdgeKind.OutsideCorner && end.Meets.To.Y > end.Meets.From.Y == atRight) return end;
+            if (end.Meets.Kind is EdgeKind.InsideCorner or EdgeKind.OutsideCorner && end.Meets.Hand == (atRight ? Hand.Right : Hand.Left)) return end;
         }
 
         return null;
@@ -70,5 +72,6 @@ internal static class WallCorner
     private static Strip With(Strip strip, StripEnd end, bool atRight) =>
         EndAt(strip, atRight) == strip.Begin ? strip with { Begin = end } : strip with { End = end };
 
-    private static Length Height(Strip strip) => Length.FromSteps((strip.Edge.From.Y + strip.Edge.To.Y).Steps / 2) + strip.Face.Face.Raised;
+    /// <summary>How high a strip stands at the corner; one that rakes stands elsewhere at its middle.</summary>
+    private static Length Height(Strip strip, bool atRight) => (EndAt(strip, atRight) == strip.Begin ? strip.Edge.From.Y : strip.Edge.To.Y) + strip.Face.Face.Raised;
 }

@@ -47,7 +47,7 @@ internal static class TrimReader
         foreach (var (reach, field) in new[] { (outside, "outside"), (inside, "inside") })
         {
             // What reaches no further than the trim is wide leaves a hole in the corner.
-            if (reach < width && fields[field] is { } entered) Said(values, entered, reach.Value, $"at least the trim's width, {LengthText.Finer(width.Value, values.Tape)}", width.Value);
+            if (reach < width && fields[field] is { } entered) Said(values, entered, reach.Value, $"at least the trim's width, {LengthText.Finer(width.Value, values.Tape)}", Up(width.Value, values.Tape));
         }
 
         return (name, name is null || kind is not { } of || stock is not { } length || width is not { } wide ? null : new TrimProduct(name, of, length, wide, joint, least)
@@ -96,17 +96,26 @@ internal static class TrimReader
         var corner = values.Word(fields["corner"], Words.TrimCorners) ?? both;
         var turned = fields.Length("return", LengthRange.TrimLength);
         if (turned is not { } asked || product is null || fields["return"] is not { } entered) return new(corner, turned);
-        if (asked > product.Stock)
+        var longest = values.Tape.Down(product.Stock);
+        var shortest = Up(product.Thickness + Length.FromSteps(1), values.Tape);
+        if (product.IsWorked || longest < shortest)
         {
-            Said(values, entered, asked, $"no more than the trim's length, {LengthText.Finer(product.Stock, values.Tape)}", product.Stock);
+            values.Log.AddSaid(entered, "a return", product.IsWorked ? "none of an edge that is worked on the tiles" : "none of a trim that is no longer than it is thick", "leave it out");
+        }
+        else if (asked > product.Stock)
+        {
+            Said(values, entered, asked, $"no more than the trim's length, {LengthText.Finer(product.Stock, values.Tape)}", longest);
         }
         else if (asked <= product.Thickness)
         {
-            Said(values, entered, asked, $"more than the trim's thickness, {LengthText.Finer(product.Thickness, values.Tape)}, which its mitre takes", product.Thickness + values.Tape.Mark);
+            Said(values, entered, asked, $"more than the trim's thickness, {LengthText.Finer(product.Thickness, values.Tape)}, which its mitre takes", shortest);
         }
 
         return new(corner, turned);
     }
+
+    /// <summary>The first mark from a length up: what is said as the nearest must do.</summary>
+    private static Length Up(Length length, Tape tape) => tape.Down(length) is var down && down < length ? down + tape.Mark : down;
 
     private static void Said(Values values, Entry entry, Length found, string expected, Length nearest) =>
         values.Log.AddSaid(entry, LengthText.Finer(found, values.Tape), expected, LengthText.Nearest(nearest, values.Tape), [Engine.Mend.Of(entry.Path, nearest, values.Tape)]);

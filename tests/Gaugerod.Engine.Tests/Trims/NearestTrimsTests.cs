@@ -47,6 +47,43 @@ public sealed class NearestTrimsTests
         Assert.True(refused > 40, $"{refused} lines were refused");
     }
 
+    /// <summary>Beside one wide tile no joint of the field stands. Two pieces of at least 90 mm and a joint of 3 fill 191, where one ends on a mitre that takes 8: 98 and 90, which are not alike.</summary>
+    [Fact]
+    public void A_line_beside_no_joint_that_cannot_be_alike_from_both_ends_is_said_and_planned_all_the_same()
+    {
+        var product = Bullnose with { Stock = Mm(100), Least = Mm(90), Width = Mm(8) };
+        var job = Job(
+            Ring.Of(new Box(Gaugerod.Plane.Measure.Length.Zero, Gaugerod.Plane.Measure.Length.Zero, Mm(194), Mm(600))),
+            [new("foot", EdgeKind.Floor), new("right", EdgeKind.InsideCorner), Trimmed("head", product, TrimJoints.Centred, Mm(2)), Trimmed("left", product, TrimJoints.Free)], [], product,
+            new("tile", Mm(3000), Mm(147), Mm(8)), Mm(3), new BondRequest.Grid(Lay.Level));
+        var plan = Planner.Plan(job);
+        Assert.Equal(("head", 0), (plan.Trims.Lines[0].Edge, plan.Trims.Lines[0].Beside.Count));
+        Assert.Equal(
+            "No arrangement is alike from both ends with pieces from 90 mm to 100 mm; there is no joint of the field beside it.",
+            Assert.Single(plan.Findings, finding => finding.Where == "wall, head" && finding.Level == FindingLevel.Warn).Text);
+        Assert.Equal([Mm(90), Mm(98)], plan.Trims.Lines[0].Pieces.Select(piece => piece.Length).Order());
+    }
+
+    /// <summary>403 mm of two pieces, 200 and 200, with their joint near the only one of the field; three of at least 150 do not go in. Alone, either can be had.</summary>
+    [Fact]
+    public void A_line_alike_from_both_ends_that_does_not_keep_its_stagger_is_said_with_the_stagger_that_it_keeps()
+    {
+        var product = Bullnose with { Stock = Mm(300), Least = Mm(150) };
+        var job = Job(
+            Ring.Of(new Box(Gaugerod.Plane.Measure.Length.Zero, Gaugerod.Plane.Measure.Length.Zero, Mm(409), Mm(600))),
+            [new("foot", EdgeKind.Floor), new("right", EdgeKind.InsideCorner), Trimmed("head", product, TrimJoints.Centred, Mm(30)), new("left", EdgeKind.InsideCorner)], [], product,
+            new("tile", Mm(213), Mm(147), Mm(8)), Mm(3), new BondRequest.Grid(Lay.Level));
+        var plan = Planner.Plan(job);
+        var beside = Assert.Single(plan.Trims.Lines[0].Beside);
+        var off = (beside - Gaugerod.Plane.Measure.Length.FromSteps(Mm(403).Steps / 2)).Abs();
+        Assert.True(off < Mm(30));
+        Assert.StartsWith(
+            $"No arrangement is alike from both ends and keeps every joint 30 mm from those of the field (so arranged they keep {LengthText.Down(off, Tape.Millimetres)})",
+            Said(plan, "trim-joints")!.Text, StringComparison.Ordinal);
+        Assert.Null(Said(Planner.Plan(With(job, asked => asked with { Stagger = off })), "trim-joints"));
+        Assert.True(plan.Trims.Lines[0].Ways[0].Stagger >= Mm(30));
+    }
+
     /// <summary>A trim of 195 mm along the head; a wall so narrow that a line is one to five pieces long.</summary>
     private static Gen<Job> Wall((int From, int To) stagger, (int From, int To) least) =>
         from width in Gen.Int[260, 1100]

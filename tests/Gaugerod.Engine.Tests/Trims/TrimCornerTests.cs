@@ -180,11 +180,18 @@ public sealed class TrimCornerTests
         Assert.Equal((cuts, line.Length), (line.Ways[0].Cuts, line.Pieces[^1].To));
     }
 
-    [Fact]
-    public void Two_that_both_want_to_cover_are_told_of()
+    [Theory]
+    [InlineData(TrimCorner.Covers, TrimCorner.Covers, "Both trims are to cover the other; right is taken to.", TrimEnd.Covers)]
+    [InlineData(TrimCorner.Butts, TrimCorner.Butts, "Both trims are to butt against the other; right is taken to cover.", TrimEnd.Covers)]
+    [InlineData(TrimCorner.Mitred, TrimCorner.Butts, "One of the two trims is to be mitred and the other is not; the one that is not was followed.", TrimEnd.Covers)]
+    [InlineData(TrimCorner.Mitred, TrimCorner.Piece, "One of the two trims is to be mitred and the other to end at a corner piece; the mitre was followed.", TrimEnd.Mitre)]
+    [InlineData(TrimCorner.Piece, TrimCorner.Covers, "One of the two trims is to end at a corner piece and the other is not; the one that is not was followed.", TrimEnd.Butts)]
+    [InlineData(TrimCorner.Piece, null, "A corner piece is asked for and none is to be had for this corner: the nearest that can be had is a mitre.", TrimEnd.Mitre)]
+    public void Two_trims_that_do_not_agree_are_told_of_and_it_is_said_what_was_followed(TrimCorner? right, TrimCorner? head, string said, TrimEnd end)
     {
-        var plan = Plan(new("foot", EdgeKind.Floor), Trimmed("right", Bullnose, TrimJoints.Free, null, TrimCorner.Covers), Trimmed("head", Bullnose, TrimJoints.Free, null, TrimCorner.Covers), []);
-        Assert.Equal("Both trims are to cover the other; right is taken to.", Assert.Single(plan.Findings, finding => finding.Rule == "trim-corner").Text);
+        var plan = Plan(new("foot", EdgeKind.Floor), Trimmed("right", Bullnose, TrimJoints.Free, null, right), Trimmed("head", Bullnose, TrimJoints.Free, null, head), []);
+        Assert.Equal(said, Assert.Single(plan.Findings, finding => finding.Rule == "trim-corner").Text);
+        Assert.Equal(end, plan.Lines.Single(line => line.Edge == "right").End);
     }
 
     [Fact]

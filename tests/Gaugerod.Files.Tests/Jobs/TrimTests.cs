@@ -74,6 +74,31 @@ public sealed class TrimTests
         Assert.Contains(Samples.Messages(Job.Replace(old, changed, StringComparison.Ordinal)), message => message.Contains(said, StringComparison.Ordinal));
     }
 
+    /// <summary>Sizes that no mark of the tape has; the last is one that has no mark of its own, 30.2 mm.</summary>
+    [Theory]
+    [InlineData("\"width\": \"3\"", "\"width\": \"30.2 mm\", \"outside\": \"10 mm\"", "trims[0].outside: ", "\"1 1/4\"")]
+    [InlineData("\"length\": \"11 7/8\", \"width\": \"3\"", "\"length\": \"300.9 mm\", \"width\": \"3\"", "right.return: ", "\"11 13/16\"")]
+    public void The_nearest_size_of_a_trim_is_one_that_is_taken(string old, string changed, string place, string nearest)
+    {
+        var returns = place.StartsWith("right", StringComparison.Ordinal);
+        var text = Job.Replace(old, changed, StringComparison.Ordinal);
+        if (returns) text = text.Replace("\"joints\": \"staggered\" }", "\"joints\": \"staggered\", \"right\": { \"return\": \"400 mm\" } }", StringComparison.Ordinal);
+        var message = Assert.Single(Samples.Messages(text));
+        Assert.Contains(place, message, StringComparison.Ordinal);
+        Assert.Contains($"Nearest: {nearest.Trim('"')} in.", message, StringComparison.Ordinal);
+        Read(text.Replace(returns ? "\"400 mm\"" : "\"10 mm\"", nearest, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("\"kind\": \"mitred edge\"", "expected none of an edge that is worked on the tiles. Nearest: leave it out.")]
+    [InlineData("\"kind\": \"bullnose\", \"length\": \"60 mm\", \"width\": \"3\", \"thickness\": \"61 mm\", \"least\": \"1\"", "expected none of a trim that is no longer than it is thick. Nearest: leave it out.")]
+    public void A_return_that_no_length_would_do_for_is_to_be_left_out(string trim, string said)
+    {
+        var text = Job.Replace("\"kind\": \"bullnose\", \"length\": \"11 7/8\", \"width\": \"3\", \"joint\": \"1/8\", \"least\": \"2\", \"thickness\": \"3/8\"", trim, StringComparison.Ordinal)
+            .Replace("\"joints\": \"staggered\" }", "\"joints\": \"staggered\", \"right\": { \"return\": \"2\" } }", StringComparison.Ordinal);
+        Assert.Contains(said, Assert.Single(Samples.Messages(text)), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_plan_says_every_line_and_is_valid_against_its_schema()
     {
