@@ -11,6 +11,7 @@ namespace Gaugerod.Engine.Cutting;
 /// <param name="fences">What the fence is set to.</param>
 internal sealed class CutPlanMaker(Product product, Sequence<Piece> pieces, Fences fences)
 {
+    private readonly Dictionary<string, Piece> _byId = pieces.ToDictionary(piece => piece.Id, StringComparer.Ordinal);
     private readonly List<(int First, Func<int, CutTile> Lay)> _tiles = [];
     private readonly List<PairingProof> _pairings = [];
     private readonly List<WeighingProof> _weighings = [];
@@ -20,17 +21,15 @@ internal sealed class CutPlanMaker(Product product, Sequence<Piece> pieces, Fenc
     /// <summary>The least number of tiles known so far.</summary>
     public int Least { get; private set; }
 
-    /// <summary>What the plan costs.</summary>
-    public CuttingCost Cost
+    /// <summary>What the plan costs: the settings are those it lists, the cuts those against them.</summary>
+    public CuttingCost Cost(Tape tape)
     {
-        get
-        {
-            var tiles = _laid;
-            var cuts = tiles.SelectMany(tile => tile.Cuts).ToList();
-            var laidBy = tiles.Sum(tile => Math.Max(0, tile.Cuts.Select(cut => cut.Fence).Distinct().Count() - 1));
-            var left = tiles.SelectMany(tile => tile.Left).Count(fences.IsKept);
-            return new(tiles.Count, cuts.Select(cut => cut.Fence).Distinct().Count(), laidBy, cuts.Count, left);
-        }
+        var cuts = _laid.SelectMany(tile => tile.Cuts).Count() + _laid.Where(tile => tile.Cuts.Count == 0).SelectMany(Alone).Sum(piece => piece.Cuts.Count);
+        var laidBy = _laid.Sum(tile => Math.Max(0, tile.Cuts.Select(cut => cut.Fence).Distinct().Count() - 1));
+        var left = _laid.SelectMany(tile => tile.Left).Count(fences.IsKept);
+        return new(_laid.Count, SawSettings.Of(product, pieces, _laid, tape, fences).Settings.Count, laidBy, cuts, left);
+
+        IEnumerable<Piece> Alone(CutTile tile) => tile.Pieces.Select(piece => _byId[piece.Id]).Where(piece => piece.Kind != PieceKind.Full && SawSettings.AgainstAFence(piece, tape));
     }
 
     /// <summary>A piece that takes a tile to itself in any plan.</summary>

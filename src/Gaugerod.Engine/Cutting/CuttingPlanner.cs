@@ -79,7 +79,7 @@ internal static class CuttingPlanner
         }
 
         foreach (var _ in fewest.LayOut().Concat(simple.LayOut())) yield return null;
-        var (one, other) = (fewest.Cost, simple.Cost);
+        var (one, other) = (fewest.Cost(tape), simple.Cost(tape));
         var chosen = aims.IsSimple ? simple.Made(tape) with { LowerBound = fewest.Least } : fewest.Made(tape);
         yield return chosen with { Fewest = one, Simple = other };
     }

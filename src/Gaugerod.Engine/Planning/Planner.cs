@@ -73,6 +73,7 @@ public static class Planner
                     runs.Add(plan);
                     var facts = Facts(job, plan, sofar.HasUnderHalf);
                     findings.AddRange(RunRules.Findings(facts));
+                    findings.AddRange(FenceRules.Findings(job.Cutting.Fence, facts));
                     findings.AddRange(ShaveRules.Findings(plan.Request.Name, plan.Faces.SelectMany(face => face.Pieces).ToSequence(), job.Tape));
                     findings.AddRange(FoldRules.Findings(plan.Faces.Select(face => (face.Face, face.Pieces)), facts));
                     findings.AddRange(ZoneRules.Findings(ZonesOf(job, plan.Request), facts.Product, plan.Request.Bond, facts.Joint, job.EdgeJoint, job.Tape));

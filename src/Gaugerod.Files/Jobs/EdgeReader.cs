@@ -40,6 +40,12 @@ internal static class EdgeReader
         Only(fields, edge, "finish", EdgeKind.OutsideCorner);
         Only(fields, edge, "lap", EdgeKind.InsideCorner);
         if (edge.Trim > Length.Zero || edge.Trimmed is not null) Only(fields, edge, "trim", EdgeKind.Free, EdgeKind.OutsideCorner);
+
+        // There the tiles' own rounded sides run to the corner: a strip of trim would stand off the wall.
+        if (edge is { Kind: EdgeKind.OutsideCorner, Finish: CornerFinish.BullnoseOver, Trimmed: not null } && fields["trim"] is { } strip)
+        {
+            fields.Values.Log.AddSaid(strip, "a trim at a corner whose finish is \"bullnose over\"", "it only where a strip stands on the corner", "leave it out, or say the finish \"profile\"");
+        }
     }
 
     private static void Only(Fields fields, Edge edge, string name, params EdgeKind[] kinds)

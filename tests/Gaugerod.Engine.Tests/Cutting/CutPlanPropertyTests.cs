@@ -30,6 +30,9 @@ public sealed class CutPlanPropertyTests
                 Assert.Equal(Enumerable.Range(1, plan.Bought), plan.Tiles.Select(t => t.Number));
                 Assert.True(plan.LowerBound <= plan.Bought);
 
+                // What the way taken is said to cost is what is listed.
+                Assert.Equal((plan.Bought, plan.Settings.Count), (plan.Fewest!.Tiles, plan.Fewest.Settings));
+
                 // Read in the order given: each tile's first piece is the first not yet cut.
                 var place = pieces.Select((p, i) => (p.Id, i)).ToDictionary(p => p.Id, p => p.i, StringComparer.Ordinal);
                 var firsts = plan.Tiles.Select(t => place[t.Pieces[0].Id]).ToArray();

@@ -68,6 +68,7 @@ public sealed class TrimTests
     [InlineData("\"width\": \"3\", ", "", "trims[0].width: found nothing, expected a length such as \"2\".")]
     [InlineData("\"name\": \"liner\"", "\"name\": \"bullnose\"", "found \"bullnose\", which is taken, expected a name of its own among the trims.")]
     [InlineData("\"head\": { \"kind\": \"free\", \"trim\": { \"of\": \"bullnose\", \"joints\"", "\"head\": { \"kind\": \"ceiling\", \"trim\": { \"of\": \"bullnose\", \"joints\"", "found \"trim\" at an edge of kind \"ceiling\"")]
+    [InlineData("\"right\": { \"kind\": \"outside corner\", \"finish\": \"mitre\" }", "\"right\": { \"kind\": \"outside corner\", \"finish\": \"bullnose over\", \"trim\": { \"of\": \"bullnose\" } }", "Nearest: leave it out, or say the finish \"profile\".")]
     public void What_cannot_be_meant_is_said_with_the_nearest_that_can(string old, string changed, string said)
     {
         Assert.Equal(2, Job.Split(old).Length);
