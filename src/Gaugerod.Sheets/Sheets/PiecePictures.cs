@@ -9,6 +9,9 @@ public sealed class PiecePictures
 {
     private const double Width = 62, Tallest = 74;
 
+    /// <summary>Above the topmost size, whose figures stand higher than its row.</summary>
+    private const double Head = 1.4;
+
     private readonly Figures _figures;
     private readonly Dictionary<string, (RunPlan Run, FacePlan Face, Piece Piece)> _pieces;
 
@@ -47,8 +50,8 @@ public sealed class PiecePictures
         var of = OnFace(piece);
         var height = PieceSketch.HeightOf(of, Width, Tallest, _figures);
         var pen = new Pen();
-        PieceSketch.Draw(pen, of, new(0, 0, Width, height), _figures);
-        return new(Width, height, $"Piece {piece}", Words(piece).Replace('\n', ' '), pen.Marks);
+        PieceSketch.Draw(pen, of, new(0, Head, Width, height), _figures);
+        return new(Width, height + Head, $"Piece {piece}", Words(piece).Replace('\n', ' '), pen.Marks);
     }
 
     // One at a time: what is to be said of thousands takes a phone too long.

@@ -33,7 +33,7 @@ internal sealed record PieceSaid(string Number, string Size, string What, IReadO
         var tape = plan.Job.Tape;
         var line = part.Line;
         var trim = plan.Job.Trims.First(trim => string.Equals(trim.Name, line.Product, StringComparison.Ordinal));
-        var (reach, where) = (part.Corner?.Reach ?? part.Piece!.Length, $"{line.Product}, {line.Face}, {line.Edge}");
+        var (reach, where) = (part.Corner?.Reach ?? part.Piece!.Length, $"{line.Product}, {TrimWords.Where(line)}");
         return new(
             part.Id,
             $"{LengthText.DownBare(reach, tape)} × {LengthText.Nearest(trim.Width, tape)}",
