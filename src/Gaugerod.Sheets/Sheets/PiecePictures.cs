@@ -33,13 +33,13 @@ public sealed class PiecePictures
     /// <exception cref="KeyNotFoundException">The plan has no such piece.</exception>
     public string Words(string piece) => CutWords.Of(OnFace(piece), _figures);
 
-    /// <summary>The box around a piece, width by height, with fractions set as fractions and the unit said once.</summary>
+    /// <summary>The box around a piece as its picture shows it, width by height, with fractions set as fractions and the unit said once.</summary>
     /// <param name="piece">The piece's number.</param>
     /// <exception cref="KeyNotFoundException">The plan has no such piece.</exception>
     public string Size(string piece)
     {
-        var of = _pieces[piece].Piece;
-        return Fractions.Set($"{_figures.Cut(of.Width)} × {_figures.Cut(of.Height)} {_figures.Unit}");
+        var box = _pieces[piece].Piece.Upright.Bounds;
+        return Fractions.Set($"{_figures.Cut(box.Width)} × {_figures.Cut(box.Height)} {_figures.Unit}");
     }
 
     /// <summary>The piece in its tile with the sizes that are marked on it, 62 mm wide and not to a round scale.</summary>

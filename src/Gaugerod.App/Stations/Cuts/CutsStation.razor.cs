@@ -39,7 +39,15 @@ public sealed partial class CutsStation : ComponentBase
 
     private PiecePictures Pictures => _pictures ??= new(Desk.Plan!);
 
-    private string Size(Piece piece) => $"{LengthText.DownBare(piece.Width, Desk.Plan!.Job.Tape)} × {LengthText.Down(piece.Height, Desk.Plan.Job.Tape)}";
+    // As it lies at the saw and in its picture, not as a turned bond lays it on the wall.
+    private string Size(Piece piece) => $"{LengthText.DownBare(piece.Upright.Bounds.Width, Desk.Plan!.Job.Tape)} × {LengthText.Down(piece.Upright.Bounds.Height, Desk.Plan.Job.Tape)}";
+
+    /// <summary>What the fence is set to for a piece that has a tile to itself; of one that shares a tile the cuts are listed in order.</summary>
+    private IEnumerable<string> Fences(Piece piece) =>
+        from @group in Groups
+        where @group.Fence is not null && @group.Pieces.Contains(piece)
+        let comesOut = @group.ComesOut(Desk.Plan!, piece)
+        select @group.Title + (comesOut.Length == 0 ? "" : "; " + comesOut);
 
     /// <summary>What is said of a piece in the list: its size, how it is cut, and which tile it comes from.</summary>
     private string Said(CutGroup group, Piece piece)

@@ -21,7 +21,7 @@ internal sealed record PieceSaid(string Number, string Size, string What, IReadO
         var kind = PieceWords.Of(piece.Kind);
         return new(
             piece.Id,
-            $"{LengthText.DownBare(piece.Width, tape)} × {LengthText.Down(piece.Height, tape)}",
+            $"{LengthText.DownBare(piece.Upright.Bounds.Width, tape)} × {LengthText.Down(piece.Upright.Bounds.Height, tape)}",
             string.Create(CultureInfo.InvariantCulture, $"{char.ToUpperInvariant(kind[0])}{kind[1..]}, {piece.Face}, course {piece.Course}"),
             piece.Kind == PieceKind.Full ? [] : pictures.Words(piece.Id).Split('\n'),
             SourceTile.Of(plan, piece));
