@@ -1,7 +1,7 @@
 namespace Gaugerod.Engine.Lines;
 
 /// <summary>Says the names of edges as one says them on the wall.</summary>
-internal static class EdgeWords
+public static class EdgeWords
 {
     /// <summary><c>bench.left</c> of north as <c>the left side of the bench on north</c>.</summary>
     public static string Of(string face, string edge)

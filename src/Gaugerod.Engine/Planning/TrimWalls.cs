@@ -32,7 +32,7 @@ internal static class TrimWalls
     public static Func<TrimStock, IEnumerable<OrderLine>> Orders(Job job) => stock =>
     {
         var unit = job.Trims.First(trim => string.Equals(trim.Name, stock.Product, StringComparison.Ordinal)).ByBar ? "bar" : "piece";
-        var basis = string.Create(CultureInfo.InvariantCulture, $"{stock.Bought} in the trim plan, where {(stock.LowerBound == stock.Bought ? "no fewer would do" : $"{stock.LowerBound} might do")}");
+        var basis = string.Create(CultureInfo.InvariantCulture, $"{stock.Bought} by the trim plan; {(stock.LowerBound == stock.Bought ? "no fewer would do" : $"{stock.LowerBound} might do")}");
         return stock.CornerPieces.Select(piece => Line($"{stock.Product}, {Named(piece)}", piece.Count, "piece", Basis(piece))).Prepend(Line(stock.Product, stock.Bought, unit, basis));
     };
 

@@ -143,9 +143,10 @@ internal static class TrimWays
             (_, { } off) => $"no joint nearer than {LengthText.Narrowest(off, remarks.Tape)} to one of the field",
             _ => "no joint of the field beside it",
         };
-        var ends = lengths.Count == 1 ? "" : $", ends {remarks.Say(lengths[0])} and {remarks.Say(lengths[^1])}";
+        // Left and right with the finished side up; rounded down as they are cut.
+        var ends = lengths.Count == 1 ? "" : $", left end {LengthText.Down(lengths[^1], remarks.Tape)}, right end {LengthText.Down(lengths[0], remarks.Tape)}; " + (strip.Product.Joint > Length.Zero ? $"joints of {remarks.Say(strip.Product.Joint)}" : "set without a joint");
         return new(joints, found.Cost.Cuts, found.Cost.Trimmed, lengths, joints == TrimJoints.InLine && stagger is not null ? Length.Zero : stagger, string.Create(
-            CultureInfo.InvariantCulture, $"{keeps}; {Count(found.Cost.Cuts, "cut")}, {found.Cost.Trimmed} of {Count(found.Cost.Pieces, "piece")} trimmed{ends}; joints of {remarks.Say(strip.Product.Joint)}"));
+            CultureInfo.InvariantCulture, $"{keeps}; {Count(found.Cost.Cuts, "cut")}, {found.Cost.Trimmed} of {Count(found.Cost.Pieces, "piece")} trimmed{ends}"));
     }
 
     private static string Count(int number, string what) => string.Create(CultureInfo.InvariantCulture, $"{number} {what}{(number == 1 ? "" : "s")}");

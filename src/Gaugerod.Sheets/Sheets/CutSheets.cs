@@ -1,6 +1,7 @@
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
+using Gaugerod.Plane.Measure;
 using Gaugerod.Sheets.Drawings;
 
 namespace Gaugerod.Sheets.Sheets;
@@ -30,20 +31,22 @@ internal static class CutSheets
     private static void Settings(Flow flow, SheetBook book, ProductCutting cutting, IReadOnlyDictionary<string, PieceOnFace> pieces)
     {
         if (cutting.Settings.Count == 0) return;
-        var blocks = cutting.Settings.SelectMany(s => Setting(s, flow.Width, book.Figures, pieces)).ToList();
+        var blocks = cutting.Settings.SelectMany(s => Setting(s, flow.Width, book, pieces)).ToList();
         var key = Block.Words("The fence stands this far from the blade; the factory side goes against the fence. Width and height are the tile's as it stands on the wall. A piece with two cuts stands under both. Tick each as it is cut." + (cutting.Tiles.Any(t => t.Box is not null) ? " A small number: the box its tile is taken from." : ""), flow.Width, ink: Ink.Quiet, after: 1);
         flow.Add(Block.Together(Block.Heading("By saw setting", flow.Width), key), blocks, Block.Heading("By saw setting, continued", flow.Width));
         flow.Add(Block.Gap(5));
     }
 
     /// <summary>One setting; a long one goes on in a second block with the fence said again.</summary>
-    private static IEnumerable<Block> Setting(SawSetting setting, double width, Figures figures, IReadOnlyDictionary<string, PieceOnFace> pieces)
+    private static IEnumerable<Block> Setting(SawSetting setting, double width, SheetBook book, IReadOnlyDictionary<string, PieceOnFace> pieces)
     {
+        var figures = book.Figures;
         var columns = (int)((width - FenceWidth) / Cell);
         const int rows = 8;
         foreach (var (part, i) in setting.Pieces.Chunk(columns * rows).DefaultIfEmpty([]).Select((p, i) => (p, i)))
         {
             var parts = i == 0 && setting.Parts.Count > 0 ? $"Parts {(setting.Parts.Count == 1 ? "tile" : "tiles")} {string.Join(", ", setting.Parts.Select(number => Figures.Number(number)))}: see the shared tiles." : "";
+            parts = $"{Shorter(setting, part, book, pieces)} {parts}".Trim();
             var height = Math.Max(11.2, (((part.Length + columns - 1) / columns) * Row) + 4) + (parts.Length > 0 ? 4.5 : 0);
             yield return new(height, (pen, x, y) =>
             {
@@ -55,6 +58,15 @@ internal static class CutSheets
                 pen.Line(x, y + height, x + width, y + height, Stroke.Rule);
             });
         }
+    }
+
+    /// <summary>Where sizes share a setting: by how much the larger ones come out short, so that nobody takes it for a slip.</summary>
+    private static string Shorter(SawSetting setting, IEnumerable<string> part, SheetBook book, IReadOnlyDictionary<string, PieceOnFace> pieces)
+    {
+        var (tape, within) = (book.Plan.Job.Tape, book.Plan.Job.Cutting.Fence);
+        var most = part.Where(pieces.ContainsKey).SelectMany(id => pieces[id].Piece.Cuts).Select(cut => tape.Down(cut.Least) - setting.Fence)
+            .Where(over => over > Length.Zero && over <= within).Append(Length.Zero).Max();
+        return most == Length.Zero ? "" : $"Sizes share this setting: some come out up to {book.Figures.NearWithUnit(most)} short.";
     }
 
     /// <summary>A box to tick with what it stands for, and a small number after it.</summary>

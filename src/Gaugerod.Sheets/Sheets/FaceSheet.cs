@@ -131,7 +131,7 @@ internal static class FaceSheet
         var parts = WallTrims.Of(planned);
         var keys = new List<(string Words, Fill Fill, Stroke Edge)>();
         if (parts.Count == 0 || parts.Any(part => part is { IsCut: false, Corner: null })) keys.Add(("trim", Fill.Fixture, Stroke.FixtureEdge));
-        if (parts.Any(part => part.IsCut)) keys.Add(("trim, cut", Fill.Fixture, Stroke.CutEdge));
+        if (parts.Any(part => part.IsCut)) keys.Add(("trim, cut", Fill.Straight, Stroke.CutEdge));
         if (parts.FirstOrDefault(part => part.Corner is not null) is { } corner) keys.Add(("corner piece or stop", TrimPicture.FillOf(corner), TrimPicture.EdgeOf(corner.IsCut)));
         foreach (var (words, fill, edge) in keys)
         {

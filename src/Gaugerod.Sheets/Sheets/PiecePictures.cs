@@ -9,6 +9,9 @@ public sealed class PiecePictures
 {
     private const double Width = 62, Tallest = 74;
 
+    /// <summary>Above the topmost size, whose figures stand higher than its row.</summary>
+    private const double Head = 1.4;
+
     private readonly Figures _figures;
     private readonly Dictionary<string, (RunPlan Run, FacePlan Face, Piece Piece)> _pieces;
 
@@ -30,13 +33,13 @@ public sealed class PiecePictures
     /// <exception cref="KeyNotFoundException">The plan has no such piece.</exception>
     public string Words(string piece) => CutWords.Of(OnFace(piece), _figures);
 
-    /// <summary>The box around a piece, width by height, with fractions set as fractions and the unit said once.</summary>
+    /// <summary>The box around a piece as its picture shows it, width by height, with fractions set as fractions and the unit said once.</summary>
     /// <param name="piece">The piece's number.</param>
     /// <exception cref="KeyNotFoundException">The plan has no such piece.</exception>
     public string Size(string piece)
     {
-        var of = _pieces[piece].Piece;
-        return Fractions.Set($"{_figures.Cut(of.Width)} × {_figures.Cut(of.Height)} {_figures.Unit}");
+        var box = _pieces[piece].Piece.Upright.Bounds;
+        return Fractions.Set($"{_figures.Cut(box.Width)} × {_figures.Cut(box.Height)} {_figures.Unit}");
     }
 
     /// <summary>The piece in its tile with the sizes that are marked on it, 62 mm wide and not to a round scale.</summary>
@@ -47,8 +50,8 @@ public sealed class PiecePictures
         var of = OnFace(piece);
         var height = PieceSketch.HeightOf(of, Width, Tallest, _figures);
         var pen = new Pen();
-        PieceSketch.Draw(pen, of, new(0, 0, Width, height), _figures);
-        return new(Width, height, $"Piece {piece}", Words(piece).Replace('\n', ' '), pen.Marks);
+        PieceSketch.Draw(pen, of, new(0, Head, Width, height), _figures);
+        return new(Width, height + Head, $"Piece {piece}", Words(piece).Replace('\n', ' '), pen.Marks);
     }
 
     // One at a time: what is to be said of thousands takes a phone too long.

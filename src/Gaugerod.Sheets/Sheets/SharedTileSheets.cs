@@ -111,5 +111,5 @@ internal static class SharedTileSheets
 
     private static string Size(PieceInTile piece, Figures figures) => $"{figures.Cut(piece.At.Bounds.Width)} × {figures.Cut(piece.At.Bounds.Height)}";
 
-    private static string Turn(int quarters) => quarters switch { 0 => "", 2 => ", half round", _ => ", quarter" };
+    private static string Turn(int quarters) => quarters switch { 0 => "", 2 => ", ½ turn", _ => ", ¼ turn" };
 }

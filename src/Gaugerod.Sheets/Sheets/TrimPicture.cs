@@ -27,8 +27,8 @@ internal sealed class TrimPicture(FaceMap map, Pen pen, IReadOnlyList<PlannedTri
     /// <summary>A piece to be sawn looks like a cut tile.</summary>
     public static Stroke EdgeOf(bool isCut) => isCut ? Stroke.CutEdge : Stroke.FixtureEdge;
 
-    /// <summary>A corner piece or a stop stands apart from the pieces of its lines.</summary>
-    public static Fill FillOf(TrimPart part) => part.Corner is null ? Fill.Fixture : Fill.Paper;
+    /// <summary>What is cut is hatched as cut tile is, so that it tells in black and white; a corner piece or a stop stands apart from the pieces of its lines.</summary>
+    public static Fill FillOf(TrimPart part) => part.Corner is not null ? Fill.Paper : part.IsCut ? Fill.Straight : Fill.Fixture;
 
     /// <summary>What stands on a wall, for a person who cannot see it.</summary>
     public static string Describe(Plan plan, string wall) => string.Concat(WallTrims.Lines(plan, wall).Select(line =>

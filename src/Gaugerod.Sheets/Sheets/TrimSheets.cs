@@ -22,7 +22,7 @@ internal static class TrimSheets
         }
 
         flow.Add(Block.Words(Count(book, product), flow.Width, after: 1.5));
-        flow.Add(Block.Words($"Pieces are seen with the finished side up and the field below them, lengths to the long point of a mitre. Marks beneath a strip: the joints of the field. A small number: which {Unit(product)} of stock it comes from.", flow.Width, ink: Ink.Quiet, after: 3));
+        flow.Add(Block.Words($"{TrimWords.Key} Marks beneath a strip: the joints of the field. A small number: which {Unit(product)} of stock it comes from.", flow.Width, ink: Ink.Quiet, after: 3));
         foreach (var line in lines) Line(flow, line, lines, product, book.Figures);
     }
 
@@ -40,7 +40,7 @@ internal static class TrimSheets
 
     private static void Line(Flow flow, PlannedTrim line, List<PlannedTrim> lines, TrimProduct product, Figures figures)
     {
-        var name = $"{line.Face}, {line.Edge}";
+        var name = TrimWords.Where(line);
         if (line.Pieces.Count == 0)
         {
             flow.Add(Block.Together(Block.Heading(name, flow.Width), Block.Words("No piece fits here: see the findings.", flow.Width, after: 3)));
@@ -117,7 +117,7 @@ internal static class TrimSheets
     private static void Worked(Flow flow, PlannedTrim line, TrimProduct product)
     {
         var what = product.Kind == TrimKind.MitredEdge ? "Mitre the edge of these tiles" : "Cut the edge of these tiles back behind and ease it";
-        var name = $"{line.Face}, {line.Edge}";
+        var name = TrimWords.Where(line);
         var rows = line.Pieces.Chunk((int)(flow.Width / Cell)).Select(part => new Block(Row, (pen, x, y) =>
         {
             for (var n = 0; n < part.Length; n++) CutSheets.Tick(pen, x + (n * Cell), y + 0.8, part[n].Id);

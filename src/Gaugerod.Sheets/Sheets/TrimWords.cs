@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Trims;
 
@@ -17,6 +18,16 @@ public static class TrimWords
         TrimJoints.Unbroken => "none",
         _ => throw new ArgumentOutOfRangeException(nameof(joints), joints, "No word for these joints."),
     };
+
+    /// <summary>How left, right and lengths are meant wherever pieces are listed.</summary>
+    public const string Key = "Pieces are seen with the finished side up and the field below them, lengths to the long point of a mitre.";
+
+    /// <summary>Where a line stands: <c>north, head</c>; <c>north, the left side of the window</c>.</summary>
+    public static string Where(PlannedTrim line)
+    {
+        ArgumentNullException.ThrowIfNull(line);
+        return $"{line.Face}, {(line.Edge.Contains('.', StringComparison.Ordinal) ? EdgeWords.Of(line.Edge) : line.Edge)}";
+    }
 
     /// <summary>What a corner piece is.</summary>
     public static string Of(CornerPiece piece)

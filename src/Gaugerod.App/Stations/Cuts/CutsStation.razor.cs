@@ -11,7 +11,8 @@ namespace Gaugerod.App.Stations.Cuts;
 public sealed partial class CutsStation : ComponentBase
 {
     private Plan? _plan;
-    private List<(string Title, List<Piece> Pieces)> _groups = [];
+    private List<CutGroup> _groups = [];
+    private Dictionary<string, string> _sources = [];
     private PiecePictures? _pictures;
 
     [CascadingParameter]
@@ -20,13 +21,14 @@ public sealed partial class CutsStation : ComponentBase
     [Inject]
     internal Whereabouts Where { get; set; } = null!;
 
-    private List<(string Title, List<Piece> Pieces)> Groups
+    private List<CutGroup> Groups
     {
         get
         {
             if (ReferenceEquals(_plan, Desk.Plan)) return _groups;
             (_plan, _pictures) = (Desk.Plan, null);
-            return _groups = _plan is null ? [] : [.. GroupsOf(_plan)];
+            _sources = _plan is null ? [] : CutGroup.Sources(_plan);
+            return _groups = _plan is null ? [] : [.. CutGroup.Of(_plan)];
         }
     }
 
@@ -37,22 +39,22 @@ public sealed partial class CutsStation : ComponentBase
 
     private PiecePictures Pictures => _pictures ??= new(Desk.Plan!);
 
-    private static IEnumerable<(string Title, List<Piece> Pieces)> GroupsOf(Plan plan)
+    // As it lies at the saw and in its picture, not as a turned bond lays it on the wall.
+    private string Size(Piece piece) => $"{LengthText.DownBare(piece.Upright.Bounds.Width, Desk.Plan!.Job.Tape)} × {LengthText.Down(piece.Upright.Bounds.Height, Desk.Plan.Job.Tape)}";
+
+    /// <summary>What the fence is set to for a piece that has a tile to itself; of one that shares a tile the cuts are listed in order.</summary>
+    private IEnumerable<string> Fences(Piece piece) =>
+        from @group in Groups
+        where @group.Fence is not null && @group.Pieces.Contains(piece)
+        let comesOut = @group.ComesOut(Desk.Plan!, piece)
+        select @group.Title + (comesOut.Length == 0 ? "" : "; " + comesOut);
+
+    /// <summary>What is said of a piece in the list: its size, how it is cut, and which tile it comes from.</summary>
+    private string Said(CutGroup group, Piece piece)
     {
-        var pieces = plan.Runs.SelectMany(run => run.Faces).SelectMany(face => face.Pieces).ToDictionary(piece => piece.Id, StringComparer.Ordinal);
-        foreach (var product in plan.Cutting)
-        {
-            foreach (var setting in product.Settings)
-            {
-                var title = $"Fence {LengthText.Down(setting.Fence, plan.Job.Tape)}, measured along the {(setting.Across ? "width" : "height")}";
-                yield return (title, [.. setting.Pieces.Select(id => pieces[id])]);
-            }
-
-            if (product.ByHand.Count > 0) yield return ("Marked by hand", [.. product.ByHand.Select(id => pieces[id])]);
-        }
+        var comesOut = group.ComesOut(Desk.Plan!, piece);
+        return Size(piece) + (piece.Kind == PieceKind.Straight ? "" : ", " + PieceWords.Of(piece.Kind)) + (comesOut.Length == 0 ? "" : ", " + comesOut);
     }
-
-    private string Size(Piece piece) => $"{LengthText.DownBare(piece.Width, Desk.Plan!.Job.Tape)} × {LengthText.Down(piece.Height, Desk.Plan.Job.Tape)}";
 
     /// <summary>The names of pieces ticked off that this plan does not have, or not of that size.</summary>
     private List<string> Gone

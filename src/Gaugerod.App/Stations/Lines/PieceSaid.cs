@@ -21,7 +21,7 @@ internal sealed record PieceSaid(string Number, string Size, string What, IReadO
         var kind = PieceWords.Of(piece.Kind);
         return new(
             piece.Id,
-            $"{LengthText.DownBare(piece.Width, tape)} × {LengthText.Down(piece.Height, tape)}",
+            $"{LengthText.DownBare(piece.Upright.Bounds.Width, tape)} × {LengthText.Down(piece.Upright.Bounds.Height, tape)}",
             string.Create(CultureInfo.InvariantCulture, $"{char.ToUpperInvariant(kind[0])}{kind[1..]}, {piece.Face}, course {piece.Course}"),
             piece.Kind == PieceKind.Full ? [] : pictures.Words(piece.Id).Split('\n'),
             SourceTile.Of(plan, piece));
@@ -33,7 +33,7 @@ internal sealed record PieceSaid(string Number, string Size, string What, IReadO
         var tape = plan.Job.Tape;
         var line = part.Line;
         var trim = plan.Job.Trims.First(trim => string.Equals(trim.Name, line.Product, StringComparison.Ordinal));
-        var (reach, where) = (part.Corner?.Reach ?? part.Piece!.Length, $"{line.Product}, {line.Face}, {line.Edge}");
+        var (reach, where) = (part.Corner?.Reach ?? part.Piece!.Length, $"{line.Product}, {TrimWords.Where(line)}");
         return new(
             part.Id,
             $"{LengthText.DownBare(reach, tape)} × {LengthText.Nearest(trim.Width, tape)}",
