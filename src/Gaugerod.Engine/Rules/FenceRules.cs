@@ -1,4 +1,4 @@
-using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Rules;

@@ -1,4 +1,4 @@
-using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Rules;
 using Gaugerod.Engine.Tests.Cutting;
 using Gaugerod.Plane.Measure;
