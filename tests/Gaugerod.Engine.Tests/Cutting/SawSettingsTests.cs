@@ -2,6 +2,7 @@ using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
 using static Gaugerod.Engine.Tests.Cutting.Make;
 
 namespace Gaugerod.Engine.Tests.Cutting;
@@ -53,6 +54,23 @@ public sealed class SawSettingsTests
     {
         var tile = Tile(600, 300);
         Assert.Equal(["A1"], Of(Straight(tile, "A1", TileSide.Right, Length.FromSteps(3199))).ByHand);
+    }
+
+    [Fact]
+    public void A_strip_from_the_middle_of_a_tile_is_sawn_at_two_settings_and_not_marked_by_hand()
+    {
+        var tile = Tile(600, 300);
+        var whole = Whole(tile, "A1");
+        var strip = whole with
+        {
+            Kind = PieceKind.Shaped,
+            Outline = Ring.Of(whole.Cell with { Bottom = whole.Cell.Bottom + Mm(40), Top = whole.Cell.Top - Mm(60) }),
+            Cuts = [new(TileSide.Bottom, Mm(260), Mm(260), Length.Zero, Mm(600), "sill"), new(TileSide.Top, Mm(240), Mm(240), Length.Zero, Mm(600), "head")],
+        };
+        var plan = CuttingPlanner.Plan(tile, [strip], Tape.Millimetres);
+        Assert.Empty(plan.ByHand);
+        Assert.All(plan.Settings, setting => Assert.Equal(["A1"], setting.Pieces));
+        Assert.Equal(Mm(200), plan.Settings[^1].Fence);
     }
 
     private static (Sequence<SawSetting> Settings, Sequence<string> ByHand) Of(params Piece[] pieces) =>
