@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Pieces;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
@@ -44,6 +45,23 @@ public sealed record SawSetting(Length Fence, bool Across, Sequence<string> Piec
 {
     /// <summary>The numbers of tiles that are parted at it, where that gives no piece its size yet.</summary>
     public Sequence<int> Parts { get; init; } = [];
+
+    /// <summary>By how much a piece listed here comes out short, where sizes share the setting; zero where it comes out as asked.</summary>
+    /// <param name="piece">The piece.</param>
+    /// <param name="tape">The tape the fence is set by.</param>
+    /// <param name="within">How far sizes that share a setting may differ.</param>
+    public Length Short(Piece piece, Tape tape, Length within)
+    {
+        // A strip from the middle of a tile is sawn at its own size.
+        if (!SawSettings.AgainstAFence(piece, tape)) return Length.Zero;
+        var most = Length.Zero;
+        foreach (var cut in piece.Cuts)
+        {
+            if (tape.Down(cut.Least) - Fence is var over && over <= within) most = Length.Max(most, over);
+        }
+
+        return most;
+    }
 }
 
 /// <summary>
@@ -109,6 +127,9 @@ public sealed record ProductCutting(
 {
     /// <summary>Whether the bound is met.</summary>
     public bool Proved => Bought == LowerBound;
+
+    /// <summary>Whether no plan under the same rules takes fewer tiles than <see cref="Fewest"/>: "fewest" is said flatly only then.</summary>
+    public bool FewestIsProved => Fewest?.Tiles == LowerBound;
 
     /// <summary>The arguments behind the bound where pieces of every kind share.</summary>
     public Sequence<WeighingProof> Weighings { get; init; } = [];

@@ -17,6 +17,7 @@ internal sealed class CutPlanMaker(Product product, Sequence<Piece> pieces, Fenc
     private readonly List<WeighingProof> _weighings = [];
     private readonly List<CutTile> _laid = [];
     private int _alone;
+    private (Sequence<SawSetting> Settings, Sequence<string> ByHand)? _atSaw;
 
     /// <summary>The least number of tiles known so far.</summary>
     public int Least { get; private set; }
@@ -27,7 +28,7 @@ internal sealed class CutPlanMaker(Product product, Sequence<Piece> pieces, Fenc
         var cuts = _laid.SelectMany(tile => tile.Cuts).Count() + _laid.Where(tile => tile.Cuts.Count == 0).SelectMany(Alone).Sum(piece => piece.Cuts.Count);
         var laidBy = _laid.Sum(tile => Math.Max(0, tile.Cuts.Select(cut => cut.Fence).Distinct().Count() - 1));
         var left = _laid.SelectMany(tile => tile.Left).Count(fences.IsKept);
-        return new(_laid.Count, SawSettings.Of(product, pieces, _laid, tape, fences).Settings.Count, laidBy, cuts, left);
+        return new(_laid.Count, AtSaw(tape).Settings.Count, laidBy, cuts, left);
 
         IEnumerable<Piece> Alone(CutTile tile) => tile.Pieces.Select(piece => _byId[piece.Id]).Where(piece => piece.Kind != PieceKind.Full && SawSettings.AgainstAFence(piece, tape));
     }
@@ -70,7 +71,9 @@ internal sealed class CutPlanMaker(Product product, Sequence<Piece> pieces, Fenc
     public ProductCutting Made(Tape tape)
     {
         var tiles = _laid;
-        var (settings, byHand) = SawSettings.Of(product, pieces, tiles, tape, fences);
+        var (settings, byHand) = AtSaw(tape);
         return new(product.Name, tiles.ToSequence(), tiles.Count, Least, _pairings.ToSequence(), settings, byHand) { Weighings = _weighings.ToSequence(), Alone = _alone };
     }
+
+    private (Sequence<SawSetting> Settings, Sequence<string> ByHand) AtSaw(Tape tape) => _atSaw ??= SawSettings.Of(product, pieces, _laid, tape, fences);
 }

@@ -42,7 +42,7 @@ internal static class SawSettings
             var own = tile.Pieces.Select(piece => piece.Id).ToHashSet(StringComparer.Ordinal);
             foreach (var cut in tile.Cuts)
             {
-                if (at.Any(setting => setting.Key.Fence == cut.Fence && setting.Value.Pieces.Exists(own.Contains))) continue;
+                if (Gives(cut.Fence, true, own) || Gives(cut.Fence, false, own)) continue;
                 var list = Under(cut.Fence, cut.Upright).Parts;
                 if (!list.Contains(tile.Number)) list.Add(tile.Number);
             }
@@ -53,6 +53,8 @@ internal static class SawSettings
             .ThenByDescending(f => f.Key.Across)
             .Select(f => new SawSetting(f.Key.Fence, f.Key.Across, f.Value.Pieces.ToSequence()) { Parts = f.Value.Parts.ToSequence() });
         return (settings.ToSequence(), byHand.ToSequence());
+
+        bool Gives(Length fence, bool across, HashSet<string> own) => at.TryGetValue((fence, across), out var lists) && lists.Pieces.Exists(own.Contains);
 
         static void List(List<string> list, string id)
         {

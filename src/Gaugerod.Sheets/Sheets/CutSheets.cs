@@ -63,9 +63,7 @@ internal static class CutSheets
     /// <summary>Where sizes share a setting: by how much the larger ones come out short, so that nobody takes it for a slip.</summary>
     private static string Shorter(SawSetting setting, IEnumerable<string> part, SheetBook book, IReadOnlyDictionary<string, PieceOnFace> pieces)
     {
-        var (tape, within) = (book.Plan.Job.Tape, book.Plan.Job.Cutting.Fence);
-        var most = part.Where(pieces.ContainsKey).SelectMany(id => pieces[id].Piece.Cuts).Select(cut => tape.Down(cut.Least) - setting.Fence)
-            .Where(over => over > Length.Zero && over <= within).Append(Length.Zero).Max();
+        var most = part.Where(pieces.ContainsKey).Select(id => setting.Short(pieces[id].Piece, book.Plan.Job.Tape, book.Plan.Job.Cutting.Fence)).Append(Length.Zero).Max();
         return most == Length.Zero ? "" : $"Sizes share this setting: some come out up to {book.Figures.NearWithUnit(most)} short.";
     }
 

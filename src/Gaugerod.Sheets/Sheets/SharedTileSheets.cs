@@ -39,7 +39,7 @@ internal static class SharedTileSheets
     private static string Ways(ProductCutting cutting)
     {
         if (cutting.Fewest is not { } fewest || cutting.Simple is not { } simple || fewest == simple) return "";
-        return $"{(fewest.Tiles == cutting.LowerBound ? "Fewest tiles" : "Fewest tiles found")}: {Cost(fewest)}. Simple at the saw, where no part waits but a corner piece between its own two cuts: {Cost(simple)}.";
+        return $"{(cutting.FewestIsProved ? "Fewest tiles" : "Fewest tiles found")}: {Cost(fewest)}. Simple at the saw, where no part waits but a corner piece between its own two cuts: {Cost(simple)}.";
 
         static string Cost(CuttingCost cost) =>
             Figures.Count(cost.Tiles, "tile", "tiles")

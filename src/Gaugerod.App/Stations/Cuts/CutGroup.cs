@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Plane.Measure;
@@ -7,10 +8,9 @@ namespace Gaugerod.App.Stations.Cuts;
 
 /// <summary>What is cut at one setting of the fence, or marked by hand.</summary>
 /// <param name="Title">Its heading.</param>
-/// <param name="Fence">The setting; null where it is marked by hand.</param>
-/// <param name="Parts">The tiles that are parted at it and give no piece its size yet.</param>
+/// <param name="Setting">The setting; null where it is marked by hand.</param>
 /// <param name="Pieces">The pieces.</param>
-internal sealed record CutGroup(string Title, Length? Fence, IReadOnlyList<int> Parts, List<Piece> Pieces)
+internal sealed record CutGroup(string Title, SawSetting? Setting, List<Piece> Pieces)
 {
     /// <summary>The groups of a plan in the order they are cut; of several tiles each is named.</summary>
     public static IEnumerable<CutGroup> Of(Plan plan)
@@ -22,22 +22,20 @@ internal sealed record CutGroup(string Title, Length? Fence, IReadOnlyList<int> 
             foreach (var setting in product.Settings)
             {
                 var title = $"Fence {LengthText.Down(setting.Fence, plan.Job.Tape)}, measured along the {(setting.Across ? "width" : "height")}{of}";
-                yield return new(title, setting.Fence, setting.Parts, [.. setting.Pieces.Select(id => pieces[id])]);
+                yield return new(title, setting, [.. setting.Pieces.Select(id => pieces[id])]);
             }
 
-            if (product.ByHand.Count > 0) yield return new("Marked by hand" + of, null, [], [.. product.ByHand.Select(id => pieces[id])]);
+            if (product.ByHand.Count > 0) yield return new("Marked by hand" + of, null, [.. product.ByHand.Select(id => pieces[id])]);
         }
     }
 
     /// <summary>Which tiles are only parted here, in words; empty for none.</summary>
-    public string Parting => Parts.Count == 0 ? "" : $"Parts {Numbers(Parts)}: the cuts in order are with the pieces of {(Parts.Count == 1 ? "that tile" : "those tiles")}.";
+    public string Parting => Setting is not { Parts: { Count: > 0 } parts } ? "" : $"Parts {Numbers(parts)}: the cuts in order are with the pieces of {(parts.Count == 1 ? "that tile" : "those tiles")}.";
 
     /// <summary>What a piece comes out as where the setting is that of a smaller one; empty where it comes out as asked.</summary>
     public string ComesOut(Plan plan, Piece piece)
     {
-        if (Fence is not { } fence) return "";
-        var shorter = piece.Cuts.Select(cut => plan.Job.Tape.Down(cut.Least)).Any(size => size > fence && size - fence <= plan.Job.Cutting.Fence);
-        return shorter ? $"comes out {LengthText.Down(fence, plan.Job.Tape)}" : "";
+        return Setting is { } setting && setting.Short(piece, plan.Job.Tape, plan.Job.Cutting.Fence) > Length.Zero ? $"comes out {LengthText.Down(setting.Fence, plan.Job.Tape)}" : "";
     }
 
     /// <summary>Tiles by their numbers: <c>tile 4</c>, <c>tiles 4, 7</c>.</summary>

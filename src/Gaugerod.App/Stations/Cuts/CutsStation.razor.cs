@@ -45,7 +45,7 @@ public sealed partial class CutsStation : ComponentBase
     /// <summary>What the fence is set to for a piece that has a tile to itself; of one that shares a tile the cuts are listed in order.</summary>
     private IEnumerable<string> Fences(Piece piece) =>
         from @group in Groups
-        where @group.Fence is not null && @group.Pieces.Contains(piece)
+        where @group.Setting is not null && @group.Pieces.Contains(piece)
         let comesOut = @group.ComesOut(Desk.Plan!, piece)
         select @group.Title + (comesOut.Length == 0 ? "" : "; " + comesOut);
 
