@@ -91,7 +91,7 @@ internal sealed class TileFill
         for (var i = 0; i < at.To && !Ends(at, i); i++)
         {
             var below = Down(at, i);
-            if (below.N > 0 && at.Count < 2)
+            if (below.N > 0 && at.Count < 3)
             {
                 foreach (var _ in Slowly(below)) yield return true;
             }
