@@ -4,6 +4,7 @@ using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Patterns;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Surveys;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Engine.Trims;
 using Gaugerod.Plane;
@@ -73,6 +74,9 @@ public sealed record Plan(
 
     /// <summary>The lines of trim beside the fields; default none.</summary>
     public TrimPlan Trims { get; init; } = new([], [], []);
+
+    /// <summary>What became of the readings of the faces that were surveyed. Default none.</summary>
+    public Sequence<WeighedSurvey> Surveys { get; init; } = [];
 
     /// <summary>What the job left open by a range, and where each is to be built. Default none.</summary>
     public Sequence<ToBuild> ToBuild { get; init; } = [];

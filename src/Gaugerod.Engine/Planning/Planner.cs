@@ -133,6 +133,7 @@ public static class Planner
         {
             Boxes = boxes.ToSequence(),
             Trims = trims,
+            Surveys = ready.Runs.SelectMany(run => run.Surveys).DistinctBy(survey => survey.Face, StringComparer.Ordinal).ToSequence(),
             ToBuild = Planning.ToBuild.All(asked, job).ToSequence(),
         });
     }

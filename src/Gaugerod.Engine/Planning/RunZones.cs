@@ -42,6 +42,6 @@ internal static class RunZones
         Sequence<Finding> findings = [.. finished.Findings, .. remarks.Findings];
         return remarks.Faults.Count > 0
             ? new([], findings, remarks.Faults.ToSequence())
-            : new(parts.Select(part => part.Face).ToSequence(), findings, []) { Strips = strips ? parts.Select(part => part.Turn).ToSequence() : [] };
+            : new(parts.Select(part => part.Face).ToSequence(), findings, []) { Strips = strips ? parts.Select(part => part.Turn).ToSequence() : [], Surveys = finished.Surveys };
     }
 }

@@ -31,6 +31,9 @@ internal static class EdgeChecks
     {
         switch (face.Shape)
         {
+            case FaceShape.Surveyed surveyed:
+                for (var i = 0; i < surveyed.Edges.Count; i++) yield return (surveyed.Edges[i], surveyed.Edges[i].Name, $"{path}.{Numbered("edges", i)}");
+                break;
             case FaceShape.Outline outline:
                 var own = EdgeSpans.Once(outline.Edges);
                 for (var i = 0; i < own.Count; i++) yield return (own[i], own[i].Name, $"{path}.{Numbered("edges", i)}");

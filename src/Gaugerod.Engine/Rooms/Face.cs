@@ -32,6 +32,11 @@ public abstract record FaceShape
     /// <param name="LevelLine">How high above the lowest left corner's level (y = 0) the run's level line crosses this face. Default zero.</param>
     public sealed record Outline(Ring Ring, Sequence<Edge> Edges, Length LevelLine) : FaceShape;
 
+    /// <summary>By its corners and what was read between them.</summary>
+    /// <param name="Survey">What was read.</param>
+    /// <param name="Edges">One for each side, the first from the first corner to the second.</param>
+    public sealed record Surveyed(FaceSurvey Survey, Sequence<Edge> Edges) : FaceShape;
+
     /// <summary>By readings of a wall with four sides.</summary>
     /// <param name="Readings">What was read.</param>
     /// <param name="Foot">The lower edge, where no fixture stands.</param>

@@ -17,6 +17,7 @@ internal static class FaceDrawing
         var (outline, levelLine) = face.Shape switch
         {
             FaceShape.Read wall => Draw(face.Name, path, wall, remarks),
+            FaceShape.Surveyed surveyed => Draw(face.Name, path, surveyed, remarks),
             FaceShape.Outline given => (Draw(face.Name, path, given, remarks), given.LevelLine == default ? null : given.LevelLine),
             _ => throw new ArgumentException("A face is given by readings or by its corners.", nameof(numbered)),
         };
@@ -41,6 +42,16 @@ internal static class FaceDrawing
         var sides = given.Edges.Select((edge, i) => new Side(edge, edge.Name, Hand.Neither, $"{path}.{Path("edges", edges[i])}")).ToSequence();
         var ring = RingDrawing.Draw(name, path, given.Ring, sides, remarks);
         return ring is null ? null : Hands.Of(ring);
+    }
+
+    private static (DrawnRing? Outline, Length? LevelLine) Draw(string name, string path, FaceShape.Surveyed surveyed, Remarks remarks)
+    {
+        var survey = SurveyToOutline.Draw(surveyed.Survey, new(name, path, remarks.Tape));
+        remarks.Findings.AddRange(survey.Findings);
+        remarks.Faults.AddRange(survey.Faults);
+        if (survey is not { Outline: { } ring, Weighed: { } weighed }) return (null, null);
+        remarks.Surveys.Add(weighed);
+        return (Draw(name, path, new FaceShape.Outline(ring, surveyed.Edges, survey.LevelLine ?? Length.Zero), remarks), survey.LevelLine);
     }
 
     private static DrawnRing? Draw(Opening opening, string path, Remarks remarks)

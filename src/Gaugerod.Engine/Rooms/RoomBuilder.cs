@@ -58,8 +58,8 @@ internal static class RoomBuilder
             LevelLine = struck - raised[k],
             OutlineNames = faces[k].Outline.Sides.Select(side => side.Name).ToSequence(),
         });
-        yield return new(finished.ToSequence(), remarks.Findings.ToSequence(), []);
+        yield return new(finished.ToSequence(), remarks.Findings.ToSequence(), []) { Surveys = remarks.Surveys.ToSequence() };
 
-        FinishedRun Refused() => new([], remarks.Findings.ToSequence(), remarks.Faults.ToSequence());
+        FinishedRun Refused() => new([], remarks.Findings.ToSequence(), remarks.Faults.ToSequence()) { Surveys = remarks.Surveys.ToSequence() };
     }
 }

@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Surveys;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 
@@ -26,6 +27,9 @@ internal sealed record FinishedRun(Sequence<FinishedFace> Faces, Sequence<Findin
 {
     /// <summary>How far each face is turned from level, where they are the strips of a border and each is laid by itself; else none.</summary>
     public Sequence<Angle> Strips { get; init; } = [];
+
+    /// <summary>What became of the readings of those faces that were surveyed.</summary>
+    public Sequence<WeighedSurvey> Surveys { get; init; } = [];
 }
 
 /// <summary>Gathers what is to be said about a run.</summary>
@@ -38,6 +42,9 @@ internal sealed class Remarks(Tape tape)
     public List<Fault> Faults { get; } = [];
 
     public List<Finding> Findings { get; } = [];
+
+    /// <summary>What became of the readings of surveyed faces.</summary>
+    public List<WeighedSurvey> Surveys { get; } = [];
 
     public string Say(Length length) => LengthText.Nearest(length, Tape);
 

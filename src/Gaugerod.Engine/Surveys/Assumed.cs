@@ -17,13 +17,15 @@ internal static class Assumed
         foreach (var assumed in Likely(corners, start, isWall))
         {
             if (rank == network.Free.Length) break;
-            var with = network.With(assumed);
-            var more = Rank(with, start);
-            if (more > rank) (network, rank) = (with, more);
+            if (!SaysMore(network, assumed, start)) continue;
+            (network, rank) = (network.With(assumed), rank + 1);
         }
 
         return network;
     }
+
+    /// <summary>Whether a reading would settle something that is still open.</summary>
+    public static bool SaysMore(Network network, in Reading more, double[] start) => Rank(network.With(more), start) > Rank(network, start);
 
     /// <summary>Whether the readings settle every corner.</summary>
     public static bool Settles(Network network, double[] start) => Rank(network, start) == network.Free.Length;

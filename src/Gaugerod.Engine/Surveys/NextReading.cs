@@ -1,15 +1,21 @@
 namespace Gaugerod.Engine.Surveys;
 
+/// <summary>How readings are taken that are still to be taken.</summary>
+/// <param name="Accuracy">Their standard deviation, in mm.</param>
+/// <param name="Whole">What marks on a wall are set out by, in mm: an inch or a centimetre.</param>
+/// <param name="Foot">What three, four and five are counted in, in mm: feet or 30 cm.</param>
+internal readonly record struct Taken(double Accuracy, double Whole, double Foot);
+
 /// <summary>What else to read, of all that a tape can reach.</summary>
 internal static class NextReading
 {
-    /// <summary>A reading that no tape takes from a corner twice: marks a third along a side are told apart from corners and from each other.</summary>
+    /// <summary>Marks a third along a side stand well away from its corners and from what is alike about both.</summary>
     private static readonly double[] Marks = [1 / 3.0, 2 / 3.0];
 
     /// <summary>The reading that tells best which of a few is in error; null where none tells any two apart.</summary>
-    public static Reading? ToTell(Adjusted adjusted, int[] suspects, int corners, double accuracy)
+    public static Reading? ToTell(Adjusted adjusted, int[] suspects, int corners, Taken with)
     {
-        var told = Best(adjusted, corners, accuracy, (along, square) =>
+        var told = Best(adjusted, corners, with, (along, square) =>
         {
             var (alike, worst) = (0.0, 0.0);
             for (var i = 0; i < suspects.Length; i++)
@@ -28,10 +34,10 @@ internal static class NextReading
     }
 
     /// <summary>The reading after which the fewest go unchecked, and a slip must be least to be found; null where nothing is left to read.</summary>
-    public static Reading? ToCheck(Adjusted adjusted, int corners, double accuracy)
+    public static Reading? ToCheck(Adjusted adjusted, int corners, Taken with)
     {
         var all = Enumerable.Range(0, adjusted.Network.Readings.Count).ToArray();
-        return Best(adjusted, corners, accuracy, (along, square) =>
+        return Best(adjusted, corners, with, (along, square) =>
         {
             var (bare, least) = (0.0, 1.0);
             foreach (var reading in all)
@@ -45,10 +51,10 @@ internal static class NextReading
         })?.Reading;
     }
 
-    private static (Reading Reading, double First)? Best(Adjusted adjusted, int corners, double accuracy, Func<double[], double, (double First, double Second)> score)
+    private static (Reading Reading, double First)? Best(Adjusted adjusted, int corners, Taken with, Func<double[], double, (double First, double Second)> score)
     {
         (Reading Reading, (double First, double Second) Score)? best = null;
-        foreach (var reading in InReach(adjusted, corners, accuracy))
+        foreach (var reading in InReach(adjusted, corners, with))
         {
             var along = adjusted.Along(reading);
             var scored = score(along, LeastSquares.Dot(along, along));
@@ -65,8 +71,9 @@ internal static class NextReading
     /// Corner to corner first, then three-four-five at a corner, then where two strings cross, then from marks on sides. Only the
     /// strings tell four sides and two diagonals from each other: where they cross hangs on every corner both ways.
     /// </summary>
-    private static IEnumerable<Reading> InReach(Adjusted adjusted, int corners, double accuracy)
+    private static IEnumerable<Reading> InReach(Adjusted adjusted, int corners, Taken with)
     {
+        var accuracy = with.Accuracy;
         var reach = new Reach(adjusted.Places, corners);
         for (var one = 0; one < corners; one++)
         {
@@ -79,11 +86,11 @@ internal static class NextReading
         for (var corner = 0; corner < corners; corner++)
         {
             var (before, after) = ((corner + corners - 1) % corners, (corner + 1) % corners);
-            var unit = Math.Min(300, Math.Min(reach.Side(before) / 3, reach.Side(corner) / 4));
+            var unit = Math.Min(with.Foot, with.Whole * Math.Floor(Math.Min(reach.Side(before) / 3, reach.Side(corner) / 4) / with.Whole));
             yield return new(ReadingOf.Length, new(corner, before, 3 * unit), new(corner, after, 4 * unit), 0, accuracy);
         }
 
-        var marks = Enumerable.Range(0, corners).SelectMany(side => Marks.Select(share => new Spot(side, (side + 1) % corners, share * reach.Side(side)))).ToArray();
+        var marks = Enumerable.Range(0, corners).SelectMany(side => Marks.Select(share => new Spot(side, (side + 1) % corners, with.Whole * Math.Round(share * reach.Side(side) / with.Whole)))).ToArray();
         foreach (var crossing in Strings(reach, corners, [.. Enumerable.Range(0, corners).Select(Spot.At), .. marks], accuracy)) yield return crossing;
         foreach (var mark in marks)
         {

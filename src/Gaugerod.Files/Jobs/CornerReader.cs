@@ -77,7 +77,7 @@ internal static class CornerReader
         }
     }
 
-    private static Point? Place(Entry? entry, Values values)
+    public static Point? Place(Entry? entry, Values values)
     {
         if (entry is null) return null;
         if (entry is not Entry.List { Items: [var x, var y] })

@@ -14,26 +14,28 @@ internal sealed record FaceEntry(string? Name, Face? Face)
     public IReadOnlyList<string?> Zones { get; init; } = [];
 }
 
-/// <summary>Reads a face, given by its outline or by readings.</summary>
+/// <summary>Reads a face, given by its outline, by readings or by a survey.</summary>
 internal static class FaceReader
 {
+    private static readonly string[] Ways = ["outline", "readings", "survey"];
+
     public static FaceEntry Read(Entry entry, Values values, Uniques faceNames)
     {
         if (Fields.Group(entry, values) is not { } group) return new(null, null);
-        var meant = group.Members.Where(m => m.Value.Value is not Entry.Nothing).Select(m => Near.Of(m.Key, ["outline", "readings", "openings"])).ToList();
-        var (outlined, read) = (meant.Contains("outline"), meant.Contains("readings"));
-        if (outlined == read)
+        var meant = group.Members.Where(m => m.Value.Value is not Entry.Nothing).Select(m => Near.Of(m.Key, [.. Ways, "openings"])).Where(m => Ways.Contains(m, StringComparer.Ordinal)).Distinct(StringComparer.Ordinal).ToList();
+        if (meant is not [{ } way])
         {
             values.Log.AddSaid(
-                group, outlined ? "both \"outline\" and \"readings\"" : "neither \"outline\" nor \"readings\"", "one of them",
-                outlined ? "\"readings\" for a wall with four sides, \"outline\" for any other shape" : null);
+                group, meant.Count > 1 ? $"both {Values.AllOf(meant!)}" : "neither \"outline\", \"readings\" nor \"survey\"", "one of them",
+                meant.Count > 1 ? "\"readings\" for a wall with four sides, \"survey\" where more was read, \"outline\" for any other shape" : null);
             return new(group.Members.TryGetValue("name", out var member) ? values.Name(member.Value) : null, null);
         }
 
-        if (Fields.Open(group, outlined ? Forms.OutlineFace : Forms.ReadFace, values) is not { } fields) return new(null, null);
+        var form = way switch { "outline" => Forms.OutlineFace, "readings" => Forms.ReadFace, _ => Forms.SurveyedFace };
+        if (Fields.Open(group, form, values) is not { } fields) return new(null, null);
         var name = faceNames.Take(fields["name"], values);
-        var parts = new Uniques("the face's edges, fixtures, openings and holes", true, outlined ? [] : ["foot", "right", "head", "left"]);
-        var (shape, heights) = outlined ? Outline(fields, parts) : Readings(fields, parts);
+        var parts = new Uniques("the face's edges, fixtures, openings and holes", true, form == Forms.ReadFace ? ["foot", "right", "head", "left"] : []);
+        var (shape, heights) = form == Forms.OutlineFace ? Outline(fields, parts) : form == Forms.ReadFace ? Readings(fields, parts) : Survey(fields, parts);
         var openings = fields.Items("openings").Select(n => OpeningReader.Read(n, values, parts, heights)).ToList();
         var holes = fields.Items("holes").Select(n => Hole(n, values, parts, heights)).ToList();
         var zones = fields.Items("zones").Select(n => ZoneReader.Read(n, values, faceNames, parts, heights)).ToList();
@@ -51,6 +53,14 @@ internal static class FaceReader
         var levelLine = fields.Length("levelLine", LengthRange.Position);
         var heights = new HeightBase(levelLine, fields["levelLine"] is null);
         return (drawn.Ring is null || edges is null || fields["edges"] is null ? null : new FaceShape.Outline(drawn.Ring, drawn.Each(edges), levelLine ?? Length.Zero), heights);
+    }
+
+    private static (FaceShape? Shape, HeightBase Heights) Survey(Fields fields, Uniques parts)
+    {
+        var taken = SurveyReader.Read(fields["survey"], fields.Values);
+        var edges = EdgeListReader.Read(fields, taken.Corners, Forms.FaceEdge, new Edge("", EdgeKind.Free), parts);
+        var heights = taken.Survey is { } survey ? HeightBase.Of(survey) : new(null, Missing: false);
+        return (taken.Survey is null || edges is null || fields["edges"] is null ? null : new FaceShape.Surveyed(taken.Survey, edges), heights);
     }
 
     private static (FaceShape? Shape, HeightBase Heights) Readings(Fields fields, Uniques parts)

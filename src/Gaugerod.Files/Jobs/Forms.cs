@@ -55,6 +55,30 @@ internal static class Forms
         new("name", AName, true), new("readings", "a group { } with width and height", true),
         new("edges", "a group { } with foot, right, head or left"), new("fixtures", "a list [ ]"), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"));
 
+    public static readonly Form SurveyedFace = new(
+        "surveyedFace",
+        new("name", AName, true), new("survey", "a group { } with corners and readings", true), new("edges", "a list with one edge for each side", true),
+        new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"));
+
+    public static readonly Form Survey = new(
+        "survey",
+        new("corners", "a list of names such as [\"A\", \"B\", \"C\", \"D\"]", true), new("readings", "a list of readings such as [{ \"from\": \"A\", \"to\": \"B\", \"is\": \"60 1/4\" }]", true),
+        new("spots", "a list of names such as [\"drain\"]"), new("accuracy", "a group such as { \"tape\": \"1/16\" }"), new("comesOff", "a list such as [{ \"side\": [\"A\", \"B\"], \"is\": \"3/8\" }]"));
+
+    public static readonly Form SurveyCorner = new("surveyCorner", new("name", "a name such as \"D\"", true), new("is", "\"outside corner\""), new("near", "a place [x, y]"));
+
+    public static readonly Form SurveyReading = new(
+        "surveyReading",
+        new("is", ALength, true), new("from", "a corner or a mark"), new("to", "a corner or a mark"), new("held", "\"level\" or \"plumb\""), new("corner", "a corner's name"),
+        new("legs", "two lengths, to the next corner and to the one before [ , ]"), new("side", "two corners [ , ]"), new("strings", "two strings [[ , ], [ , ]]"),
+        new("by", "\"tape\""), new("within", ASmallLength));
+
+    public static readonly Form Mark = new("mark", new("from", "a corner's name", true), new("towards", "a corner's name", true), new("at", ALength, true));
+
+    public static readonly Form Accuracy = new("accuracy", new("tape", ASmallLength), new("laser", ASmallLength), new("level", ASmallLength), new("plumb", ASmallLength));
+
+    public static readonly Form ComesOff = new("comesOff", new("side", "two corners [ , ]", true), new("is", ASmallLength, true), new("within", ASmallLength));
+
     public static readonly Form Readings = new(
         "readings",
         new("width", "a group such as { \"foot\": \"40 1/2\" }", true), new("height", "a group such as { \"left\": \"96\" }", true),

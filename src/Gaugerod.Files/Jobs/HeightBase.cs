@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Surveys;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Files.Jobs;
@@ -16,8 +17,16 @@ internal sealed record HeightBase(Length? Line, bool Missing)
     {
         FaceShape.Read { Readings.LevelLine: { } line } => new(line.Left, Missing: false),
         FaceShape.Outline { LevelLine: var line } when line != Length.Zero => new(line, Missing: false),
+        FaceShape.Surveyed { Survey: var survey } => Of(survey),
         _ => new(null, Missing: true),
     };
+
+    /// <summary>Of a face that was surveyed: where its readings put the line.</summary>
+    public static HeightBase Of(FaceSurvey survey)
+    {
+        var line = SurveyedLine.Height(survey);
+        return new(line, line is null);
+    }
 
     /// <summary>What is added to the heights of a group; nothing where they count from y = 0. Null, and a fault, where there is no line to count from.</summary>
     public Length? Under(Fields fields)

@@ -56,10 +56,11 @@ internal sealed class KnownNames(IReadOnlyList<string?> products, IReadOnlyList<
         var own = face.Shape switch
         {
             FaceShape.Outline outline => outline.Edges.Select(e => e.Name),
+            FaceShape.Surveyed surveyed => surveyed.Edges.Select(e => e.Name),
             FaceShape.Read read =>
                 new[] { read.Foot.Name, read.Right.Name, read.Head.Name, read.Left.Name }
                     .Concat(read.Fixtures.SelectMany(f => new[] { f.Name, f.Name + ".left", f.Name + ".right" })),
-            _ => throw new ArgumentException("A face is given by its outline or by readings.", nameof(face)),
+            _ => throw new ArgumentException("A face is given by its outline, by readings or by a survey.", nameof(face)),
         };
         return own.Concat(face.Openings.SelectMany(o => o.Edges.Select(e => $"{o.Name}.{e.Name}"))).Distinct(StringComparer.Ordinal);
     }

@@ -18,6 +18,7 @@ internal sealed record LengthRange(Length Least, Length Most, string What, strin
     public static readonly LengthRange Kerf = new(Length.Zero, Mm(10), "a kerf", "from 0 to 10 mm");
     public static readonly LengthRange Layer = new(Length.Zero, Mm(100), "a thickness", "from 0 to 100 mm");
     public static readonly LengthRange Tolerance = new(Length.Zero, Mm(50), "a difference", "from 0 to 50 mm");
+    public static readonly LengthRange Accuracy = new(Length.FromSteps(32), Mm(100), "an accuracy", "from 0.01 to 100 mm");
     public static readonly LengthRange Mark = new(Length.FromSteps(320), Length.FromInches(1), "a tape's mark", "from 0.1 mm to 1 in");
     public static readonly LengthRange Size = new(Some, Mm(100_000), "a size", "of more than 0, at most 100 m");
     public static readonly LengthRange Position = new(Mm(-100_000), Mm(100_000), "a distance", "of at most 100 m");

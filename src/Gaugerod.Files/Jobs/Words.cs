@@ -3,6 +3,7 @@ using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Surveys;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Files.Jobs;
@@ -57,6 +58,10 @@ internal static class Words
 
     public static readonly Words<CornerFinish> Finishes = new(
         ("bullnose over", CornerFinish.BullnoseOver), ("bullnose under", CornerFinish.BullnoseUnder), ("mitre", CornerFinish.Mitre), ("profile", CornerFinish.Profile));
+
+    public static readonly Words<bool> SurveyCorners = new(("inside corner", false), ("outside corner", true));
+    public static readonly Words<ReadAs> Held = new(("level", ReadAs.Level), ("plumb", ReadAs.Plumb));
+    public static readonly Words<Instrument> Instruments = new(("tape", Instrument.Tape), ("laser", Instrument.Laser), ("level", Instrument.Level), ("plumb", Instrument.Plumb));
 
     public static readonly Words<bool> FixtureEnds = new(("foot", false), ("head", true));
     public static readonly Words<bool> HeightBases = new(("floor", false), ("level line", true));

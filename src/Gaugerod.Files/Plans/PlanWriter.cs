@@ -31,6 +31,7 @@ public static class PlanWriter
         json.WriteStartObject();
         json.WriteString("format", "gaugerod-plan/1");
         WriteJob(json, plan.Job);
+        json.WriteList("surveys", plan.Surveys, survey => SurveyWriter.Write(json, survey));
         var tiles = new TileNumbers(plan.Cutting);
         json.WriteList("runs", plan.Runs, run => RunWriter.Write(json, run, tiles));
         CuttingWriter.Write(json, plan.Cutting, plan.Boxes);

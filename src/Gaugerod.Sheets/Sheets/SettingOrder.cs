@@ -39,6 +39,7 @@ internal static class SettingOrder
     {
         FaceShape.Read read => [read.Left, read.Right],
         FaceShape.Outline outline => outline.Edges,
+        FaceShape.Surveyed surveyed => surveyed.Edges,
         _ => [],
     };
 }

@@ -62,7 +62,7 @@ public sealed class SlipTests(ITestOutputHelper output)
             var group = Suspects.Of(wrong);
             Assert.Equal([0, 1, 2, 3, 4, 5], group);
 
-            var next = NextReading.ToTell(wrong, group, 4, Rooms.Accuracy);
+            var next = NextReading.ToTell(wrong, group, 4, new(Rooms.Accuracy, 10, 300));
             Assert.NotNull(next);
             var taken = next.Value with { Value = ReadingSlope.Of(next.Value, truth.Places, new double[8]) + (Rooms.Accuracy * TrueRoom.Normal(chance)) };
             var after = Suspects.Of(Adjustment.Of(network.With(taken), truth.Places));

@@ -1,0 +1,49 @@
+using System.Globalization;
+using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.Engine.Surveys;
+
+/// <summary>Refuses a survey that no shape can have.</summary>
+internal static class SurveyFaults
+{
+    /// <summary>A reading that the others put further off than one part in so many, and than this, is no slip of the tape but of the pen: common practice, no source.</summary>
+    private const double Share = 20;
+
+    private const double AlwaysPlausible = 50;
+
+    /// <summary>What is wrong, of readings that enclose nothing or miss each other by far; null where they do.</summary>
+    public static Fault? CannotClose(FaceSurvey survey, Adjusted adjusted, int[] suspects, Ring ring, SurveyWords words, ReadingPlace place)
+    {
+        if (suspects.Length > 0 && suspects.All(i => IsAbsurd(adjusted, i)))
+        {
+            var first = suspects[0];
+            var by = Without(adjusted, first);
+            var read = $"{words.Said(adjusted.Network.Readings[first])}, read as {place.Say(survey.Readings[first].Value)}";
+            var others = suspects.Length == 1 ? "" : $", or another of {string.Join("; ", suspects.Skip(1).Select(i => $"{words.Said(adjusted.Network.Readings[i])}, which by the others is {place.Say(Without(adjusted, i))}"))}";
+            var path = Path(place, first);
+            return new(path, read, $"readings that close: by all the others it is {place.Say(by)}{others}", place.Say(by))
+            {
+                Mends = by > Length.Zero ? [Mend.Of(path, by, place.Tape)] : [],
+            };
+        }
+
+        if (adjusted.IsSettled && ring.DoubledArea > 0 && RingChecks.IsSimple(ring)) return null;
+        return new($"{place.Path}.survey.readings", "readings that enclose no shape: its sides cross", "sides and diagonals that close", "look for a side and a diagonal that were changed about, or a corner that is an outside corner");
+    }
+
+    // So far off, what the others say is no longer told by a straight rule: they are weighed again without it.
+    private static Length Without(Adjusted adjusted, int reading)
+    {
+        var network = adjusted.Network with { Readings = [.. adjusted.Network.Readings.Where((_, i) => i != reading)] };
+        return SurveyNetwork.Rounded(Adjustment.Of(network, adjusted.Places).Value(adjusted.Network.Readings[reading]));
+    }
+
+    private static bool IsAbsurd(Adjusted adjusted, int reading)
+    {
+        var off = Math.Abs(adjusted.ByOthers(reading) - adjusted.Network.Readings[reading].Value);
+        return off > AlwaysPlausible && off > Math.Abs(adjusted.Network.Readings[reading].Value) / Share;
+    }
+
+    private static string Path(ReadingPlace place, int reading) => string.Create(CultureInfo.InvariantCulture, $"{place.Path}.survey.readings[{reading}].is");
+}

@@ -1,0 +1,77 @@
+using System.Globalization;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.Engine.Surveys;
+
+/// <summary>What came of a survey.</summary>
+/// <param name="Outline">The shape, counter-clockwise, its first corner at the origin; null when there are faults.</param>
+/// <param name="LevelLine">How high above the first corner the level line runs; null when nothing was read to it.</param>
+/// <param name="Weighed">What became of the readings; null when they could not be weighed.</param>
+/// <param name="Findings">What was assumed, and where readings disagree.</param>
+/// <param name="Faults">What cannot be used.</param>
+internal sealed record SurveyedOutline(Ring? Outline, Length? LevelLine, WeighedSurvey? Weighed, Sequence<Finding> Findings, Sequence<Fault> Faults);
+
+/// <summary>Draws a shape from its survey.</summary>
+internal static class SurveyToOutline
+{
+    public static SurveyedOutline Draw(FaceSurvey survey, ReadingPlace place)
+    {
+        var (corners, network) = (survey.Corners.Count, SurveyNetwork.Of(survey));
+        var words = new SurveyWords(survey, place);
+        if (SurveyNetwork.Start(survey, network) is not { } start) return Refused(Turns(survey, place));
+        var settled = Assumed.Settle(network, start, corners, survey.IsTied);
+        if (!Assumed.Settles(settled, start)) return Refused(TooFew(survey, settled, start, words, place));
+
+        var adjusted = Adjustment.Of(settled, start);
+        var suspects = Suspects.Of(adjusted).Where(i => i < network.Readings.Count).ToArray();
+        var moved = Outwards.Move(adjusted.Places, corners, survey.ComesOff);
+        var ring = Ring(moved, corners);
+        if (SurveyFaults.CannotClose(survey, adjusted, suspects, ring, words, place) is { } fault) return Refused(fault);
+
+        var findings = new SurveyFindings(survey, adjusted, network.Readings.Count, suspects, words, place);
+        var line = network.Corners > survey.LevelLine ? SurveyNetwork.Rounded(adjusted.Places[(2 * survey.LevelLine) + 1] - moved[1]) : (Length?)null;
+        return new(ring, line, findings.Weighed(), findings.All().ToSequence(), []);
+    }
+
+    private static SurveyedOutline Refused(Fault fault) => new(null, null, null, [], [fault]);
+
+    // Places on a face count from its first corner, wherever that comes to stand when all is off.
+    private static Ring Ring(double[] places, int corners)
+    {
+        var points = new Point[corners];
+        for (var i = 0; i < corners; i++) points[i] = new(SurveyNetwork.Rounded(places[2 * i] - places[0]), SurveyNetwork.Rounded(places[(2 * i) + 1] - places[1]));
+        return new(points.ToSequence());
+    }
+
+    private static Fault Turns(FaceSurvey survey, ReadingPlace place)
+    {
+        var outside = survey.Corners.Count(corner => corner.IsOutside);
+        return new(
+            $"{place.Path}.survey.corners",
+            string.Create(CultureInfo.InvariantCulture, $"{survey.Corners.Count} corners, {outside} of them outside corners"),
+            "four more inside corners than outside corners, as square corners need to come round",
+            "say which corners are outside corners, or give every corner with \"near\": [x, y], roughly");
+    }
+
+    private static Fault TooFew(FaceSurvey survey, Network network, double[] start, SurveyWords words, ReadingPlace place)
+    {
+        var missing = new List<string>();
+        for (var spot = 1; spot < survey.LevelLine; spot++)
+        {
+            for (var from = 0; from < spot; from++)
+            {
+                var more = Reading.Length(from, spot, 0, Assumed.Accuracy);
+                if (!Assumed.SaysMore(network, more, start)) continue;
+                network = network.With(more);
+                missing.Add(words.Said(more));
+            }
+        }
+
+        var all = string.Join(", ", missing);
+        return new(
+            $"{place.Path}.survey.readings", "too few readings to settle the shape, even with square corners",
+            missing.Count == 0 ? "readings to every corner and spot" : "one reading more for every side that is open", missing.Count == 0 ? null : $"read {all}");
+    }
+}

@@ -1,0 +1,49 @@
+namespace Gaugerod.Engine.Surveys;
+
+/// <summary>Says readings as one would call them across the room.</summary>
+/// <param name="survey">The survey.</param>
+/// <param name="place">What is being read.</param>
+internal sealed class SurveyWords(FaceSurvey survey, ReadingPlace place)
+{
+    /// <summary>What a reading is, such as <c>A to C</c>.</summary>
+    public string Said(in Reading reading) => reading.Of switch
+    {
+        ReadingOf.Across => $"{Spot(reading.First)} to {Spot(reading.Second)}, level",
+        ReadingOf.Up => $"{Spot(reading.First)} to {Spot(reading.Second)}, plumb",
+        ReadingOf.Off => $"{Spot(reading.Second)} off {Line(reading.First)}",
+        ReadingOf.Crossing => $"{Name(reading.First.From)} to where the strings {Line(reading.First)} and {Spot(reading.Second)} to {Spot(reading.Third)} cross",
+        ReadingOf.Square => $"a square corner at {Name(reading.First.From)}",
+        _ => $"{Spot(reading.First)} to {Spot(reading.Second)}",
+    };
+
+    /// <summary>What is assumed, such as <c>a square corner at B</c>.</summary>
+    public string Taken(in Reading assumed) => assumed.Of switch
+    {
+        ReadingOf.Across => $"{Line(assumed.First.From, assumed.Second.From)} plumb",
+        ReadingOf.Up => $"{Line(assumed.First.From, assumed.Second.From)} level",
+        _ => Said(assumed),
+    };
+
+    /// <summary>What one reading would settle instead of assuming it.</summary>
+    public string Settled(in Reading assumed) => assumed.Of switch
+    {
+        ReadingOf.Across => $"plumb {Line(assumed.First.From, assumed.Second.From)}",
+        ReadingOf.Up => $"level {Line(assumed.First.From, assumed.Second.From)}",
+        _ => $"read {Name(assumed.First.Towards)} to {Name(assumed.Second.From)}",
+    };
+
+    /// <summary>What to do for a reading.</summary>
+    public string Asked(in Reading reading) => reading.Of == ReadingOf.Crossing
+        ? $"pull a string from {Name(reading.First.From)} to {Name(reading.First.Towards)} and one from {Spot(reading.Second)} to {Spot(reading.Third)}, and read along the first from {Name(reading.First.From)} to where they cross"
+        : $"read {Said(reading)}";
+
+    private string Name(int at) => survey.NameOf(at);
+
+    private string Line(Spot line) => Line(line.From, line.Towards);
+
+    private string Line(int from, int to) => $"{Name(from)}–{Name(to)}";
+
+    private string Spot(Spot spot) => spot.IsCorner
+        ? Name(spot.From)
+        : $"a mark on {Line(spot)}, {place.Say(SurveyNetwork.Rounded(spot.Along))} from {Name(spot.From)}";
+}
