@@ -24,9 +24,12 @@ internal static class JointPlacing
         };
     }
 
+    /// <summary>Whether pieces of any kind make up the line, wherever their joints fall.</summary>
+    public static bool CanBeMade(TrimLine line) => Alone(line) is not null || Holds(line, 0);
+
     /// <summary>Twice the greatest least stagger that any arrangement can have, whatever it costs; null where there is no arrangement at all or no joint of the field.</summary>
     public static long? GreatestStagger(TrimLine line) =>
-        line.Beside.Count == 0 || !Holds(line, 0) ? null : Greatest(0, 2 * line.Length, twice => Holds(line, twice));
+        line.Beside.Count == 0 || !Holds(line, 0) ? null : Greatest(0, line.MostStagger, twice => Holds(line, twice));
 
     /// <summary>The best with joints where they are allowed for a stagger.</summary>
     /// <param name="line">The line.</param>
@@ -36,7 +39,7 @@ internal static class JointPlacing
     public static Arrangement? Along(TrimLine line, Func<long, Ranges> allowed, long twice, bool stagger)
     {
         if (Find(line.Least, twice, null) is not { Cost: var cost }) return null;
-        if (stagger) twice = Greatest(twice, 2 * line.Length, more => Find(line.Least, more, cost) is not null);
+        if (stagger) twice = Greatest(twice, line.MostStagger, more => Find(line.Least, more, cost) is not null);
         var least = Greatest(line.Least, line.Stock, longer => Find(longer, twice, cost) is not null);
         return new(cost, Arrangement.Between(line.Length, line.Joint, Find(least, twice, cost)!.Places));
 

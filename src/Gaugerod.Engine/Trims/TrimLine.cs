@@ -69,6 +69,13 @@ internal sealed record TrimLine(long Length, TrimEnd Begin, TrimEnd End, long St
         ? Ranges.None
         : Ranges.Of(Beside.Select(joint => (Half(joint.Middle - Joint - twice) + 1, -Half(-(joint.Middle - Joint + twice)) - 1))));
 
+    /// <summary>
+    /// Twice a distance from the field's joints that no arrangement can exceed. A joint of the field beyond the first piece and before the last has a trim joint
+    /// on both its sides, no further from each other than a whole piece with its joint.
+    /// </summary>
+    public long MostStagger =>
+        Beside.Any(joint => joint.Middle - Joint >= 2 * Stock && joint.Middle - Joint <= 2 * (Length - Joint - Stock)) ? Stock + Joint : 2 * Length;
+
     /// <summary>Where a trim joint in line with a joint of the field begins; of two steps as near the lower.</summary>
     public IEnumerable<long> InLine => Beside.Select(joint => Half(joint.Middle - Joint)).Where(place => place > 0 && place < Length).Distinct().Order();
 
