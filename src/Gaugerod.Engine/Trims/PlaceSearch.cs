@@ -46,6 +46,9 @@ internal sealed class PlaceSearch
         return search.Reach(most) is { } total ? new(total, search.WayTo(total)) { Looks = search._open.Looks } : null;
     }
 
+    /// <summary>Whether there is a way that costs at most so much.</summary>
+    public static bool Exists(PlaceProblem problem, TrimCost? most = null) => new PlaceSearch(problem).Reach(most) is not null;
+
     private TrimCost? Reach(TrimCost? most)
     {
         TrimCost? best = null;
