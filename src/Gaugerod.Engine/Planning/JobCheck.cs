@@ -13,7 +13,7 @@ public static class JobCheck
     /// <summary>So many pieces' worth of faces are planned only when asked for.</summary>
     public const int ManyPieces = 10_000;
 
-    /// <summary>So many pieces of trim along one edge are planned only when asked for: how long it takes grows with the square of them.</summary>
+    /// <summary>So many pieces of trim along one edge are planned only when asked for: they are a slip in the unit, most likely.</summary>
     public const int ManyTrimPieces = 2_000;
 
     /// <summary>All faults, in the order of the job; none when it can be planned.</summary>

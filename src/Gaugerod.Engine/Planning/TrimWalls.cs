@@ -3,7 +3,6 @@ using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Engine.Trims;
 using Gaugerod.Plane;
-using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Planning;
 
@@ -31,9 +30,10 @@ internal static class TrimWalls
     /// <summary>What to buy of a trim: its stock, and corner pieces with stops where there are any.</summary>
     public static Func<TrimStock, IEnumerable<OrderLine>> Orders(Job job) => stock =>
     {
-        var unit = job.Trims.First(trim => string.Equals(trim.Name, stock.Product, StringComparison.Ordinal)).ByBar ? "bar" : "piece";
-        var basis = string.Create(CultureInfo.InvariantCulture, $"{stock.Bought} by the trim plan; {(stock.LowerBound == stock.Bought ? "no fewer would do" : $"{stock.LowerBound} might do")}");
-        return stock.CornerPieces.Select(piece => Line($"{stock.Product}, {Named(piece)}", piece.Count, "piece", Basis(piece))).Prepend(Line(stock.Product, stock.Bought, unit, basis));
+        var trim = job.Trims.First(trim => string.Equals(trim.Name, stock.Product, StringComparison.Ordinal));
+        var sure = stock.LowerBound == stock.Bought ? "no fewer would do" : string.Create(CultureInfo.InvariantCulture, $"{stock.LowerBound} might do");
+        var bought = new Extra(trim.Breakage, trim.Spares, trim.FlatPercent).Line(stock.Product, trim.ByBar ? "bar" : "piece", 1, stock.Bought, "trim plan", sure);
+        return stock.CornerPieces.Select(piece => Line($"{stock.Product}, {Named(piece)}", piece.Count, Basis(piece))).Prepend(bought);
     };
 
     private static string Named(CornerPieceCount piece) => (piece.Kind, piece.RoundWalls) switch
@@ -49,19 +49,19 @@ internal static class TrimWalls
         ? "one at every such corner of the trim plan"
         : string.Create(CultureInfo.InvariantCulture, $"one at every open end of the trim plan: {piece.Left} at left ends, {piece.Count - piece.Left} at right ends");
 
-    private static OrderLine Line(string item, int count, string unit, string basis) => new(item, count, unit, 1, count, count, 0, 0, 0, basis);
+    private static OrderLine Line(string item, int count, string basis) => new(item, count, "piece", 1, count, count, 0, 0, 0, basis);
 
     private static TrimmedFace Wall(Job job, FinishedFace whole, IEnumerable<(RunPlan Run, FacePlan Face)> laid)
     {
         var parts = laid.ToList();
         var zones = job.Faces.First(face => string.Equals(face.Name, whole.Name, StringComparison.Ordinal)).Zones;
-        var bands = new List<(FinishedFace, Length, TrimRequest)>();
+        var bands = new List<TrimmedBand>();
         if (zones.Any(zone => zone is Zone.Strip { Trimmed: not null }))
         {
             var cut = ZoneCutter.Cut(whole, zones, "", job.EdgeJoint, new(job.Tape));
             foreach (var band in zones.OfType<Zone.Strip>().Where(band => band.Trimmed is not null))
             {
-                bands.Add((cut.First(part => string.Equals(part.Zone, band.Name, StringComparison.Ordinal)).Face, band.Joint ?? job.EdgeJoint, band.Trimmed!));
+                bands.Add(new(cut.First(part => string.Equals(part.Zone, band.Name, StringComparison.Ordinal)).Face, band.Joint ?? job.EdgeJoint, band.Trimmed!, band.From - band.ReadFrom));
             }
         }
 

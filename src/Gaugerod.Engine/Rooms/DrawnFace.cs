@@ -47,4 +47,8 @@ internal readonly record struct Take(Length Inward, Length Joint, bool Laps = fa
 /// <param name="From">Where it begins.</param>
 /// <param name="To">Where it ends.</param>
 /// <param name="Side">The side it comes from.</param>
-internal readonly record struct MovedSide(Point From, Point To, Side Side);
+internal readonly record struct MovedSide(Point From, Point To, Side Side)
+{
+    /// <summary>Whether it is only the step between two sides that bend gently and take differently.</summary>
+    public bool IsJog { get; init; }
+}

@@ -30,7 +30,7 @@ internal static class EdgeMoves
             if (here.Start != next.End) moved.Add(new(here.Start, next.End, lines[i].Side));
 
             // The jog is the side of whatever stands out further.
-            if (next.End != next.Start) moved.Add(new(next.End, next.Start, (lines[i].Takes > lines[(i + 1) % n].Takes ? lines[i] : lines[(i + 1) % n]).Side));
+            if (next.End != next.Start) moved.Add(new(next.End, next.Start, (lines[i].Takes > lines[(i + 1) % n].Takes ? lines[i] : lines[(i + 1) % n]).Side) { IsJog = true });
         }
 
         return Checked(drawn, tileInside, Joined(moved), remarks);

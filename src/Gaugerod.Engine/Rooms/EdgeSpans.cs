@@ -27,6 +27,9 @@ internal static class EdgeSpans
         return [.. of.Select((edge, i) => i > 0 && of[i - 1] == edge ? (edge + 1) % count : edge)];
     }
 
+    /// <summary>The edges of a ring that come as the chords of an arc. One of two sides is straight and bent once, as a wall is that stands in or out at half its height.</summary>
+    public static HashSet<Edge> Round(DrawnRing ring) => ring.Sides.GroupBy(side => side.Edge).Where(sides => sides.Count() > 2).Select(sides => sides.Key).ToHashSet();
+
     /// <summary>Whether a side is one chord of an arc.</summary>
     public static bool IsChord(DrawnRing ring, int side)
     {

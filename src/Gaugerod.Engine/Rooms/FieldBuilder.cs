@@ -12,16 +12,27 @@ namespace Gaugerod.Engine.Rooms;
 internal sealed record Field(DrawnFace Face, Polygon Shape, Sequence<MovedSide> Outer, Sequence<Sequence<MovedSide>> Openings)
 {
     /// <param name="edgeJoint">The joint of edges that state none.</param>
-    public Sequence<FieldEdge> Edges(Length edgeJoint) => Outer.Concat(Openings.SelectMany(o => o))
-        .Select(s => new FieldEdge(s.From, s.To, s.Side.Name, s.Side.Edge.Kind)
+    public Sequence<FieldEdge> Edges(Length edgeJoint) =>
+        Edges(Face.Outline, Outer, edgeJoint).Concat(Openings.SelectMany((sides, i) => Edges(Face.Openings[i], sides, edgeJoint))).ToSequence();
+
+    private static IEnumerable<FieldEdge> Edges(DrawnRing ring, Sequence<MovedSide> sides, Length edgeJoint)
+    {
+        var round = EdgeSpans.Round(ring);
+        foreach (var moved in sides)
         {
-            Trim = s.Side.Edge.Trimmed is null ? Length.Zero : s.Side.Edge.Trim,
-            Joint = s.Side.Edge.Trimmed is null ? Length.Zero : s.Side.Edge.Joint ?? edgeJoint,
-            Trimmed = s.Side.Edge.Trimmed,
-            Shows = Shows(s.Side.Edge),
-            Hand = s.Side.Hand,
-        })
-        .ToSequence();
+            var (edge, trimmed) = (moved.Side.Edge, moved.IsJog ? null : moved.Side.Edge.Trimmed);
+            yield return new(moved.From, moved.To, moved.Side.Name, edge.Kind)
+            {
+                Trim = trimmed is null ? Length.Zero : edge.Trim,
+                Joint = trimmed is null ? Length.Zero : edge.Joint ?? edgeJoint,
+                Trimmed = trimmed,
+                Shows = Shows(edge),
+                Hand = moved.Side.Hand,
+                IsRound = round.Contains(edge),
+                IsJog = moved.IsJog,
+            };
+        }
+    }
 
     private static bool Shows(Edge edge) =>
         edge.Trimmed is null && ((edge.Kind == EdgeKind.Free && edge.Trim == Length.Zero) || (edge.Kind == EdgeKind.OutsideCorner && edge.Finish == CornerFinish.BullnoseOver));

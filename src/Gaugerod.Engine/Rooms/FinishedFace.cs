@@ -23,6 +23,12 @@ public readonly record struct FieldEdge(Point From, Point To, string Name, EdgeK
     /// <summary>Towards which neighbour of its face on the run it looks; an opening's sides look towards none.</summary>
     internal Hand Hand { get; init; }
 
+    /// <summary>Whether it is one chord of an arc.</summary>
+    public bool IsRound { get; init; }
+
+    /// <summary>Whether it is only the step between two sides that bend gently and take differently: no trim stands along it.</summary>
+    public bool IsJog { get; init; }
+
     /// <summary>Whether the sides of tiles along it are seen: it is open, or they are the rounded ones of a corner, and no trim covers them.</summary>
     public bool Shows { get; init; }
 }

@@ -48,6 +48,15 @@ public sealed record TrimProduct(string Name, TrimKind Kind, Length Stock, Lengt
     /// <summary>Whether it is bought by the bar, whose ends are sawn anyway, and not by the piece.</summary>
     public bool ByBar { get; init; }
 
+    /// <summary>Pieces or bars allowed for breakage beside the trim plan; default none.</summary>
+    public int Breakage { get; init; }
+
+    /// <summary>Pieces or bars to leave with the client; default none.</summary>
+    public int Spares { get; init; }
+
+    /// <summary>A flat share on top of everything, in hundredths, only because it was asked for; default none.</summary>
+    public int? FlatPercent { get; init; }
+
     /// <summary>How far a corner piece for a corner that points out of the field reaches along both its lines; null where none is to be had.</summary>
     public Length? Outside { get; init; }
 

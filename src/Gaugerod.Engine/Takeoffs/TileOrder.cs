@@ -1,4 +1,3 @@
-using System.Globalization;
 using Gaugerod.Engine.Rooms;
 
 namespace Gaugerod.Engine.Takeoffs;
@@ -17,11 +16,7 @@ internal static class TileOrder
     {
         ArgumentNullException.ThrowIfNull(product);
         ArgumentOutOfRangeException.ThrowIfNegative(planned);
-        var counted = planned + product.Breakage + product.Spares;
-        var flat = product.FlatPercent is { } percent ? (int)RoundUp((long)counted * percent, 100) : 0;
-        var need = counted + flat;
-        return new(product.Name, need, "tile", product.PerBox, (int)RoundUp(need, product.PerBox), planned, product.Breakage, product.Spares, flat,
-            Basis(product, planned, flat));
+        return new Extra(product.Breakage, product.Spares, product.FlatPercent).Line(product.Name, "tile", product.PerBox, planned, "cut plan", "one lot, one caliber");
     }
 
     /// <summary>
@@ -39,15 +34,4 @@ internal static class TileOrder
         var withShare = area * (100 + percent) / 100;
         return new(withShare, (int)decimal.Ceiling(withShare / perPack));
     }
-
-    private static string Basis(Product product, int planned, int flat)
-    {
-        var parts = new List<string> { string.Create(CultureInfo.InvariantCulture, $"{planned} by the cut plan") };
-        if (product.Breakage > 0) parts.Add(string.Create(CultureInfo.InvariantCulture, $"{product.Breakage} for breakage"));
-        if (product.Spares > 0) parts.Add(string.Create(CultureInfo.InvariantCulture, $"{product.Spares} to leave with the client"));
-        if (product.FlatPercent is { } percent) parts.Add(string.Create(CultureInfo.InvariantCulture, $"{flat} for the {percent} % asked for"));
-        return string.Join(", ", parts) + "; one lot, one caliber";
-    }
-
-    private static long RoundUp(long number, long by) => (number + by - 1) / by;
 }

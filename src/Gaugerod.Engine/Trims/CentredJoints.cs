@@ -22,7 +22,7 @@ internal static class CentredJoints
     private static Arrangement? Best(TrimLine line, Ranges allowed, bool wholeBetween, bool onJoint)
     {
         if (Find(line.Least, null) is not { Cost: var cost }) return null;
-        var least = JointPlacing.Greatest(line.Least, line.Stock, longer => Find(longer, cost) is not null);
+        var least = JointPlacing.GreatestLeast(line, cost, longer => Find(longer, cost) is not null);
         return new(cost, Mirrored(line, Find(least, cost)!.Places, onJoint));
 
         PlacesFound? Find(long shortest, TrimCost? most) => PlaceSearch.Find(Half(line, shortest, allowed, wholeBetween, onJoint ? OnJoint(line) : OnPiece(line, shortest, wholeBetween)), most);

@@ -67,6 +67,20 @@ internal static class CornerRemarks
         }
     }
 
+    /// <summary>An end that leans further than a saw is set.</summary>
+    public static void Leans(TrimRemarks remarks, Strip strip)
+    {
+        foreach (var (end, name) in new[] { (strip.Begin, "right"), (strip.End, "left") })
+        {
+            var angle = MitreAngle.Of(end with { Takes = end.Shortens }, strip.Product);
+            if (end.End is not (TrimEnd.Hidden or TrimEnd.Butts) || angle <= MitreAngle.Most) continue;
+            remarks.Add(
+                FindingLevel.Warn, "trim-corner", $"{strip.Face.Face.Name}, {strip.Edge.Name}",
+                $"The trim's {name} end would lean {MitreAngle.Say(angle)} off square against {end.Meets.Name}: no saw is set so far. Nearest: a trim of that width along {end.Meets.Name} too, or end it square at its short point.",
+                $"{MitreAngle.Say(MitreAngle.Most)} off square", MitreAngle.Say(angle));
+        }
+    }
+
     /// <summary>A mitre that is not at half the angle, or that no saw makes.</summary>
     private static void Mitre(TrimRemarks remarks, string where, Bend corner, FieldEdge one, TrimProduct first, FieldEdge next, TrimProduct second)
     {

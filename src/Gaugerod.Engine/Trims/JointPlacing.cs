@@ -24,9 +24,12 @@ internal static class JointPlacing
         };
     }
 
+    /// <summary>Whether pieces of any kind make up the line, wherever their joints fall.</summary>
+    public static bool CanBeMade(TrimLine line) => Alone(line) is not null || Holds(line, 0);
+
     /// <summary>Twice the greatest least stagger that any arrangement can have, whatever it costs; null where there is no arrangement at all or no joint of the field.</summary>
     public static long? GreatestStagger(TrimLine line) =>
-        line.Beside.Count == 0 || !Holds(line, 0) ? null : Greatest(0, 2 * line.Length, twice => Holds(line, twice));
+        line.Beside.Count == 0 || !Holds(line, 0) ? null : Greatest(0, line.MostStagger, twice => Holds(line, twice));
 
     /// <summary>The best with joints where they are allowed for a stagger.</summary>
     /// <param name="line">The line.</param>
@@ -36,11 +39,20 @@ internal static class JointPlacing
     public static Arrangement? Along(TrimLine line, Func<long, Ranges> allowed, long twice, bool stagger)
     {
         if (Find(line.Least, twice, null) is not { Cost: var cost }) return null;
-        if (stagger) twice = Greatest(twice, 2 * line.Length, more => Find(line.Least, more, cost) is not null);
-        var least = Greatest(line.Least, line.Stock, longer => Find(longer, twice, cost) is not null);
+        if (stagger) twice = Greatest(twice, line.MostStagger, more => Exists(line.Least, more, cost));
+        var least = GreatestLeast(line, cost, longer => Exists(longer, twice, cost));
         return new(cost, Arrangement.Between(line.Length, line.Joint, Find(least, twice, cost)!.Places));
 
         PlacesFound? Find(long shortest, long clear, TrimCost? most) => PlaceSearch.Find(Problem(line with { Least = shortest }, allowed(clear)), most);
+
+        bool Exists(long shortest, long clear, TrimCost most) => PlaceSearch.Exists(Problem(line with { Least = shortest }, allowed(clear)), most);
+    }
+
+    /// <summary>The greatest least piece at a cost. No shortest piece is longer than the trimmed ones are when they share alike, and often they can.</summary>
+    public static long GreatestLeast(TrimLine line, TrimCost cost, Func<long, bool> holds)
+    {
+        var most = cost.Trimmed == 0 ? line.Stock : (line.Length - ((cost.Pieces - 1) * line.Joint) - ((cost.Pieces - cost.Trimmed) * line.Stock)) / cost.Trimmed;
+        return holds(most) ? most : Greatest(line.Least, most - 1, holds);
     }
 
     /// <summary>The greatest of some numbers for which something holds, which holds for the first and for none beyond one for which it does not.</summary>
@@ -77,5 +89,5 @@ internal static class JointPlacing
         return _ => places;
     }
 
-    private static bool Holds(TrimLine line, long twice) => PlaceSearch.Find(Problem(line, line.Clear(twice))) is not null;
+    private static bool Holds(TrimLine line, long twice) => PlaceSearch.Exists(Problem(line, line.Clear(twice)));
 }

@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 
@@ -10,6 +11,15 @@ internal static class JointsBeside
     // A gap wider than a field's joint by more than this is no joint: something else stands there.
     private static readonly Length s_wider = Length.FromMillimetres(10);
 
+    // A tile's side that runs at more than one in so much to the line does not end at it: it only comes near.
+    private const int Along = 20;
+
+    // A line that runs at less than one in so much to the level or to plumb is taken as level or plumb.
+    private const int Raking = 50;
+
+    // A corner that was reckoned on the line is at most so many steps off it.
+    private const int OnLine = 2;
+
     /// <summary>The joints in rising order, from where the line begins, in steps.</summary>
     /// <param name="face">The field.</param>
     /// <param name="from">Where the line begins.</param>
@@ -20,7 +30,7 @@ internal static class JointsBeside
         for (var i = 1; i < touching.Count; i++)
         {
             var (end, begin) = (touching[i - 1].To, touching[i].From);
-            if (begin >= end && begin - end <= (face.Joint + s_wider).Steps) yield return new(end, begin);
+            if (begin >= end && (begin - end <= (face.Joint + s_wider).Steps || Slants(face, from, to, begin - end) || Apart(touching[i - 1].Piece, touching[i].Piece) <= (face.Joint + s_wider).Steps)) yield return new(end, begin);
         }
     }
 
@@ -29,14 +39,22 @@ internal static class JointsBeside
     {
         var length = Math.Sqrt((double)Segments.Dot(from, to, from, to));
         // Tiles that end at a joint along the edge stand back from it by up to that joint; a corner is at most a step off.
-        var reach = (double)(face.Joint.Steps + 2) * length;
+        var (reach, on) = ((face.Joint.Steps + OnLine) * length, OnLine * length);
         var touching = new List<(long From, long To, Piece Piece)>();
         foreach (var piece in face.Pieces)
         {
             var (least, most) = (long.MaxValue, long.MinValue);
-            foreach (var point in piece.Outline.Points)
+            var points = piece.Outline.Points;
+            for (var i = 0; i < points.Count; i++)
             {
-                if (Math.Abs((double)Segments.Cross(from, to, from, point)) > reach) continue;
+                var (point, next) = (points[i], points[(i + 1) % points.Count]);
+                var isNear = Off(point) <= reach && Off(next) <= reach && IsAlong(point, next);
+                if (isNear || Off(point) <= on) Reach(point);
+                if (isNear) Reach(next);
+            }
+
+            void Reach(Point point)
+            {
                 var along = Grid.Nearest((double)Segments.Dot(from, to, from, point) / length).Steps;
                 (least, most) = (Math.Min(least, along), Math.Max(most, along));
             }
@@ -47,5 +65,21 @@ internal static class JointsBeside
         }
 
         return [.. touching.OrderBy(part => part.From).ThenBy(part => part.To)];
+
+        double Off(Point point) => Math.Abs((double)Segments.Cross(from, to, from, point));
+
+        bool IsAlong(Point one, Point other) => Math.Abs((double)Segments.Cross(from, to, one, other)) * Along <= Math.Abs((double)Segments.Dot(from, to, one, other));
     }
+
+    /// <summary>Whether a level or a plumb joint runs out over a line that rakes: so much wider than across is it along the line. What is nearly level or plumb itself rakes not enough to tell.</summary>
+    private static bool Slants(TrimmedFace face, Point from, Point to, long gap)
+    {
+        var (across, up) = ((double)(to.X - from.X).Abs().Steps, (double)(to.Y - from.Y).Abs().Steps);
+        var (less, more) = (Math.Min(across, up), Math.Max(across, up));
+        return less * Raking > more && gap * less <= (face.Joint.Steps + (2 * OnLine)) * Math.Sqrt((across * across) + (up * up));
+    }
+
+    /// <summary>How far two pieces stand from each other.</summary>
+    private static double Apart(Piece one, Piece other) =>
+        Math.Min(one.Outline.Points.Min(point => Nearby.Off(other.Outline, point).Distance), other.Outline.Points.Min(point => Nearby.Off(one.Outline, point).Distance));
 }

@@ -23,27 +23,34 @@ internal sealed record PlaceProblem(
 }
 
 /// <summary>Where joints begin, in rising order, and what it costs.</summary>
-internal sealed record PlacesFound(TrimCost Cost, IReadOnlyList<long> Places);
+internal sealed record PlacesFound(TrimCost Cost, IReadOnlyList<long> Places)
+{
+    /// <summary>How many ranges of open places were looked at.</summary>
+    public long Looks { get; init; }
+}
 
 /// <summary>Finds the cheapest way to put joints along a line: ranges of places are settled from the cheapest up (docs/trims.md).</summary>
 internal sealed class PlaceSearch
 {
     private readonly PlaceProblem _problem;
+    private readonly OpenPlaces _open;
     private readonly Dictionary<TrimCost, Ranges> _settled = [];
     private readonly SortedDictionary<TrimCost, Ranges> _waiting = [];
 
-    private PlaceSearch(PlaceProblem problem) => _problem = problem;
+    private PlaceSearch(PlaceProblem problem) => (_problem, _open) = (problem, new(problem.Allowed, problem.Stock + problem.Joint));
 
     /// <summary>The cheapest way with one joint or more; null where there is none, or none that costs at most so much.</summary>
     public static PlacesFound? Find(PlaceProblem problem, TrimCost? most = null)
     {
         var search = new PlaceSearch(problem);
-        return search.Reach(most) is { } total ? new(total, search.WayTo(total)) : null;
+        return search.Reach(most) is { } total ? new(total, search.WayTo(total)) { Looks = search._open.Looks } : null;
     }
+
+    /// <summary>Whether there is a way that costs at most so much.</summary>
+    public static bool Exists(PlaceProblem problem, TrimCost? most = null) => new PlaceSearch(problem).Reach(most) is not null;
 
     private TrimCost? Reach(TrimCost? most)
     {
-        var open = _problem.Allowed;
         TrimCost? best = null;
         Wait(_problem.First.Whole, Ranges.Of(Math.Max(_problem.Stock, _problem.LeastFirst), _problem.Stock));
         Wait(_problem.First.Trimmed, Ranges.Of(_problem.LeastFirst, _problem.Stock - 1));
@@ -52,9 +59,8 @@ internal sealed class PlaceSearch
             var (cost, reached) = _waiting.First();
             _waiting.Remove(cost);
             if (best <= cost || cost > most) break;
-            var fresh = reached.And(open);
+            var fresh = _open.Take(reached);
             if (fresh.IsEmpty) continue;
-            open = open.Without(fresh);
             _settled[cost] = fresh;
             foreach (var goal in _problem.Goals)
             {

@@ -40,7 +40,7 @@ public enum MitreHand
 /// <param name="Outline">Its outline on the face.</param>
 public sealed record TrimPiece(string Id, Length From, Length To, PieceEnd Begin, PieceEnd End, Ring Outline)
 {
-    /// <summary>Its length, to the long point of a mitre.</summary>
+    /// <summary>Its length, to the long point of a mitre or of an end that leans.</summary>
     public Length Length => To - From;
 
     /// <summary>Which end is mitred; null for none.</summary>
@@ -52,7 +52,7 @@ public sealed record TrimPiece(string Id, Length From, Length To, PieceEnd Begin
         _ => null,
     };
 
-    /// <summary>How much of its length mitres take: what it is shorter along its other side, or at its back.</summary>
+    /// <summary>How much of its length its mitres take, and ends that are sawn to a lean: what it is shorter along its other side, or at its back.</summary>
     public Length MitreTakes { get; init; }
 
     /// <summary>The number of the piece or bar of stock it is cut from, from 1 for each product.</summary>

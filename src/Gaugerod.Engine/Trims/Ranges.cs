@@ -17,19 +17,27 @@ internal sealed class Ranges
     public static Ranges Of(long from, long to) => from > to ? None : new([(from, to)]);
 
     /// <summary>All that lies in any of some ranges, given in any order.</summary>
-    public static Ranges Of(IEnumerable<(long From, long To)> parts)
+    public static Ranges Of(IEnumerable<(long From, long To)> parts) => Rising(parts.Where(p => p.From <= p.To).OrderBy(p => p.From).ToList());
+
+    /// <summary>The same of ranges in rising order of where they begin.</summary>
+    public static Ranges Rising(IReadOnlyList<(long From, long To)> parts)
     {
-        var joined = new List<(long From, long To)>();
-        foreach (var part in parts.Where(p => p.From <= p.To).OrderBy(p => p.From))
+        var joined = new List<(long From, long To)>(parts.Count);
+        for (var i = 0; i < parts.Count; i++) Join(joined, parts[i]);
+        return new(joined);
+    }
+
+    public Ranges Or(Ranges other)
+    {
+        if (IsEmpty || other.IsEmpty) return IsEmpty ? other : this;
+        var joined = new List<(long From, long To)>(_parts.Count + other._parts.Count);
+        for (var (i, j) = (0, 0); i < _parts.Count || j < other._parts.Count;)
         {
-            if (joined.Count > 0 && part.From <= joined[^1].To + 1) joined[^1] = (joined[^1].From, Math.Max(joined[^1].To, part.To));
-            else joined.Add(part);
+            Join(joined, j == other._parts.Count || (i < _parts.Count && _parts[i].From <= other._parts[j].From) ? _parts[i++] : other._parts[j++]);
         }
 
         return new(joined);
     }
-
-    public Ranges Or(Ranges other) => IsEmpty ? other : other.IsEmpty ? this : Of(_parts.Concat(other._parts));
 
     public Ranges And(Ranges other)
     {
@@ -66,18 +74,33 @@ internal sealed class Ranges
     }
 
     /// <summary>Every place carried on by anything from the least to the most.</summary>
-    public Ranges Carried(long least, long most) => least > most ? None : Of(_parts.Select(p => (p.From + least, p.To + most)));
+    public Ranges Carried(long least, long most)
+    {
+        if (least > most) return None;
+        var carried = new List<(long From, long To)>(_parts.Count);
+        foreach (var (from, to) in _parts) Join(carried, (from + least, to + most));
+        return new(carried);
+    }
 
     /// <summary>The lowest place that lies within limits; null where none does.</summary>
     public long? Lowest(long from, long to)
     {
-        foreach (var part in _parts)
+        var (first, end) = (0, _parts.Count);
+        while (first < end)
         {
-            if (part.To < from) continue;
-            var lowest = Math.Max(part.From, from);
-            return lowest <= Math.Min(part.To, to) ? lowest : null;
+            var middle = (first + end) / 2;
+            if (_parts[middle].To < from) first = middle + 1;
+            else end = middle;
         }
 
-        return null;
+        if (first == _parts.Count) return null;
+        var lowest = Math.Max(_parts[first].From, from);
+        return lowest <= Math.Min(_parts[first].To, to) ? lowest : null;
+    }
+
+    private static void Join(List<(long From, long To)> parts, (long From, long To) next)
+    {
+        if (parts.Count > 0 && next.From <= parts[^1].To + 1) parts[^1] = (parts[^1].From, Math.Max(parts[^1].To, next.To));
+        else parts.Add(next);
     }
 }

@@ -12,9 +12,16 @@ namespace Gaugerod.Engine.Trims;
 /// <param name="Joint">The joint between them.</param>
 internal sealed record TrimmedFace(FinishedFace Face, Sequence<Piece> Pieces, Length Joint)
 {
-    /// <summary>Its bands that are made of trim: what there is of them between two fields, and what is asked for there.</summary>
-    public Sequence<(FinishedFace Band, Length Joint, TrimRequest Trimmed)> Bands { get; init; } = [];
+    /// <summary>Its bands that are made of trim.</summary>
+    public Sequence<TrimmedBand> Bands { get; init; } = [];
 }
+
+/// <summary>A band that is made of trim.</summary>
+/// <param name="Band">What there is of it between two fields.</param>
+/// <param name="Joint">The joint below and above it.</param>
+/// <param name="Trimmed">What is asked for there.</param>
+/// <param name="Foot">The height it begins at, as the job says it.</param>
+internal sealed record TrimmedBand(FinishedFace Band, Length Joint, TrimRequest Trimmed, Length Foot);
 
 /// <summary>A strip beside one side of a field, before its joints are known; it runs so that the field lies to its left.</summary>
 /// <param name="Face">The face it is on.</param>
@@ -44,7 +51,7 @@ internal sealed record Strip(TrimmedFace Face, FieldEdge Edge, TrimProduct Produ
         Beside.Select(joint => new FieldJoint(joint.From + Begin.Long, joint.To + Begin.Long)).ToSequence())
     {
         BeginTakes = Begin.Long - Math.Min(Begin.Inner, Begin.Outer), EndTakes = End.Long - Math.Min(End.Inner, End.Outer),
-        Leans = Begin.End == TrimEnd.Mitre && End.End == TrimEnd.Mitre && (Begin.Outer - Begin.Inner) * (End.Outer - End.Inner) < 0,
+        Leans = (Begin.Outer - Begin.Inner) * (End.Outer - End.Inner) < 0,
     };
 
     /// <summary>How long a side is, to the nearest step.</summary>

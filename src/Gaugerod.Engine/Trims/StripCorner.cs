@@ -54,7 +54,7 @@ internal static class StripCorner
         // Where the field goes on beyond, a joint is kept to it.
         var off = corner.IsOutside ? 0 : product.Joint.Steps;
         return new StripEnd(
-            other.Kind is EdgeKind.Free or EdgeKind.OutsideCorner ? TrimEnd.Stop : TrimEnd.Hidden,
+            other.Kind is EdgeKind.Free or EdgeKind.OutsideCorner && !other.IsJog ? TrimEnd.Stop : TrimEnd.Hidden,
             corner.Reach(edge.Joint.Steps, off), corner.Reach((edge.Joint + product.Width).Steps, off), other).Finished(product, asked);
     }
 

@@ -25,6 +25,9 @@ internal readonly record struct StripEnd(TrimEnd End, long Inner, long Outer, Fi
     /// <summary>How far a mitred piece goes on round the end; zero for none.</summary>
     public long Return { get; init; }
 
+    /// <summary>How much shorter a piece that ends here is along its other side, or at its back: of a mitre, or of an end that is sawn to a lean.</summary>
+    public long Shortens => Math.Max(Takes, Math.Abs(Inner - Outer));
+
     /// <summary>How far its long point stands.</summary>
     public long Long => Math.Max(Inner, Outer);
 

@@ -1,6 +1,5 @@
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
-using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Trims;
 
@@ -26,13 +25,14 @@ internal static class Strips
         var strips = new List<Strip>();
         foreach (var ring in Rings(face.Face.Edges))
         {
+            Straighten(ring);
             var n = ring.Count;
             var products = ring.ConvertAll(edge => edge.Trimmed is { } asked && product(asked.Of) is { IsWorked: false } of ? of : null);
             var corners = Enumerable.Range(0, n).Select(i => StripCorner.Of(ring[i], products[i], ring[(i + 1) % n], products[(i + 1) % n])).ToList();
             for (var i = 0; i < n; i++)
             {
                 if (products[i] is not { } of) continue;
-                if (IsChord(ring, i))
+                if (ring[i].IsRound)
                 {
                     remarks.RoundEdge(face.Face.Name, ring[i].Name);
                     continue;
@@ -41,21 +41,23 @@ internal static class Strips
                 strips.Add(new(face, ring[i], of, corners[(i + n - 1) % n].Begin!.Value, corners[i].End!.Value));
                 if (products[(i + 1) % n] is { } next) CornerRemarks.Say(remarks, face.Face.Name, ring[i], of, ring[(i + 1) % n], next);
                 CornerRemarks.Returns(remarks, strips[^1]);
+                CornerRemarks.Leans(remarks, strips[^1]);
             }
         }
 
-        strips.AddRange(face.Bands.Select(band => Across(face, band.Band, band.Joint, band.Trimmed, product(band.Trimmed.Of), remarks)));
+        strips.AddRange(face.Bands.Select(band => Across(face, band, product(band.Trimmed.Of), remarks)));
         return strips;
     }
 
     /// <summary>A band between two fields; it runs from right to left, so that the lower field lies to its left as a field does below a trim.</summary>
-    private static Strip Across(TrimmedFace face, FinishedFace band, Length joint, TrimRequest asked, TrimProduct product, TrimRemarks remarks)
+    private static Strip Across(TrimmedFace face, TrimmedBand of, TrimProduct product, TrimRemarks remarks)
     {
+        var (band, joint, asked) = (of.Band, of.Joint, of.Trimmed);
         var box = band.Field.Outer.Bounds;
         if ((box.Height - product.Width).Abs() > remarks.Tape.Mark)
         {
             remarks.Add(
-                FindingLevel.Warn, "trim-band", $"{face.Face.Name}, {band.Name}", $"The band is {remarks.Say(box.Height)} high between its joints and {product.Name} is {remarks.Say(product.Width)} wide.",
+                FindingLevel.Warn, "trim-band", $"{face.Face.Name}, {band.Name}", $"The band is {remarks.Say(box.Height)} high between its joints and {product.Name} is {remarks.Say(product.Width)} wide. Nearest: \"to\" {remarks.Say(of.Foot + product.Width + joint)}, and what lies above from there on.",
                 remarks.Say(product.Width), remarks.Say(box.Height));
         }
 
@@ -73,10 +75,17 @@ internal static class Strips
 
     private static bool OnCorner(Strip strip, bool atRight) => strip.Edge.Kind == EdgeKind.OutsideCorner && strip.Edge.Hand == (atRight ? Hand.Right : Hand.Left);
 
-    // The chords of an arc have one name and follow each other.
-    private static bool IsChord(List<FieldEdge> ring, int i) =>
-        string.Equals(ring[i].Name, ring[(i + 1) % ring.Count].Name, StringComparison.Ordinal)
-        || string.Equals(ring[i].Name, ring[(i + ring.Count - 1) % ring.Count].Name, StringComparison.Ordinal);
+    /// <summary>An edge that bends once has two strips, and what is asked for at an end is asked for where the edge ends and not at its bend.</summary>
+    private static void Straighten(List<FieldEdge> ring)
+    {
+        for (var i = 0; i < ring.Count; i++)
+        {
+            var next = (i + 1) % ring.Count;
+            if (ring[i].Trimmed is not { } asked || ring[next].Trimmed is not { } askedNext || ring[i].IsRound || !string.Equals(ring[i].Name, ring[next].Name, StringComparison.Ordinal)) continue;
+            ring[i] = ring[i] with { Trimmed = asked with { Left = default } };
+            ring[next] = ring[next] with { Trimmed = askedNext with { Right = default } };
+        }
+    }
 
     private static IEnumerable<List<FieldEdge>> Rings(Sequence<FieldEdge> edges)
     {

@@ -46,16 +46,16 @@ internal readonly record struct FieldJoint(long From, long To)
 /// <param name="Beside">The joints of the field beside it, in any order.</param>
 internal sealed record TrimLine(long Length, TrimEnd Begin, TrimEnd End, long Stock, long Joint, long Least, Sequence<FieldJoint> Beside)
 {
-    /// <summary>What a mitre at its beginning takes of its first piece: so much shorter is the piece along its other side.</summary>
+    /// <summary>What a mitre or a lean at its beginning takes of its first piece: so much shorter is the piece along its other side.</summary>
     public long BeginTakes { get; init; }
 
-    /// <summary>What a mitre at its end takes of its last piece.</summary>
+    /// <summary>What a mitre or a lean at its end takes of its last piece.</summary>
     public long EndTakes { get; init; }
 
-    /// <summary>Whether its mitres lean the same way, so that each shortens another side of a piece that is the whole line.</summary>
+    /// <summary>Whether its ends lean the same way, so that each shortens another side of a piece that is the whole line.</summary>
     public bool Leans { get; init; }
 
-    /// <summary>What both mitres take of a piece that is the whole line.</summary>
+    /// <summary>What both ends take of a piece that is the whole line.</summary>
     public long BothTake => Leans ? Math.Max(BeginTakes, EndTakes) : BeginTakes + EndTakes;
 
     /// <summary>The shortest first piece, to its long point.</summary>
@@ -68,6 +68,13 @@ internal sealed record TrimLine(long Length, TrimEnd Begin, TrimEnd End, long St
     public Ranges Clear(long twice) => Ranges.Of(0, Length).Without(twice <= 0
         ? Ranges.None
         : Ranges.Of(Beside.Select(joint => (Half(joint.Middle - Joint - twice) + 1, -Half(-(joint.Middle - Joint + twice)) - 1))));
+
+    /// <summary>
+    /// Twice a distance from the field's joints that no arrangement can exceed. A joint of the field beyond the first piece and before the last has a trim joint
+    /// on both its sides, no further from each other than a whole piece with its joint.
+    /// </summary>
+    public long MostStagger =>
+        Beside.Any(joint => joint.Middle - Joint >= 2 * Stock && joint.Middle - Joint <= 2 * (Length - Joint - Stock)) ? Stock + Joint : 2 * Length;
 
     /// <summary>Where a trim joint in line with a joint of the field begins; of two steps as near the lower.</summary>
     public IEnumerable<long> InLine => Beside.Select(joint => Half(joint.Middle - Joint)).Where(place => place > 0 && place < Length).Distinct().Order();

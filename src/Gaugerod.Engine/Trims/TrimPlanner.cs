@@ -35,7 +35,12 @@ internal static class TrimPlanner
             yield return null;
         }
 
-        lines.AddRange(all.SelectMany(run => run).SelectMany(face => WorkedEdges.Of(face, Named)));
+        foreach (var face in all.SelectMany(run => run))
+        {
+            lines.AddRange(WorkedEdges.Of(face, Named));
+            foreach (var edge in face.Face.Edges.Where(edge => edge.Trimmed is { } asked && Named(asked.Of).IsWorked)) WorkedEdges.Say(remarks, face, edge);
+        }
+
         yield return new(lines.ToSequence(), stocks.ToSequence(), remarks.Findings.ToSequence());
 
         TrimProduct Named(string name) => products.First(product => string.Equals(product.Name, name, StringComparison.Ordinal));
@@ -52,7 +57,7 @@ internal static class TrimPlanner
             var (begin, end) = Ends(first ? line.Begin : null, last ? line.End : null, piece.Length < line.Stock);
             pieces.Add(new(Id(before + i + 1), Length.FromSteps(piece.From), Length.FromSteps(piece.To), begin, end, strip.Outline(piece))
             {
-                MitreTakes = Length.FromSteps(first && last && line.Leans ? line.BothTake : (begin == PieceEnd.Mitred ? strip.Begin.Takes : 0) + (end == PieceEnd.Mitred ? strip.End.Takes : 0)),
+                MitreTakes = Length.FromSteps(first && last && line.Leans ? Math.Max(strip.Begin.Shortens, strip.End.Shortens) : (first ? strip.Begin.Shortens : 0) + (last ? strip.End.Shortens : 0)),
             });
         }
 

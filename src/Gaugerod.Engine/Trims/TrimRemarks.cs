@@ -25,7 +25,7 @@ internal sealed class TrimRemarks(Tape tape)
     }
 
     public void RoundEdge(string face, string edge) => Add(
-        FindingLevel.Warn, "trim", $"{face}, {edge}", "This edge is round or bent: its trim is not planned. Bend a bar to it, or set short pieces to a template.");
+        FindingLevel.Warn, "trim", $"{face}, {edge}", "This edge is round: its trim is not planned. Bend a bar to it, or set short pieces to a template.");
 
     /// <summary>Strips of two walls that meet at different heights.</summary>
     public void Heights(Strip one, Strip next, Length height, Length other)

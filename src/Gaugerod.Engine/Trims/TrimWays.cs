@@ -18,9 +18,9 @@ internal static class TrimWays
         var asked = strip.Edge.Trimmed!;
         var twice = (asked.Stagger ?? Length.Zero).Steps * 2;
         var where = $"{strip.Face.Face.Name}, {strip.Edge.Name}";
-        if (JointPlacing.Best(line, TrimJoints.Free, 0) is null)
+        if (!JointPlacing.CanBeMade(line))
         {
-            if (JointPlacing.Best(line with { Least = 1 }, TrimJoints.Free, 0) is null)
+            if (!JointPlacing.CanBeMade(line with { Least = 1 }))
             {
                 remarks.Add(FindingLevel.Warn, "trim-piece", where, $"Too little of this edge is left for a trim between its corners: {remarks.Say(Length.FromSteps(Math.Max(0, line.Length)))}.");
                 return (null, []);
@@ -38,6 +38,8 @@ internal static class TrimWays
         var ways = new List<(TrimJoints Joints, Arrangement Found)> { (joints, taken) };
         foreach (var other in s_others)
         {
+            // What was taken as it was asked for, without a stagger said, would only be found again.
+            if (other == joints && asked.Joints == joints && asked.Stagger is null) continue;
             if (ways.Count < Shown && line.Beside.Count > 0 && Best(line, other, null, remarks.Tape) is { } found && !ways.Exists(way => way.Found.Pieces.Equals(found.Pieces))) ways.Add((other, found));
         }
 
@@ -69,7 +71,7 @@ internal static class TrimWays
     /// <summary>A line that its least piece does not let be made: the longest least piece with which it can.</summary>
     private static TrimLine WithLess(Strip strip, TrimLine line, string where, TrimRemarks remarks)
     {
-        var least = JointPlacing.Greatest(1, line.Least, shortest => JointPlacing.Best(line with { Least = shortest }, TrimJoints.Free, 0) is not null);
+        var least = JointPlacing.Greatest(1, line.Least, shortest => JointPlacing.CanBeMade(line with { Least = shortest }));
         remarks.Add(
             FindingLevel.Warn, "trim-piece", where,
             $"A line of {remarks.Say(Length.FromSteps(line.Length))} cannot be made of pieces from {remarks.Say(strip.Product.Least)} to {remarks.Say(strip.Product.Stock)}; the longest shortest piece that can be had is {LengthText.Down(Length.FromSteps(least), remarks.Tape)}.",
@@ -93,7 +95,7 @@ internal static class TrimWays
     private static (TrimJoints Joints, Arrangement? Taken) Nearest(Strip strip, TrimLine line, long twice, string where, TrimRemarks remarks)
     {
         var asked = strip.Edge.Trimmed!;
-        var most = JointPlacing.GreatestStagger(line) ?? 0;
+        var most = asked.Stagger is null ? 0 : JointPlacing.GreatestStagger(line) ?? 0;
         // Without a stagger said, what is taken instead must not look like a slip either.
         var taken = asked.Stagger is null ? Best(line, TrimJoints.Staggered, null, remarks.Tape) : JointPlacing.Best(line, TrimJoints.Staggered, Math.Min(twice, most));
         // Where no joint of the field is beside it a stagger is kept by any arrangement; what fails is the other thing asked.

@@ -38,7 +38,7 @@ internal static class WallCorner
 
         if (said == TrimCorner.Mitred || saidNext == TrimCorner.Mitred || (outside && said is null or TrimCorner.Piece && saidNext is null or TrimCorner.Piece))
         {
-            return (Plain(one) with { End = TrimEnd.Mitre, Takes = left.Product.Thickness.Steps }, Plain(other) with { End = TrimEnd.Mitre, Takes = right.Product.Thickness.Steps });
+            return (Mitred(one, left.Product), Mitred(other, right.Product));
         }
 
         // In an inner corner neither end shows, whoever runs through.
@@ -46,6 +46,13 @@ internal static class WallCorner
         return said == TrimCorner.Covers || saidNext == TrimCorner.Butts
             ? (Plain(one) with { End = TrimEnd.Covers }, Plain(other) with { End = TrimEnd.Butts })
             : (Plain(one) with { End = TrimEnd.Butts }, Plain(other) with { End = TrimEnd.Covers });
+    }
+
+    /// <summary>Mitred round the corner, which takes the trim's thickness of its back; an end that leans is shorter by its lean too.</summary>
+    private static StripEnd Mitred(StripEnd end, TrimProduct product)
+    {
+        var plain = Plain(end);
+        return plain with { End = TrimEnd.Mitre, Takes = product.Thickness.Steps + plain.Shortens };
     }
 
     /// <summary>The end at the wall's own corner, without the stop that an open end would have had.</summary>

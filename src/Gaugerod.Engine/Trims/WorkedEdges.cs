@@ -15,6 +15,21 @@ internal static class WorkedEdges
         where of.IsWorked
         select Line(face, edge, of);
 
+    /// <summary>What is asked for at such an edge and cannot be followed.</summary>
+    public static void Say(TrimRemarks remarks, TrimmedFace face, FieldEdge edge)
+    {
+        var asked = edge.Trimmed!;
+        var said = new List<string>();
+        if (asked.Joints is not (TrimJoints.Free or TrimJoints.InLine)) said.Add("where joints fall");
+        if (asked.Stagger is { } stagger) said.Add($"a stagger of {remarks.Say(stagger)}");
+        if (asked.Left.Corner is not null || asked.Right.Corner is not null) said.Add("how it meets at a corner");
+        if (said.Count == 0) return;
+        // Where joints fall is asked for with almost any trim; the others are asked for on purpose.
+        remarks.Add(
+            said.Count == 1 && asked.Stagger is null && asked.Joints is not (TrimJoints.Free or TrimJoints.InLine) ? FindingLevel.Note : FindingLevel.Warn, "trim-worked", $"{face.Face.Name}, {edge.Name}",
+            $"The edge of the field's own tiles is worked here, and {string.Join(", ", said)} was asked for: its joints are the field's, and at a corner it ends where the tiles do. Nearest: joints in line, without a stagger or a corner.");
+    }
+
     private static PlannedTrim Line(TrimmedFace face, FieldEdge edge, TrimProduct product)
     {
         // A mitre takes the tile's thickness of its back, all along the edge; of its face nothing.

@@ -1,3 +1,4 @@
+using Gaugerod.Engine;
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Files.Json;
 using Gaugerod.Plane;
@@ -18,12 +19,18 @@ internal static class CuttingReader
     // What is left out follows in the usual order.
     private static Sequence<CuttingAim> Order(Fields fields, Values values)
     {
-        var order = new List<CuttingAim>();
+        var (order, again) = (new List<CuttingAim>(), new List<(Entry Item, CuttingAim Aim)>());
         foreach (var item in fields.Items("order"))
         {
             if (values.Word(item, Words.CuttingAims) is not { } aim) continue;
-            if (order.Contains(aim)) values.Log.AddSaid(item, $"\"{Words.CuttingAims.Say(aim)}\" a second time", "each word of the order once");
-            order.Add(aim);
+            if (order.Contains(aim)) again.Add((item, aim));
+            else order.Add(aim);
+        }
+
+        foreach (var (item, aim) in again)
+        {
+            var once = new Mend(fields["order"]!.Path, $"[{string.Join(", ", order.Select(one => Values.Quoted(Words.CuttingAims.Say(one))))}]");
+            values.Log.AddSaid(item, $"\"{Words.CuttingAims.Say(aim)}\" a second time", "each word of the order once", $"leave it out: {once.Value}", [once]);
         }
 
         return [.. order, .. CuttingAims.Usual.Order.Except(order)];

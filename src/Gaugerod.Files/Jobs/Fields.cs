@@ -27,7 +27,8 @@ internal sealed class Fields
         var meant = new HashSet<string?>(StringComparer.Ordinal);
         foreach (var (name, member) in group.Members)
         {
-            if (known.Contains(name)) continue;
+            // A field that says null says nothing.
+            if (known.Contains(name) || member.Value is Entry.Nothing) continue;
             var nearest = Near.Of(name, known.Where(k => !group.Members.ContainsKey(k)));
             if (nearest is null && Near.Of(name, known) is null && !Forms.EveryName.Contains(name))
             {
@@ -37,7 +38,8 @@ internal sealed class Fields
             }
 
             meant.Add(nearest);
-            values.Log.Add(member.NameAt, group.PathTo(name), $"an unknown field {values.Log.Source.Shown(member.NameAt, NameEnd(member, values))}", Values.OneOf(known), Values.Quoted(nearest));
+            var (words, mends) = Misplaced.Of(group, name, member.Value, form, values.Log.Source, nearest);
+            values.Log.Add(member.NameAt, group.PathTo(name), $"an unknown field {values.Log.Source.Shown(member.NameAt, NameEnd(member, values))}", Values.OneOf(known), words, mends);
         }
 
         var fields = new Fields(group, values);

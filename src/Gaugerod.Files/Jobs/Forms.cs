@@ -36,7 +36,8 @@ internal static class Forms
         "trim",
         new("name", "a name such as \"bullnose\"", true), new("kind", "a kind such as \"bullnose\"", true), new("length", ALength), new("width", "a length such as \"2\""),
         new("joint", ASmallLength), new("least", "a length such as \"2\""), new("thickness", ASmallLength), new("kerf", "a length such as \"1/16\""),
-        new("sold", "\"piece\" or \"bar\""), new("outside", "a length such as \"2\""), new("inside", "a length such as \"2\""), new("stop", "a length such as \"2\""));
+        new("sold", "\"piece\" or \"bar\""), new("outside", "a length such as \"2\""), new("inside", "a length such as \"2\""), new("stop", "a length such as \"2\""),
+        new("breakage", "a whole number such as 3"), new("spares", "a whole number such as 6"), new("flatPercent", "a whole number such as 5, or null"));
 
     public static readonly Form EdgeTrim = new(
         "edgeTrim", new("of", "a trim's name", true), new("joints", "\"staggered\""), new("stagger", "a length such as \"2\""), new("corner", "\"mitred\""), new("left", "a group such as { \"corner\": \"covers\" }"), new("right", "a group such as { \"return\": \"3\" }"));

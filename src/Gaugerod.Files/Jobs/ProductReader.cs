@@ -33,12 +33,15 @@ internal static class ProductReader
             Warpage = fields.Length("warpage", LengthRange.Tolerance),
             Kerf = fields.Length("kerf", LengthRange.Kerf, snaps is null ? kerf : Length.Zero),
             Snaps = snaps,
-            Breakage = values.Whole(fields["breakage"], 0, MostTiles) ?? 0,
-            Spares = values.Whole(fields["spares"], 0, MostTiles) ?? 0,
+            Breakage = Extra(fields, "breakage"),
+            Spares = Extra(fields, "spares"),
             FlatPercent = values.Whole(fields["flatPercent"], 0, 100),
         };
         return (name, name is null || width is null || height is null ? null : product);
     }
+
+    /// <summary>So many on top of what the plan takes; none where none are said.</summary>
+    public static int Extra(Fields fields, string name) => fields.Values.Whole(fields[name], 0, MostTiles) ?? 0;
 
     /// <summary>The least strip of a tile that is snapped; null where it is sawn. 10 mm or 3/8 in where none is said: common practice, no source.</summary>
     private static Length? Snaps(Fields fields, Values values)

@@ -35,6 +35,7 @@ internal static class TrimReader
         var least = said ?? Length.Min(inches ? Length.FromInches(2) : Length.FromMillimetres(50), Length.FromSteps((stock ?? Length.Zero).Steps / 2));
         var (thickness, kerf) = (fields.Length("thickness", LengthRange.Layer, Length.Zero), fields.Length("kerf", LengthRange.Kerf, inches ? Length.FromInches(0, 1, 16) : Length.FromSteps(5120)));
         var (outside, inside, stop) = (fields.Length("outside", LengthRange.Cut), fields.Length("inside", LengthRange.Cut), fields.Length("stop", LengthRange.Cut));
+        var (breakage, spares, percent) = (ProductReader.Extra(fields, "breakage"), ProductReader.Extra(fields, "spares"), values.Whole(fields["flatPercent"], 0, 100));
         if (said > stock)
         {
             values.Log.AddSaid(fields["least"]!, LengthText.Finer(said.Value, values.Tape), $"no more than the trim's length, {LengthText.Finer(stock.Value, values.Tape)}", LengthText.Down(stock.Value, values.Tape), [Engine.Mend.Of(fields["least"]!.Path, stock.Value, values.Tape)]);
@@ -53,6 +54,7 @@ internal static class TrimReader
         return (name, name is null || kind is not { } of || stock is not { } length || width is not { } wide ? null : new TrimProduct(name, of, length, wide, joint, least)
         {
             Thickness = thickness, Kerf = kerf, ByBar = bar, Outside = outside, Inside = inside, Stop = stop,
+            Breakage = breakage, Spares = spares, FlatPercent = percent,
         });
     }
 

@@ -106,7 +106,7 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
         if (entry is null) return null;
         var text = (entry as Entry.Text)?.Value;
         if (text is not null && words.Read(text) is { } value) return value;
-        Log.Add(entry, OneOf(words.All), Quoted(Near.Of(text ?? "", words.All)));
+        Log.Add(entry, OneOf(words.All), Quoted(words.Nearest(text ?? "")));
         return null;
     }
 

@@ -14,6 +14,12 @@ internal sealed class Words<T>(params (string Word, T Value)[] words)
 {
     public IEnumerable<string> All => words.Select(w => w.Word);
 
+    /// <summary>Words that are none of these, but are said for one of them.</summary>
+    public IReadOnlyDictionary<string, string> SaidFor { get; init; } = new Dictionary<string, string>(StringComparer.Ordinal);
+
+    /// <summary>The word that a strange one was probably meant to be; null for none.</summary>
+    public string? Nearest(string text) => Near.Of(text, All) ?? (Near.Of(text, SaidFor.Keys) is { } other ? SaidFor[other] : null);
+
     public T? Read(string word)
     {
         foreach (var (known, value) in words)
@@ -39,7 +45,14 @@ internal static class Words
 
     public static readonly Words<EdgeKind> EdgeKinds = new(
         ("inside corner", EdgeKind.InsideCorner), ("outside corner", EdgeKind.OutsideCorner), ("free", EdgeKind.Free), ("floor", EdgeKind.Floor),
-        ("ceiling", EdgeKind.Ceiling), ("fixture", EdgeKind.Fixture), ("threshold", EdgeKind.Threshold));
+        ("ceiling", EdgeKind.Ceiling), ("fixture", EdgeKind.Fixture), ("threshold", EdgeKind.Threshold))
+    {
+        SaidFor = new Dictionary<string, string>(StringComparer.Ordinal)
+        {
+            ["wall"] = "inside corner", ["corner"] = "inside corner", ["open"] = "free", ["none"] = "free", ["edge"] = "free", ["tub"] = "fixture", ["bath"] = "fixture",
+            ["cabinet"] = "fixture", ["counter"] = "fixture", ["window"] = "fixture", ["door"] = "threshold", ["doorway"] = "threshold", ["carpet"] = "threshold",
+        },
+    };
 
     public static readonly Words<Lap> Laps = new(("through", Lap.Through), ("laps", Lap.Laps));
 

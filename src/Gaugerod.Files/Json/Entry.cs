@@ -15,6 +15,9 @@ internal abstract class Entry(Entry? parent, string step, int at)
 
     public string Path => parent is null ? step : Joined(parent.Path, step);
 
+    /// <summary>The outermost value of the file.</summary>
+    public Entry Root => parent?.Root ?? this;
+
     public string PathTo(string field) => Joined(Path, "." + field);
 
     public static string StepOf(int index) => string.Create(CultureInfo.InvariantCulture, $"[{index}]");

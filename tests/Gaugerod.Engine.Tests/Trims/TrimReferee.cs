@@ -42,13 +42,9 @@ internal static class TrimReferee
         double Along(Coordinate at) => ((at.X * dx) + (at.Y * dy)) / size;
         var places = shape.Coordinates.Select(Along).ToList();
         Assert.InRange(places.Max() - places.Min() - piece.Length.Steps, -Near, Near);
-        // An end that is sawn to a lean against a wall or the next trim is measured to its long side only (docs/trims.md).
-        if (Leans(piece == line.Pieces[0], line.Begin) || Leans(piece == line.Pieces[^1], line.End)) return;
         var sides = Judge.Sides(shape).Where(side => Math.Abs(((side.B.X - side.A.X) * dy) - ((side.B.Y - side.A.Y) * dx)) / size <= Near).Select(side => Math.Abs(Along(side.B) - Along(side.A)));
         Assert.InRange(sides.Min() - (piece.Length - piece.MitreTakes).Steps, -Near, Near);
     }
-
-    private static bool Leans(bool isLast, TrimEnd end) => isLast && end is (TrimEnd.Hidden or TrimEnd.Butts);
 
     /// <summary>A mitre lies against the other's from point to point.</summary>
     private static void Mitres(List<(TrimPiece Piece, Geometry Shape)> pieces)

@@ -81,7 +81,7 @@ public sealed class TrimsOnShapedWallsTests
         Assert.Equal(["left", "right"], plan.Trims.Lines.Where(line => line.Pieces.Count > 0).Select(line => line.Edge).Order());
         var finding = Assert.Single(plan.Findings, finding => finding.Rule == "trim");
         Assert.Equal(("wall, head", FindingLevel.Warn), (finding.Where, finding.Level));
-        Assert.StartsWith("This edge is round or bent: its trim is not planned.", finding.Text, StringComparison.Ordinal);
+        Assert.StartsWith("This edge is round: its trim is not planned.", finding.Text, StringComparison.Ordinal);
     }
 
     private static void Look(Gen<Job> gen, int count, int least)

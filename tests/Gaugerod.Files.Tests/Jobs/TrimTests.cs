@@ -249,6 +249,41 @@ public sealed class TrimTests
         Assert.Empty(SchemaTests.Faults(SchemaTests.PlanSchema, Written(eased)));
     }
 
+    /// <summary>A liner of 1 in with joints of 1/8 fits a band from 30 to 31 1/8 in, to the middles of its joints.</summary>
+    [Theory]
+    [InlineData("\"33\"")]
+    [InlineData("\"30 3/4\"")]
+    public void A_band_that_is_not_as_high_as_its_trim_is_told_the_height_that_is_and_with_that_nothing_is_said(string to)
+    {
+        var wrong = Job.Replace("\"from\": \"30\", ", $"\"from\": \"30\", \"to\": {to}, ", StringComparison.Ordinal).Replace("\"from\": \"31 1/8\"", $"\"from\": {to}", StringComparison.Ordinal);
+        var finding = Assert.Single(Planner.Plan(Read(wrong)).Findings, finding => finding.Rule == "trim-band");
+        Assert.EndsWith("and liner is 1 in wide. Nearest: \"to\" 31 1/8 in, and what lies above from there on.", finding.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain(Planner.Plan(Read(wrong.Replace(to, "\"31 1/8\"", StringComparison.Ordinal))).Findings, finding => finding.Rule == "trim-band");
+    }
+
+    [Fact]
+    public void Breakage_and_spares_of_a_trim_are_bought_on_top_and_written_apart()
+    {
+        var text = Job.Replace("\"thickness\": \"3/8\" }", "\"thickness\": \"3/8\", \"breakage\": 2, \"spares\": 3, \"flatPercent\": 5 }", StringComparison.Ordinal);
+        Assert.Empty(SchemaTests.Faults(SchemaTests.JobSchema, text));
+        var written = Written(text);
+        Assert.Empty(SchemaTests.Faults(SchemaTests.PlanSchema, written));
+        using var plan = JsonDocument.Parse(written);
+        var order = plan.RootElement.GetProperty("takeoff").EnumerateArray().Single(line => line.GetProperty("item").GetString() == "bullnose");
+        var planned = Planner.Plan(Read(Job)).Trims.Stocks.Single(stock => stock.Product == "bullnose").Bought;
+        Assert.Equal((planned, 2, 3), (order.GetProperty("planned").GetInt32(), order.GetProperty("breakage").GetInt32(), order.GetProperty("spares").GetInt32()));
+        // A twentieth of them all, rounded up.
+        Assert.Equal(planned + 5 + ((planned + 5 + 19) / 20), order.GetProperty("need").GetInt32());
+    }
+
+    [Theory]
+    [InlineData("\"breakage\": -1", "found -1, expected a whole number from 0 to 100000. Nearest: 0.")]
+    [InlineData("\"spares\": 1.5", "Nearest: 2.")]
+    [InlineData("\"flatPercent\": 120", "Nearest: 100.")]
+    [InlineData("\"breakages\": 2", "Nearest: \"breakage\".")]
+    public void What_is_bought_on_top_of_a_trim_is_a_whole_number(string field, string said) => Assert.Contains(
+        Samples.Messages(Job.Replace("\"thickness\": \"3/8\" }", "\"thickness\": \"3/8\", " + field + " }", StringComparison.Ordinal)), message => message.Contains(said, StringComparison.Ordinal));
+
     private static Job Read(string text)
     {
         var job = Assert.IsType<JobReading.Understood>(Samples.Read(text)).Job;

@@ -87,5 +87,21 @@ internal static class BadJobs
         ];
     }
 
+    /// <summary>Words and fields that are misspelt, said twice, or stand where they have no business.</summary>
+    public static IEnumerable<Slip> WordsAndFields()
+    {
+        var aims = GoodJobs.Cut("'order': ['tiles', 'cuts']");
+        var kerf = GoodJobs.Cut("'keep': 50");
+        const string Kind = "faces[0].edges[0].kind";
+        return
+        [
+            new(aims, "cutting.order", "['tiles', 'tiles']"), new(aims, "cutting.order", "['cuts', 'tiles', 'cuts', 'offcuts', 'tiles']"), new(aims, "cutting.order", "['tiles', 'laid by', 'cuts', 'courses', 'offcuts', 'courses']"),
+            new(aims, "cutting.order[1]", "'tiles'"), new(aims, "cutting.order[1]", "'cutts'"),
+            .. Each(kerf, "cutting.kerf", "2", "'1/16 in'"), new(kerf, "cutting", "{ 'kerf': 2 }"), .. Each(kerf, "cutting.kep", "60"), new(kerf, "cutting", "{ 'fense': 2 }"), new(GoodJobs.Herringbone, "kerf", "2"), new(GoodJobs.Herringbone, "products[0].kerff", "2"),
+            .. Each(GoodJobs.Pinwheel, "runs[0].perBox", "12"), new(GoodJobs.Cut("'keep': 50", "'kerf': 2"), "cutting.kerf", "3"),
+            .. Each(aims, Kind, "'wall'", "'a wall'", "'inside'", "'corner'", "'open'", "'flor'", "'tub'", "'door'"),
+        ];
+    }
+
     private static IEnumerable<Slip> Each(string job, string path, params string[] values) => values.Select(value => new Slip(job, path, value));
 }

@@ -25,6 +25,10 @@ internal static class GoodJobs
     /// <summary>A floor of 2,400 by 1,800 mm with 3 mm joints; zones, holes and openings as they are given.</summary>
     public static string Floor(string more) => Job("200, 200", "{ 'kind': 'grid' }", $"{{ 'name': 'floor', 'outline': [[0, 0], [2400, 0], [2400, 1800], [0, 1800]], 'edges': [{Edges}]{(more.Length > 0 ? ", " + more : "")} }}");
 
+    /// <summary>As <see cref="Floor"/>, with what is asked of the cutting, and more of its tile.</summary>
+    public static string Cut(string cutting, string tile = "") => Floor("").Replace("'edgeJoint': 3,", $"'edgeJoint': 3, 'cutting': {{ {cutting} }},", StringComparison.Ordinal)
+        .Replace("'height': 200 }", $"'height': 200{(tile.Length > 0 ? ", " + tile : "")} }}", StringComparison.Ordinal);
+
     /// <summary>As <see cref="Floor"/>, with a gable and no upright edge at the right.</summary>
     public static string Gable(string more) => Job("200, 200", "{ 'kind': 'grid' }", $"{{ 'name': 'floor', 'outline': [[0, 0], [2400, 0], [1900, 1800], [0, 2300]], 'edges': [{Edges}], {more} }}");
 

@@ -3,7 +3,7 @@ namespace Gaugerod.Files.Tests.Refusals;
 /// <summary>What a refusal calls nearest is put in its place, and then the job is refused no more. Advice that is no value counts for none.</summary>
 public sealed class NearestTests
 {
-    public static IEnumerable<object[]> Good => BadJobs.Bonds().Concat(BadJobs.Zones()).Concat(BadJobs.HolesAndArcs()).Select(slip => slip.Job).Distinct().Select(job => new object[] { job });
+    public static IEnumerable<object[]> Good => BadJobs.Bonds().Concat(BadJobs.Zones()).Concat(BadJobs.HolesAndArcs()).Concat(BadJobs.WordsAndFields()).Select(slip => slip.Job).Distinct().Select(job => new object[] { job });
 
     [Theory]
     [MemberData(nameof(Good))]
@@ -17,6 +17,9 @@ public sealed class NearestTests
 
     [Fact]
     public void What_is_nearest_to_a_hole_an_arc_or_a_range_that_cannot_be_is_one_that_can() => EachIsMended(BadJobs.HolesAndArcs());
+
+    [Fact]
+    public void What_is_nearest_to_a_word_or_a_field_that_cannot_be_is_one_that_can() => EachIsMended(BadJobs.WordsAndFields());
 
     /// <summary>
     /// What the engine offers makes the job good at once. The reader knows one number and no tiles: what it offers may be refused for
