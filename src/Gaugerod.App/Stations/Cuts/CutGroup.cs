@@ -23,7 +23,7 @@ internal sealed record CutGroup(int Number, string Title, SawSetting? Setting, L
             var of = plan.Cutting.Count > 1 ? ": " + product.Product : "";
             foreach (var setting in product.Settings)
             {
-                var title = $"Fence {LengthText.Down(setting.Fence, plan.Job.Tape)}, measured along the {(setting.Across ? "width" : "height")}{of}";
+                var title = $"Fence {LengthText.Down(setting.Fence, plan.Job.Tape)} along the {(setting.Across ? "width" : "height")}{of}";
                 yield return new(++number, title, setting, [.. setting.Pieces.Select(id => pieces[id])]);
             }
 
