@@ -46,6 +46,15 @@ internal sealed class Device : IAsyncDisposable
         await page.Locator($"main[data-station={station}]").WaitForAsync();
     }
 
+    /// <summary>Unfolds every setting and every line of trim at Cuts.</summary>
+    public static async Task UnfoldAsync(IPage page)
+    {
+        await Expect(page.Locator("details.setting").Last).ToBeVisibleAsync();
+        await page.WaitForTimeoutAsync(300);
+        await page.EvaluateAsync("() => document.querySelectorAll('details.setting:not([open]) > summary').forEach(fold => fold.click())");
+        await Expect(page.Locator("details.setting:not([open])")).ToHaveCountAsync(0);
+    }
+
     /// <summary>Opens a sample and waits for its plan.</summary>
     public static async Task OpenSampleAsync(IPage page, string title)
     {
