@@ -48,7 +48,7 @@ internal static class FaceSheet
     }
 
     /// <summary>The zones of a wall that have a sheet of their own, being so much larger there.</summary>
-    public static IReadOnlyList<WallPlan> Nearer(SheetBook book, WallPlan wall) => [.. wall.Zones.Where(zone => 3 * ScaleOf(book, zone) <= 2 * ScaleOf(book, wall))];
+    public static IReadOnlyList<WallPlan> Nearer(SheetBook book, WallPlan wall) => [.. wall.Zones(book.Plan.Job).Where(zone => 3 * ScaleOf(book, zone) <= 2 * ScaleOf(book, wall))];
 
     private static int ScaleOf(SheetBook book, WallPlan wall) => Math.Min(ScaleOn(book.ContentOf(landscape: false), wall), ScaleOn(book.ContentOf(landscape: true), wall));
 

@@ -19,10 +19,10 @@ internal sealed record WallPlan(string Name, Sequence<WallPart> Parts, Sequence<
     ];
 
     /// <summary>Its zones, each as a wall of its own, as large as its tile: for a picture nearer to the eye. None where it is one.</summary>
-    public IEnumerable<WallPlan> Zones => Parts.Count == 1 ? [] : Parts
+    public IEnumerable<WallPlan> Zones(Job job) => Parts.Count == 1 ? [] : Parts
         .Where(part => !part.Run.IsBorder && part.Face.Face.Plane is null)
         .Select(part => new WallPlan(
-            part.Face.Face.Name, [part with { Face = part.Face with { Face = part.Face.Face with { Outline = part.Face.Face.Field.Outer } } }], WallTrims.Beside(Trims, part.Face.Face).ToSequence()));
+            part.Face.Face.Name, [part with { Face = part.Face with { Face = part.Face.Face with { Outline = part.Face.Face.Field.Outer } } }], WallTrims.Beside(job, Trims, part.Face.Face).ToSequence()));
 
     /// <summary>The box around what was measured.</summary>
     public Box Measured => Box.Around(Outlines);

@@ -49,10 +49,10 @@ public static class WallTrims
     }
 
     /// <summary>Of a wall's trims those that stand at the sides of one field on it, a joint off.</summary>
-    internal static IEnumerable<TrimPart> Beside(IEnumerable<TrimPart> parts, FinishedFace field)
+    internal static IEnumerable<TrimPart> Beside(Job job, IEnumerable<TrimPart> parts, FinishedFace field)
     {
-        // A zone's side counts half the joint to its neighbour.
-        var reach = Near + (2 * field.Edges.Select(edge => edge.Joint.Steps).DefaultIfEmpty().Max());
+        // No joint beside a trim is wider than the widest asked for; beyond a band half of its own joint comes to it.
+        var reach = Near + (2 * field.Edges.Select(edge => edge.Joint).Concat(job.Trims.Select(trim => trim.Joint)).Append(job.EdgeJoint).Max().Steps);
         var rings = field.Field.Inner.Prepend(field.Field.Outer).ToList();
         return parts.Where(part => rings.Exists(ring => Apart(ring, part.Outline) <= reach));
     }

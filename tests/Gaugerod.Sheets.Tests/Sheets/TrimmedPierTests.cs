@@ -24,15 +24,15 @@ public sealed class TrimmedPierTests
 
     private static readonly IReadOnlyList<Drawing> s_pages = JobSheets.Pages(s_plan);
 
-    /// <summary>By hand: the top's return goes 60 on to the left of the wall's corner, those of the hatch 40 on from its sides at 200 and 480, all as high as the trim.</summary>
+    /// <summary>By hand: the field and its trim end a joint of 3 off the corner, and the return goes 60 on from there; those of the hatch go 40 on from its sides at 200 and 480. With the field below it the hatch's head is seen upside down: its left end is at the wall's right, all as high as the trim.</summary>
     [Fact]
     public void A_return_is_drawn_folded_out_from_the_end_that_it_goes_round()
     {
         var parts = WallTrims.Of(s_plan, "pier").Where(part => part.Return is not null).ToDictionary(part => (part.Line.Edge, part.Return!.AtLeft), part => part.Outline.Bounds);
         Assert.Equal(3, parts.Count);
-        Assert.Equal((-60, 0, 30), Said(parts[("top", true)]));
-        Assert.Equal((160, 200, 30), Said(parts[("hatch.top", true)]));
-        Assert.Equal((480, 520, 30), Said(parts[("hatch.top", false)]));
+        Assert.Equal((-57, 3, 30), Said(parts[("top", true)]));
+        Assert.Equal((480, 520, 30), Said(parts[("hatch.top", true)]));
+        Assert.Equal((160, 200, 30), Said(parts[("hatch.top", false)]));
         foreach (var part in WallTrims.Of(s_plan, "pier").Where(part => part.Return is not null))
         {
             foreach (var sheet in s_pages.Where(page => page.Title.Contains(": Face: ", StringComparison.Ordinal)).Append(s_pages.First(page => page.Title.Contains(": Trims: round", StringComparison.Ordinal))))
@@ -70,7 +70,7 @@ public sealed class TrimmedPierTests
     public void A_trim_that_does_not_touch_a_field_is_not_drawn_beside_it()
     {
         var field = s_plan.Runs[0].Faces[0].Face;
-        var beside = WallTrims.Beside(WallTrims.Of(s_plan, "pier"), field).Select(part => part.Line.Product).Distinct();
+        var beside = WallTrims.Beside(s_plan.Job, WallTrims.Of(s_plan, "pier"), field).Select(part => part.Line.Product).Distinct();
         Assert.Equal(["pencil"], beside);
     }
 
