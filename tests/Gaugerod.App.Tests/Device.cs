@@ -46,6 +46,16 @@ internal sealed class Device : IAsyncDisposable
         await page.Locator($"main[data-station={station}]").WaitForAsync();
     }
 
+    /// <summary>Unfolds every setting and every line of trim at Cuts.</summary>
+    public static async Task UnfoldAsync(IPage page)
+    {
+        await Expect(page.Locator("details.setting").Last).ToBeVisibleAsync();
+        // They are drawn one after another; the choice of settings names them all.
+        await page.WaitForFunctionAsync("() => document.querySelectorAll('details.setting').length >= document.querySelectorAll('.jump option').length - 1");
+        await page.EvaluateAsync("() => document.querySelectorAll('details.setting:not([open]) > summary').forEach(fold => fold.click())");
+        await Expect(page.Locator("details.setting:not([open])")).ToHaveCountAsync(0, new() { Timeout = 30_000 });
+    }
+
     /// <summary>Opens a sample and waits for its plan.</summary>
     public static async Task OpenSampleAsync(IPage page, string title)
     {

@@ -26,6 +26,7 @@ public sealed class PictureTests(Rig rig)
         var page = await device.OpenAsync();
         await Device.OpenSampleAsync(page, "Guest shower, feet and inches");
         await Device.GoAsync(page, char.ToUpperInvariant(station[0]) + station[1..]);
+        if (station == "cuts") await Device.UnfoldAsync(page);
         if (station == "cuts") await page.Locator(".pieces button").Nth(12).ClickAsync();
         if (station == "lines") await page.WaitForFunctionAsync("() => { const curves = [...document.querySelectorAll('.curve .under')]; return curves.length > 0 && curves.every(curve => curve.getAttribute('d')); }");
         await Device.SavedAsync(page);

@@ -125,6 +125,9 @@ public sealed record Piece(
     /// <summary>The whole tile on the face.</summary>
     public Ring Laid => Frame?.Laid ?? Ring.Of(Cell);
 
+    /// <summary>Whether nothing is cut off it: it only has holes.</summary>
+    public bool IsOnlyDrilled => Kind != PieceKind.Full && Cuts.Count == 0;
+
     /// <summary>Whether the tile is a rectangle.</summary>
     public bool OfRectangle => Frame is null || Frame.Tile == Ring.Of(Cell);
 

@@ -143,6 +143,7 @@ public static class Planner
         plan.Best.Score.Cuts, plan.Best.Score.SmallestCut, plan.Best.Score.Slivers, hasUnderHalf, plan.Best.Wants)
     {
         Folded = plan.Faces.Any(face => face.Face.Plane is not null),
+        Narrow = Slivers.Of(plan.Faces.SelectMany(face => face.Pieces), plan.Request.Bond, plan.Request.Limits.Sliver, plan.Best.Score.Slivers),
     };
 
     private static IEnumerable<Zone> ZonesOf(Job job, RunRequest run) =>

@@ -19,7 +19,8 @@ internal static class CutRules
         if (facts.Slivers > 0)
         {
             var tiles = facts.Slivers == 1 ? "One tile is" : string.Create(CultureInfo.InvariantCulture, $"{facts.Slivers} tiles are");
-            yield return new(FindingLevel.Warn, "sliver", facts.Run, $"{tiles} cut narrower than a sliver may be.",
+            var named = facts.Narrow.Count == 0 ? "" : ": " + Slivers.Words(facts.Narrow);
+            yield return new(FindingLevel.Warn, "sliver", facts.Run, $"{tiles} cut narrower than a sliver may be{named}.",
                 $"at least {LengthText.Nearest(limits.Sliver, tape)}", smallest, "the job's own limit; 2 in or 50 mm: common practice, no source");
         }
 

@@ -1,5 +1,6 @@
 using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
@@ -24,6 +25,9 @@ internal sealed record RunFacts(
 {
     /// <summary>Whether it is laid on a floor with folds.</summary>
     internal bool Folded { get; init; }
+
+    /// <summary>The pieces that are slivers, as far as they can be named.</summary>
+    internal Sequence<Piece> Narrow { get; init; } = [];
 
     /// <summary>The tile's longer side.</summary>
     internal Length Longest => Length.Max(Product.Width, Product.Height);

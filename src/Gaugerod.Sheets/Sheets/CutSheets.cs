@@ -23,7 +23,7 @@ internal static class CutSheets
     private static string Count(ProductCutting cutting, IReadOnlyDictionary<string, PieceOnFace> pieces)
     {
         var all = cutting.Settings.SelectMany(s => s.Pieces).Concat(cutting.ByHand).Distinct(StringComparer.Ordinal).Where(pieces.ContainsKey).Select(id => pieces[id].Piece).ToArray();
-        var drilled = all.Count(CutWords.IsOnlyDrilled);
+        var drilled = all.Count(piece => piece.IsOnlyDrilled);
         var words = $"{Figures.Count(all.Length, "piece", "pieces")} to cut";
         return drilled == 0 ? words + "." : $"{words}: {Figures.Number(all.Length - drilled)} at an edge, {Figures.Number(drilled)} only drilled.";
     }

@@ -24,9 +24,6 @@ internal static class CutWords
         return words.Count == 0 ? "As the sketch shows." : string.Join("\n", words);
     }
 
-    /// <summary>Whether nothing is cut off a piece: it only has holes.</summary>
-    public static bool IsOnlyDrilled(Piece piece) => piece.Kind != PieceKind.Full && piece.Cuts.Count == 0;
-
     private static bool CutBothWays(Piece piece, TileSide one, TileSide other) =>
         piece.Cuts.Any(c => c.Away == one) && piece.Cuts.Any(c => c.Away == other);
 

@@ -119,7 +119,7 @@ internal sealed class FaceDimensions(FacePicture picture, Pen pen, PieceNumbers 
             var half = Lettering.Width(Fractions.Set(words), 8.5, bold: true) / 2;
             var middle = Math.Max(top.X, reached + half + 2);
             reached = middle + half;
-            pen.Text(middle, top.Y - 1, words, 8.5, bold: true, Anchor.Middle, ink: Ink.SnapLine);
+            pen.Text(middle, Math.Min(top.Y, _bounds.Y) - 1, words, 8.5, bold: true, Anchor.Middle, ink: Ink.SnapLine);
         }
     }
 

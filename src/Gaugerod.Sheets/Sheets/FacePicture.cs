@@ -17,8 +17,11 @@ internal sealed class FacePicture(FacePlan plan, FaceMap map, Pen pen)
 
     public FacePlan Plan => plan;
 
+    /// <summary>What dimensions stand clear of, where that is more than the face.</summary>
+    public Box? Around { get; init; }
+
     /// <summary>What the face covers on the paper.</summary>
-    public Frame Bounds => map.Frame(plan.Face.Outline.Bounds);
+    public Frame Bounds => map.Frame(Around ?? plan.Face.Outline.Bounds);
 
     /// <summary>One picture of each that is set out as one: lines go over all planes of a folded floor and are drawn once.</summary>
     public static IEnumerable<FacePicture> SetOut(IEnumerable<FacePicture> pictures) => pictures.DistinctBy(picture => picture.Plan.Face.SetOut.Name, StringComparer.Ordinal);

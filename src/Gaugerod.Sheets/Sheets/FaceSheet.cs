@@ -1,7 +1,6 @@
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rules;
-using Gaugerod.Engine.Trims;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
@@ -20,7 +19,7 @@ internal static class FaceSheet
         var (tall, wide) = (ScaleOn(book.ContentOf(landscape: false), wall), ScaleOn(book.ContentOf(landscape: true), wall));
         var page = book.Page("Face: " + wall.Name, landscape: wide < tall);
         page.Scale = Math.Min(tall, wide);
-        page.Description = Describe(wall, page.Scale.Value, book.Figures) + TrimPicture.Describe(book.Plan, wall.Name);
+        page.Description = Describe(wall, page.Scale.Value, book.Figures) + TrimPicture.Describe(wall.Trims);
         var content = page.Content;
         var (left, right) = Beside(wall);
         var (width, height) = (FaceMap.OnPaper(box.Width, page.Scale.Value), FaceMap.OnPaper(box.Height, page.Scale.Value));
@@ -28,7 +27,7 @@ internal static class FaceSheet
             content.X + left + ((content.Width - left - right - width) / 2),
             content.Y + Top + ((content.Height - Top - Dims - Key - height) / 2));
         Picture(page.Pen, book, wall, Placed(box, page.Scale.Value, corner), content with { Height = content.Height - Key });
-        Foot(page.Pen, wall, WallTrims.Lines(book.Plan, wall.Name), page.Scale.Value, content, book.Figures);
+        Foot(page.Pen, wall, page.Scale.Value, content, book.Figures);
     }
 
     /// <summary>The wall's picture alone, as large as on its sheet.</summary>
@@ -44,12 +43,12 @@ internal static class FaceSheet
         var across = FaceMap.OnPaper(box.Width, scale);
         var room = new Frame(2, 0, width - 4, height - Key);
         Picture(pen, book, wall, Placed(box, scale, new(left + ((width - left - right - across) / 2), Top)), room);
-        Foot(pen, wall, WallTrims.Lines(plan, wall.Name), scale, new(2, 0, width - 4, height - 2), figures);
-        return new(width, height, $"{plan.Job.Name}: {wall.Name}, 1:{Figures.Number(scale)}", Describe(wall, scale, figures) + TrimPicture.Describe(plan, wall.Name), pen.Marks);
+        Foot(pen, wall, scale, new(2, 0, width - 4, height - 2), figures);
+        return new(width, height, $"{plan.Job.Name}: {wall.Name}, 1:{Figures.Number(scale)}", Describe(wall, scale, figures) + TrimPicture.Describe(wall.Trims), pen.Marks);
     }
 
     /// <summary>The zones of a wall that have a sheet of their own, being so much larger there.</summary>
-    public static IReadOnlyList<WallPlan> Nearer(SheetBook book, WallPlan wall) => [.. wall.Zones.Where(zone => 3 * ScaleOf(book, zone) <= 2 * ScaleOf(book, wall))];
+    public static IReadOnlyList<WallPlan> Nearer(SheetBook book, WallPlan wall) => [.. wall.Zones(book.Plan.Job).Where(zone => 3 * ScaleOf(book, zone) <= 2 * ScaleOf(book, wall))];
 
     private static int ScaleOf(SheetBook book, WallPlan wall) => Math.Min(ScaleOn(book.ContentOf(landscape: false), wall), ScaleOn(book.ContentOf(landscape: true), wall));
 
@@ -75,8 +74,8 @@ internal static class FaceSheet
         }
 
         var (run, face) = (wall.Parts[0].Run, wall.Parts[0].Face);
-        var picture = new FacePicture(face, map, pen);
-        var trims = new TrimPicture(map, pen, WallTrims.Lines(book.Plan, wall.Name));
+        var picture = new FacePicture(face, map, pen) { Around = wall.Bounds };
+        var trims = new TrimPicture(map, pen, wall.Trims);
         FacePicture.DrawTogether([picture], [], trims);
         picture.Lines(run.Lines, 2.5);
         picture.Lines(run.Turned);
@@ -94,7 +93,7 @@ internal static class FaceSheet
         numbers.Draw(face.Pieces);
     }
 
-    private static void Foot(Pen pen, WallPlan wall, IReadOnlyList<PlannedTrim> trims, int scale, Frame content, Figures figures)
+    private static void Foot(Pen pen, WallPlan wall, int scale, Frame content, Figures figures)
     {
         var pieces = wall.Parts.SelectMany(part => part.Face.Pieces).ToList();
         var y = content.Bottom - 15;
@@ -111,7 +110,7 @@ internal static class FaceSheet
             x += 8.2 + Lettering.Width(PieceWords.Of(kind), 8) + 3.6;
         }
 
-        if (trims.Count > 0 || wall.Parts.Any(part => part.Face.Face.Edges.Any(e => e.Trim > Length.Zero))) x = TrimKey(pen, x, y, trims);
+        if (wall.Trims.Count > 0 || wall.Parts.Any(part => part.Face.Face.Edges.Any(e => e.Trim > Length.Zero))) x = TrimKey(pen, x, y, wall.Trims);
 
         if (wall.Runs.Count == 1)
         {
@@ -126,13 +125,13 @@ internal static class FaceSheet
     }
 
     /// <summary>Trim in the key: by the piece where its pieces are planned. Gives where the key goes on.</summary>
-    private static double TrimKey(Pen pen, double x, double y, IReadOnlyList<PlannedTrim> planned)
+    private static double TrimKey(Pen pen, double x, double y, IReadOnlyList<TrimPart> parts)
     {
-        var parts = WallTrims.Of(planned);
         var keys = new List<(string Words, Fill Fill, Stroke Edge)>();
-        if (parts.Count == 0 || parts.Any(part => part is { IsCut: false, Corner: null })) keys.Add(("trim", Fill.Fixture, Stroke.FixtureEdge));
-        if (parts.Any(part => part.IsCut)) keys.Add(("trim, cut", Fill.Straight, Stroke.CutEdge));
-        if (parts.FirstOrDefault(part => part.Corner is not null) is { } corner) keys.Add(("corner piece or stop", TrimPicture.FillOf(corner), TrimPicture.EdgeOf(corner.IsCut)));
+        if (parts.Count == 0 || parts.Any(part => part.Piece is not null && !part.IsCut)) keys.Add(("trim", Fill.Fixture, Stroke.FixtureEdge));
+        if (parts.Any(part => part.Piece is not null && part.IsCut)) keys.Add(("trim, cut", Fill.Straight, Stroke.CutEdge));
+        if (parts.FirstOrDefault(part => part.Corner is not null) is { } corner) keys.Add(("corner piece or stop", TrimPicture.FillOf(corner), TrimPicture.EdgeOf(corner)));
+        if (parts.FirstOrDefault(part => part.Return is not null) is { } turned) keys.Add(("return, folded out", TrimPicture.FillOf(turned), TrimPicture.EdgeOf(turned)));
         foreach (var (words, fill, edge) in keys)
         {
             pen.Area(new Frame(x, y - 3.2, 7, 4), fill, edge);

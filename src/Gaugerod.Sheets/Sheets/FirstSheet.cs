@@ -12,6 +12,8 @@ internal static class FirstSheet
 {
     private const double Least = 52;
 
+    private const int MostNamed = 6;
+
     public static void Add(SheetBook book, RunPlan run, bool withOrder)
     {
         var before = book.Count;
@@ -146,6 +148,8 @@ internal static class FirstSheet
             ? run.Best.Wants.Count switch { 0 => "Nothing special was asked.", 1 => "What was asked is met.", _ => $"All {Figures.Number(run.Best.Wants.Count)} wants are met." }
             : $"{Figures.Count(score.WantsMissed, "want", "wants")} missed" + (score.MustsMissed > 0 ? $", {Figures.Count(score.MustsMissed, "must", "musts")} among them." : ", no must among them.");
         var slivers = Figures.Count(score.Slivers, "sliver", "slivers");
+        // Many take the picture's room; the findings name them.
+        if (Slivers.Of(run.Faces.SelectMany(face => face.Pieces), run.Request.Bond, run.Request.Limits.Sliver, score.Slivers) is { Count: > 0 } named) slivers += named.Count <= MostNamed ? ": " + Slivers.Words(named) : ", named in the findings";
         // Of mosaic the chips are judged and the sheets are bought.
         var (judged, bought) = run.Request.Bond is Engine.Bonds.BondRequest.Mosaic ? ("chip", "sheet") : ("tile", "tile");
         return $"The smallest cut is {figures.NarrowestWithUnit(score.SmallestCut)}; {slivers}. {Capital(Figures.Count(score.Cuts, judged + " is", judged + "s are"))} cut at an edge{Drilled(run)}; the plan takes {Figures.Count(plan.TilesOf(run) ?? score.Tiles, bought, bought + "s")}. {missed}";
@@ -154,7 +158,7 @@ internal static class FirstSheet
     /// <summary>What the cut list holds beside the tiles cut at an edge, so that the two numbers agree.</summary>
     private static string Drilled(RunPlan run)
     {
-        var drilled = run.Faces.SelectMany(f => f.Pieces).Count(CutWords.IsOnlyDrilled);
+        var drilled = run.Faces.SelectMany(f => f.Pieces).Count(piece => piece.IsOnlyDrilled);
         return drilled == 0 ? "" : $" and {Figures.Number(drilled)} only drilled";
     }
 

@@ -32,7 +32,7 @@ internal static class RunPicture
         var pictures = run.Faces.Select((f, i) => new FacePicture(f, Folded(map, corners[i]).Moved(f.Face.Unrolled, f.Face.Raised), pen)).ToArray();
         foreach (var wall in pictures.GroupBy(picture => picture.Plan.Face.Wall, StringComparer.Ordinal))
         {
-            FacePicture.DrawTogether([.. wall], Others(plan, run, wall.Key).Select(other => new FacePicture(other, wall.First().Map, pen)), new(wall.First().Map, pen, WallTrims.Lines(plan, wall.Key)));
+            FacePicture.DrawTogether([.. wall], Others(plan, run, wall.Key).Select(other => new FacePicture(other, wall.First().Map, pen)), new(wall.First().Map, pen, WallTrims.Of(plan, wall.Key)));
             yield return true;
         }
 

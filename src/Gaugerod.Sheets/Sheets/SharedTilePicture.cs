@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Cutting;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Shapes;
 using Gaugerod.Sheets.Drawings;
@@ -28,6 +29,18 @@ internal sealed class SharedTilePicture(Pen pen, Frame frame, double perStep, Fr
     public const double Margin = Tail + (2 * Ring);
 
     private readonly List<Frame> _taken = [];
+
+    /// <summary>A tile by itself, so wide with the rings at its right.</summary>
+    public static Drawing Alone(CutTile tile, Product product, double width)
+    {
+        // A number beside its piece may stand to the left of the tile, or under it.
+        const double aside = 4;
+        var perStep = Math.Min((width - aside - Margin) / product.Width.Steps, 74.0 / product.Height.Steps);
+        var frame = new Frame(aside, Margin, product.Width.Steps * perStep, product.Height.Steps * perStep);
+        var pen = new Pen();
+        new SharedTilePicture(pen, frame, perStep, new(0, 0, width, frame.Bottom + aside)).Draw(tile);
+        return new(width, frame.Bottom + aside, $"Tile {Figures.Number(tile.Number)}", $"Tile {Figures.Number(tile.Number)} with {string.Join(", ", tile.Pieces.Select(piece => piece.Id))}, its cuts numbered in order.", pen.Marks);
+    }
 
     public void Draw(CutTile tile)
     {

@@ -38,7 +38,8 @@ internal static class SharedTileSheets
     /// <summary>What the other way would cost, so that a setter may choose.</summary>
     private static string Ways(ProductCutting cutting)
     {
-        if (cutting.Fewest is not { } fewest || cutting.Simple is not { } simple || fewest == simple) return "";
+        if (cutting.Fewest is not { } fewest || cutting.Simple is not { } simple) return "";
+        if (fewest == simple) return $"Fewest tiles and simple at the saw come to the same: {Cost(fewest)}.";
         return $"{(cutting.FewestIsProved ? "Fewest tiles" : "Fewest tiles found")}: {Cost(fewest)}. Simple at the saw, where no part waits but a corner piece between its own two cuts: {Cost(simple)}.";
 
         static string Cost(CuttingCost cost) =>

@@ -22,7 +22,7 @@ internal static class TrimSheets
         }
 
         flow.Add(Block.Words(Count(book, product), flow.Width, after: 1.5));
-        flow.Add(Block.Words($"{TrimWords.Key} Marks beneath a strip: the joints of the field. A small number: which {Unit(product)} of stock it comes from.", flow.Width, ink: Ink.Quiet, after: 3));
+        flow.Add(Block.Words($"{TrimWords.Key} Marks beneath a strip: the joints of the field. A small number: which {Unit(product)} of stock it comes from.{(lines.Exists(line => line.Returns.Count > 0) ? " Broken outline: a return, folded out from the end it goes round." : "")}", flow.Width, ink: Ink.Quiet, after: 3));
         foreach (var line in lines) Line(flow, line, lines, product, book.Figures);
     }
 

@@ -21,7 +21,7 @@ internal static class WholeWallSheet
     public static void Draw(Pen pen, Plan plan, WallPlan wall, FaceMap map, Frame room, Figures figures, HashSet<string> elsewhere)
     {
         var pictures = wall.Parts.Select(part => new FacePicture(part.Face, map, pen)).ToList();
-        var trims = new TrimPicture(map, pen, WallTrims.Lines(plan, wall.Name));
+        var trims = new TrimPicture(map, pen, wall.Trims);
         FacePicture.DrawTogether(pictures, [], trims);
         var whole = wall.Runs.Count == 1;
         foreach (var picture in whole ? FacePicture.SetOut(pictures) : [])
@@ -31,7 +31,7 @@ internal static class WholeWallSheet
         }
 
         var numbers = new PieceNumbers(pictures[0], pen, room, figures);
-        Dimensions(pen, map.Frame(wall.Bounds), wall, numbers, figures);
+        Dimensions(pen, map, wall, numbers, figures);
         BuiltThings.Dimension(pen, pictures[0], plan, numbers, figures);
         foreach (var opening in wall.Parts.SelectMany(part => part.Face.Face.Openings).Distinct())
         {
@@ -56,10 +56,10 @@ internal static class WholeWallSheet
         return $"{wall.Name} at 1 to {Figures.Number(scale)}, all that is laid on it: {string.Join("; ", parts)}.";
     }
 
-    private static void Dimensions(Pen pen, Frame box, WallPlan wall, PieceNumbers numbers, Figures figures)
+    private static void Dimensions(Pen pen, FaceMap map, WallPlan wall, PieceNumbers numbers, Figures figures)
     {
-        var bounds = wall.Bounds;
-        numbers.Keep(Measures.Level(pen, box.X, box.Right, box.Bottom + 6, $"bare {figures.Near(bounds.Width)}"));
-        numbers.Keep(Measures.Upright(pen, box.X - 6, box.Y, box.Bottom, $"bare {figures.Near(bounds.Height)}"));
+        var (measured, clear) = (map.Frame(wall.Measured), map.Frame(wall.Bounds));
+        numbers.Keep(Measures.Level(pen, measured.X, measured.Right, clear.Bottom + 6, $"bare {figures.Near(wall.Measured.Width)}"));
+        numbers.Keep(Measures.Upright(pen, clear.X - 6, measured.Y, measured.Bottom, $"bare {figures.Near(wall.Measured.Height)}"));
     }
 }

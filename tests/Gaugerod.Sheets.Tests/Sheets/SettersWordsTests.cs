@@ -177,7 +177,7 @@ public sealed class SettersWordsTests
     {
         var plan = Samples.Plans[name];
         var listed = plan.Cutting.SelectMany(c => c.Settings.SelectMany(s => s.Pieces).Concat(c.ByHand)).Distinct(StringComparer.Ordinal).Count();
-        var drilled = plan.Runs.SelectMany(r => r.Faces).SelectMany(f => f.Pieces).Count(CutWords.IsOnlyDrilled);
+        var drilled = plan.Runs.SelectMany(r => r.Faces).SelectMany(f => f.Pieces).Count(piece => piece.IsOnlyDrilled);
         var cuts = plan.Runs.Sum(r => r.Best.Score.Cuts);
         Assert.Equal(listed, cuts + drilled);
         var pages = JobSheets.Pages(plan);

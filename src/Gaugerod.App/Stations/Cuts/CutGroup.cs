@@ -7,25 +7,27 @@ using Gaugerod.Plane.Measure;
 namespace Gaugerod.App.Stations.Cuts;
 
 /// <summary>What is cut at one setting of the fence, or marked by hand.</summary>
+/// <param name="Number">Its number on the list, from 1.</param>
 /// <param name="Title">Its heading.</param>
 /// <param name="Setting">The setting; null where it is marked by hand.</param>
 /// <param name="Pieces">The pieces.</param>
-internal sealed record CutGroup(string Title, SawSetting? Setting, List<Piece> Pieces)
+internal sealed record CutGroup(int Number, string Title, SawSetting? Setting, List<Piece> Pieces)
 {
     /// <summary>The groups of a plan in the order they are cut; of several tiles each is named.</summary>
     public static IEnumerable<CutGroup> Of(Plan plan)
     {
         var pieces = plan.Runs.SelectMany(run => run.Faces).SelectMany(face => face.Pieces).ToDictionary(piece => piece.Id, StringComparer.Ordinal);
+        var number = 0;
         foreach (var product in plan.Cutting)
         {
             var of = plan.Cutting.Count > 1 ? ": " + product.Product : "";
             foreach (var setting in product.Settings)
             {
-                var title = $"Fence {LengthText.Down(setting.Fence, plan.Job.Tape)}, measured along the {(setting.Across ? "width" : "height")}{of}";
-                yield return new(title, setting, [.. setting.Pieces.Select(id => pieces[id])]);
+                var title = $"Fence {LengthText.Down(setting.Fence, plan.Job.Tape)} along the {(setting.Across ? "width" : "height")}{of}";
+                yield return new(++number, title, setting, [.. setting.Pieces.Select(id => pieces[id])]);
             }
 
-            if (product.ByHand.Count > 0) yield return new("Marked by hand" + of, null, [.. product.ByHand.Select(id => pieces[id])]);
+            if (product.ByHand.Count > 0) yield return new(++number, "Marked by hand" + of, null, [.. product.ByHand.Select(id => pieces[id])]);
         }
     }
 

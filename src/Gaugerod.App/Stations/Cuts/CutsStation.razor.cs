@@ -1,15 +1,23 @@
+using System.Globalization;
 using Gaugerod.App.Desk;
+using Gaugerod.App.Parts;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Sheets.Sheets;
 using Microsoft.AspNetCore.Components;
+using Microsoft.JSInterop;
 
 namespace Gaugerod.App.Stations.Cuts;
 
 /// <summary>The pieces by saw setting, to be ticked off; or one at a time in figures that can be read from the saw.</summary>
-public sealed partial class CutsStation : ComponentBase
+public sealed partial class CutsStation : ComponentBase, IAsyncDisposable
 {
+    /// <summary>So many settings lie open when the list is opened: those to begin with. The others are a line each.</summary>
+    private const int OpenAtFirst = 3;
+
+    private Script? _script;
+    private int _jumps;
     private Plan? _plan;
     private List<CutGroup> _groups = [];
     private Dictionary<string, string> _sources = [];
@@ -20,6 +28,12 @@ public sealed partial class CutsStation : ComponentBase
 
     [Inject]
     internal Whereabouts Where { get; set; } = null!;
+
+    [Inject]
+    private IJSRuntime Js { get; set; } = null!;
+
+    /// <inheritdoc />
+    public ValueTask DisposeAsync() => _script?.DisposeAsync() ?? ValueTask.CompletedTask;
 
     private List<CutGroup> Groups
     {
@@ -41,6 +55,13 @@ public sealed partial class CutsStation : ComponentBase
 
     // As it lies at the saw and in its picture, not as a turned bond lays it on the wall.
     private string Size(Piece piece) => $"{LengthText.DownBare(piece.Upright.Bounds.Width, Desk.Plan!.Job.Tape)} × {LengthText.Down(piece.Upright.Bounds.Height, Desk.Plan.Job.Tape)}";
+
+    /// <summary>As the fence leaves it.</summary>
+    private string Sawn(Piece piece)
+    {
+        var (width, height) = Pictures.Sawn(piece.Id);
+        return $"{LengthText.DownBare(width, Desk.Plan!.Job.Tape)} × {LengthText.Down(height, Desk.Plan.Job.Tape)}";
+    }
 
     /// <summary>What the fence is set to for a piece that has a tile to itself; of one that shares a tile the cuts are listed in order.</summary>
     private IEnumerable<string> Fences(Piece piece) =>
@@ -64,6 +85,18 @@ public sealed partial class CutsStation : ComponentBase
             var there = All.Select(PieceTick.Of).Concat(TrimCuts.SelectMany(of => of.Pieces.Select(piece => piece.Tick))).ToHashSet(StringComparer.Ordinal);
             return Desk.Fresh ? [.. Desk.Ticks.Where(tick => !there.Contains(tick)).Select(PieceTick.Name)] : [];
         }
+    }
+
+    private static string Place(int number) => string.Create(CultureInfo.InvariantCulture, $"cuts.setting.{number}");
+
+    private string Counted(CutGroup group) => group.Pieces.Count == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{group.Pieces.Count(IsCut)} of {group.Pieces.Count} cut");
+
+    /// <summary>Unfolds a setting and goes to it; the choice is then empty again, so that the same may be gone to twice.</summary>
+    private async Task JumpAsync(ChangeEventArgs chosen)
+    {
+        if (!int.TryParse(chosen.Value?.ToString(), CultureInfo.InvariantCulture, out var number)) return;
+        _jumps++;
+        await (_script ??= new(Js, "keypad")).TellAsync("goTo", FieldId.Of(Place(number)));
     }
 
     private bool IsCut(Piece piece) => Desk.Ticks.Contains(PieceTick.Of(piece));

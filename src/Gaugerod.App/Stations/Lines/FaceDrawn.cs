@@ -117,7 +117,7 @@ internal sealed record FaceDrawn(
     private static IEnumerable<FieldEdge> Level(FinishedFace face) =>
         face.Edges.Where(edge => edge.Kind == EdgeKind.Fixture && edge.From.X != edge.To.X && face.Field.Outer.Points.Contains(edge.From));
 
-    private static string KindOf(TrimPart part) => part.Corner is not null ? "corner" : part.IsCut ? "cut" : "whole";
+    private static string KindOf(TrimPart part) => part.Return is not null ? "return" : part.Corner is not null ? "corner" : part.IsCut ? "cut" : "whole";
 
     private static NameDrawn Named(NamedRing one, Ink ink)
     {

@@ -33,13 +33,13 @@ internal sealed record PieceSaid(string Number, string Size, string What, IReadO
         var tape = plan.Job.Tape;
         var line = part.Line;
         var trim = plan.Job.Trims.First(trim => string.Equals(trim.Name, line.Product, StringComparison.Ordinal));
-        var (reach, where) = (part.Corner?.Reach ?? part.Piece!.Length, $"{line.Product}, {TrimWords.Where(line)}");
+        var (reach, where) = (part.Corner?.Reach ?? part.Return?.Length ?? part.Piece!.Length, $"{line.Product}, {TrimWords.Where(line)}");
         return new(
             part.Id,
             $"{LengthText.DownBare(reach, tape)} × {LengthText.Nearest(trim.Width, tape)}",
-            part.Corner is { } corner ? $"{char.ToUpperInvariant(TrimWords.Of(corner)[0])}{TrimWords.Of(corner)[1..]}, {where}" : $"Trim: {where}",
-            part is { Piece: { } piece, IsCut: true } ? [TrimWords.Ends(line, piece)] : [],
-            part.Piece is not { } from ? "Bought as it is."
-                : string.Create(CultureInfo.InvariantCulture, $"From {(trim.ByBar ? "bar" : "piece")} {from.Stock} of its stock{(part.IsCut ? "" : ", left whole")}."));
+            part.Corner is { } corner ? $"{char.ToUpperInvariant(TrimWords.Of(corner)[0])}{TrimWords.Of(corner)[1..]}, {where}" : part.Return is null ? $"Trim: {where}" : $"Trim, goes on round the end: {where}",
+            part.Return is { } turned ? [TrimWords.Of(turned)] : part is { Piece: { } piece, IsCut: true } ? [TrimWords.Ends(line, piece)] : [],
+            (part.Piece?.Stock ?? part.Return?.Stock) is not { } stock ? "Bought as it is."
+                : string.Create(CultureInfo.InvariantCulture, $"From {(trim.ByBar ? "bar" : "piece")} {stock} of its stock{(part.IsCut ? "" : ", left whole")}."));
     }
 }

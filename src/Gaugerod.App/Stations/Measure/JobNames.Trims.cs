@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Gaugerod.App.Desk;
 
 namespace Gaugerod.App.Stations.Measure;
 
@@ -9,6 +10,10 @@ internal static partial class JobNames
     {
         foreach (var asked in AskedTrims(JobLists.List(root, "faces"))) Put(asked, "of", old, name);
     }
+
+    /// <summary>The kind of an edge and the trim that stands there: <c>free: bullnose</c>.</summary>
+    public static string WithTrim(JsonObject root, string edge, string kind) =>
+        JobPath.Get(root, edge + ".trim.of")?.ToString() is { Length: > 0 } trim ? kind.Length == 0 ? trim : $"{kind}: {trim}" : kind;
 
     /// <summary>Whether an edge or a band names the trim.</summary>
     public static bool UsesTrim(JsonObject root, string name) => AskedTrims(JobLists.List(root, "faces")).Any(asked => Is(asked["of"], name));
