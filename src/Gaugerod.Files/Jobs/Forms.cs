@@ -163,7 +163,7 @@ internal static class Forms
 
     public static readonly IReadOnlyList<Form> All =
     [
-        Job, Product, Trim, EdgeTrim, TrimEnding, Cutting, OutlineFace, ReadFace, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
+        Job, Product, Trim, EdgeTrim, TrimEnding, Cutting, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
         RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant,
     ];

@@ -29,7 +29,7 @@ public class BadJobTests
     [InlineData("\"foot\": 2400", "\"foot\": 198.19799999999998", "job.json:14: faces[0].readings.width.foot: found 198.19799999999998, expected at most 12 figures after the point. Nearest: 198.198.")]
     [InlineData("\"joint\": 3,", "\"joint\": \"2 1/2\",", "job.json:25: runs[0].joint: found \"2 1/2\", read as inches: 63.5 mm, expected a joint from 0 to 25 mm. Nearest: 2.5 mm.")]
     [InlineData("\"joint\": 3,", "\"joint\": { \"least\": 4, \"wanted\": 3 },", "job.json:25: runs[0].joint: found a wanted joint under the least, expected least, wanted and most, each no smaller than the one before. Nearest: { \"least\": \"3 mm\", \"wanted\": \"3 mm\", \"most\": \"4 mm\" }.")]
-    [InlineData("\"readings\": {", "\"outline\": [], \"readings\": {", "job.json:11: faces[0]: found both \"outline\" and \"readings\", expected one of them. Nearest: \"readings\" for a wall with four sides, \"outline\" for any other shape.")]
+    [InlineData("\"readings\": {", "\"outline\": [], \"readings\": {", "job.json:11: faces[0]: found both \"outline\" and \"readings\", expected one of them. Nearest: \"readings\" for a wall with four sides, \"survey\" where more was read, \"outline\" for any other shape.")]
     [InlineData("\"perBox\": 10", "\"perBox\": 0", "job.json:8: products[0].perBox: found 0, expected a whole number from 1 to 100000. Nearest: 1.")]
     [InlineData("\"perBox\": 10", "\"perBox\": \"10\"", "job.json:8: products[0].perBox: found \"10\", expected a whole number from 1 to 100000. Nearest: 10.")]
     [InlineData("\"perBox\": 10", "\"perBox\": 10, \"kerf\": 11", "job.json:8: products[0].kerf: found 11, expected a kerf from 0 to 10 mm. Nearest: 10 mm.")]
@@ -41,7 +41,7 @@ public class BadJobTests
     [InlineData("gaugerod-job/1", "gaugerod-job/2", "job.json:2: format: found \"gaugerod-job/2\", expected \"gaugerod-job/1\", the only version that is read here.")]
     [InlineData("gaugerod-job/1", "gaugerod-plan/1", "job.json:2: format: found \"gaugerod-plan/1\", expected \"gaugerod-job/1\". Nearest: the job that this plan was made from.")]
     [InlineData("{ \"kind\": \"grid\" }", "\"grid\"", "job.json:24: runs[0].bond: found \"grid\", expected a group { }. Nearest: { \"kind\": \"grid\" }.")]
-    [InlineData("\"readings\": {", "\"holes\": {", "job.json:11: faces[0]: found neither \"outline\" nor \"readings\", expected one of them.")]
+    [InlineData("\"readings\": {", "\"holes\": {", "job.json:11: faces[0]: found neither \"outline\", \"readings\" nor \"survey\", expected one of them.")]
     [InlineData("{ \"name\": \"tile\",", "{ \"name\": \"\\u202E\",", "job.json:8: products[0].name: found \"\\u202E\", expected a name of 1 to 60 printable characters.")]
     public void A_slip_in_the_plain_wall(string old, string changed, string message) => Assert.Equal([message], Samples.Messages(Samples.With("plain-wall", old, changed)));
 
@@ -78,7 +78,7 @@ public class BadJobTests
     [InlineData("\"from\": \"45\"", "\"from\": \"45\", \"to\": \"44\"", "faces[1].fixtures[1].to", null)]
     [InlineData("\"heightLeft\": \"18 1/8\", ", "", "faces[1].fixtures[1].heightLeft", null)]
     [InlineData("\"edge\": \"niche.bottom\"", "\"edge\": \"niche.bottom\", \"height\": \"40\"", "runs[0].wants[1]", null)]
-    [InlineData("\"name\": \"north\",", "\"name\": \"north\", \"outline\": [],", "faces[1]", "\"readings\" for a wall with four sides, \"outline\" for any other shape")]
+    [InlineData("\"name\": \"north\",", "\"name\": \"north\", \"outline\": [],", "faces[1]", "\"readings\" for a wall with four sides, \"survey\" where more was read, \"outline\" for any other shape")]
     public void A_slip_in_the_guest_shower(string old, string changed, string path, string? nearest)
     {
         var fault = Samples.Faults(Samples.With("guest-shower", old, changed))[0];

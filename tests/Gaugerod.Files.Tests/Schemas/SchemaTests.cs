@@ -56,6 +56,9 @@ public class SchemaTests
         Same("product", "turn", Words.Turns.All);
         Same("product", "grain", Words.Grains.All);
         Same("product", "class", Words.Classes.All);
+        Same("surveyCorner", "is", Words.SurveyCorners.All);
+        Same("surveyReading", "held", Words.Held.All);
+        Same("surveyReading", "by", Words.Instruments.All);
         Same("edge", "kind", Words.EdgeKinds.All);
         Same("edge", "lap", Words.Laps.All);
         Same("edge", "finish", Words.Finishes.All);
