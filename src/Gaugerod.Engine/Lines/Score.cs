@@ -87,4 +87,20 @@ public sealed record WantOutcome(Want Want, bool Held, string Text)
 {
     /// <summary>Of a joint on an edge that is missed: whether a tile's side meets it all the same where it stands furthest out, or in some courses.</summary>
     public bool MeetsInPart { get; init; }
+
+    /// <summary>How sure it is that what is held as planned is held on the wall; null where that does not hang on a cut at an edge.</summary>
+    public Sureness? Sure { get; init; }
+}
+
+/// <summary>How sure it is that a want comes out on the wall as it is planned.</summary>
+public enum Sureness
+{
+    /// <summary>Held, whatever is off.</summary>
+    Held,
+
+    /// <summary>Held nineteen times in twenty.</summary>
+    WithinRange,
+
+    /// <summary>Not even that.</summary>
+    AtRisk,
 }

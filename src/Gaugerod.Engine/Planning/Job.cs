@@ -2,6 +2,7 @@ using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Tolerances;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 
@@ -64,6 +65,9 @@ public sealed record Job(
 
     /// <summary>What is asked of the cutting; default the usual.</summary>
     public CuttingAims Cutting { get; init; } = CuttingAims.Usual;
+
+    /// <summary>How far off readings, lines and joints may be; null, the default, for the usual.</summary>
+    public SettingErrors? Errors { get; init; }
 
     /// <summary>What is to be said of how the job was read; the plan's findings carry it on. Default nothing.</summary>
     public Sequence<Finding> Remarks { get; init; } = [];

@@ -6,6 +6,7 @@ using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Surveys;
 using Gaugerod.Engine.Takeoffs;
+using Gaugerod.Engine.Tolerances;
 using Gaugerod.Engine.Trims;
 using Gaugerod.Plane;
 
@@ -34,6 +35,9 @@ public sealed record RunPlan(
 
     /// <summary>The strips of a border, each planned by itself; none for what is laid as one.</summary>
     public Sequence<RunPlan> Strips { get; init; } = [];
+
+    /// <summary>How sure the cuts are, edge by edge. Default none.</summary>
+    public Sequence<CutRange> Ranges { get; init; } = [];
 
     /// <summary>Whether its faces are the strips of a border.</summary>
     public bool IsBorder => Strips.Count > 0;

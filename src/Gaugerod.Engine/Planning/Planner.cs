@@ -68,11 +68,13 @@ public static class Planner
             foreach (var sofar in RunSteps.Of(job, InLine.Resolved(job.Runs[i], ready.Runs[i], runs), ready.Runs[i], letters))
             {
                 if (step is null || !string.Equals(step.Text, sofar.Text, StringComparison.Ordinal)) step = new(sofar.Text, null);
-                if (sofar.Plan is { } plan)
+                if (sofar.Plan is { } bare)
                 {
+                    var plan = RunRanges.With(job, bare, ready.Runs[i].Surveys);
                     runs.Add(plan);
                     var facts = Facts(job, plan, sofar.HasUnderHalf);
                     findings.AddRange(RunRules.Findings(facts));
+                    findings.AddRange(WantRules.AtRisk(facts));
                     findings.AddRange(FenceRules.Findings(job.Cutting.Fence, facts));
                     findings.AddRange(ShaveRules.Findings(plan.Request.Name, plan.Faces.SelectMany(face => face.Pieces).ToSequence(), job.Tape));
                     findings.AddRange(FoldRules.Findings(plan.Faces.Select(face => (face.Face, face.Pieces)), facts));

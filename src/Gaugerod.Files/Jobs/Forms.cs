@@ -20,7 +20,7 @@ internal static class Forms
     public static readonly Form Job = new(
         "job",
         new("format", "\"gaugerod-job/1\"", true), new("name", "a name such as \"Guest shower\"", true), new("note", "text"),
-        new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("edgeJoint", ASmallLength), new("cutting", "a group such as { \"order\": [\"tiles\", \"cuts\"] }"),
+        new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("edgeJoint", ASmallLength), new("cutting", "a group such as { \"order\": [\"tiles\", \"cuts\"] }"), new("tolerances", "a group such as { \"setOut\": \"1/16\" }"),
         new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true));
 
     public static readonly Form Product = new(
@@ -43,6 +43,8 @@ internal static class Forms
         "edgeTrim", new("of", "a trim's name", true), new("joints", "\"staggered\""), new("stagger", "a length such as \"2\""), new("corner", "\"mitred\""), new("left", "a group such as { \"corner\": \"covers\" }"), new("right", "a group such as { \"return\": \"3\" }"));
 
     public static readonly Form TrimEnding = new("trimEnding", new("corner", "\"mitred\""), new("return", "a length such as \"3\""));
+
+    public static readonly Form Tolerances = new("tolerances", new("reading", ASmallLength), new("setOut", ASmallLength), new("joint", ASmallLength));
 
     public static readonly Form Cutting = new("cutting", new("order", "a list [ ]"), new("fence", ASmallLength), new("keep", "a length such as \"2\""));
 
@@ -163,7 +165,7 @@ internal static class Forms
 
     public static readonly IReadOnlyList<Form> All =
     [
-        Job, Product, Trim, EdgeTrim, TrimEnding, Cutting, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
+        Job, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
         RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant,
     ];

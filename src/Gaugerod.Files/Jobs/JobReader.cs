@@ -67,6 +67,7 @@ public static class JobReader
         var edgeJoint = fields.Length("edgeJoint", LengthRange.Joint, inches ? Length.FromInches(0, 1, 8) : Length.FromMillimetres(3));
 
         var cutting = CuttingReader.Read(fields["cutting"], values);
+        var errors = TolerancesReader.Read(fields["tolerances"], values);
         var productNames = new Uniques("the products", parts: false);
         var products = fields.Items("products", atLeast: 1).Select(n => ProductReader.Read(n, values, productNames)).ToList();
         var trimNames = new Uniques("the trims", parts: false);
@@ -85,6 +86,7 @@ public static class JobReader
         {
             Trims = trims.Select(t => t.Trim).OfType<TrimProduct>().ToSequence(),
             Cutting = cutting,
+            Errors = errors,
         };
     }
 

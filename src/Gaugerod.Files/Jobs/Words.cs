@@ -72,6 +72,7 @@ internal static class Words
     public static readonly Words<CornerFinish> Finishes = new(
         ("bullnose over", CornerFinish.BullnoseOver), ("bullnose under", CornerFinish.BullnoseUnder), ("mitre", CornerFinish.Mitre), ("profile", CornerFinish.Profile));
 
+    public static readonly Words<Sureness> Sure = new(("held", Sureness.Held), ("held within range", Sureness.WithinRange), ("at risk", Sureness.AtRisk));
     public static readonly Words<bool> SurveyCorners = new(("inside corner", false), ("outside corner", true));
     public static readonly Words<ReadAs> Held = new(("level", ReadAs.Level), ("plumb", ReadAs.Plumb));
     public static readonly Words<Instrument> Instruments = new(("tape", Instrument.Tape), ("laser", Instrument.Laser), ("level", Instrument.Level), ("plumb", Instrument.Plumb));

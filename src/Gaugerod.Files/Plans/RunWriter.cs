@@ -4,6 +4,7 @@ using Gaugerod.Engine.Layouts;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Patterns;
 using Gaugerod.Engine.Planning;
+using Gaugerod.Engine.Tolerances;
 using Gaugerod.Files.Jobs;
 
 namespace Gaugerod.Files.Plans;
@@ -34,6 +35,7 @@ internal static class RunWriter
         json.WriteList("lines", run.Lines, line => WriteLine(json, line));
         json.WriteList("rods", run.Rods, rod => WriteRod(json, rod));
         if (run.Turned.Count > 0) json.WriteList("turnedLines", run.Turned, line => WriteTurned(json, line));
+        json.WriteList("ranges", run.Ranges, range => WriteRange(json, range));
         json.WriteList("faces", run.Faces, face => FaceWriter.Write(json, face, tiles));
         json.WriteEndObject();
     }
@@ -45,6 +47,18 @@ internal static class RunWriter
         json.WriteLength("y", placing.Y);
         json.WriteNumber("angle", placing.Turn.Degrees);
         json.WriteLength("joint", placing.Joint);
+    }
+
+    private static void WriteRange(Utf8JsonWriter json, CutRange range)
+    {
+        json.WriteStartObject();
+        json.WriteString("face", range.Face);
+        json.WriteString("edge", range.Edge);
+        json.WriteLength("smallest", range.Smallest);
+        json.WriteNumber("tiles", range.Tiles);
+        json.WriteLength("giveOrTake", range.GiveOrTake);
+        json.WriteLength("atWorst", range.AtWorst);
+        json.WriteEndObject();
     }
 
     private static void WriteJointRange(Utf8JsonWriter json, JointRange joint)

@@ -61,6 +61,7 @@ internal static class WantWriter
         json.WriteBoolean("must", outcome.Want.Must);
         json.WriteNumber("weight", outcome.Want.Weight);
         json.WriteBoolean("held", outcome.Held);
+        if (outcome.Sure is { } sure) json.WriteString("sure", Words.Sure.Say(sure));
         json.WriteString("text", outcome.Text);
         json.WriteEndObject();
 

@@ -21,13 +21,30 @@ internal static class ProposalSheets
         flow.Add(Block.Gap(5));
         if (run.Best.Wants.Count > 0)
         {
-            var wants = run.Best.Wants.Select(w => (IReadOnlyList<string>)[w.Held ? "met" : "MISSED", w.Want.Must ? "must" : "wish", w.Text + HeldJoint.Words(w, run, figures)]);
+            var wants = run.Best.Wants.Select(w => (IReadOnlyList<string>)[Met(w), w.Want.Must ? "must" : "wish", w.Text + HeldJoint.Words(w, run, figures)]);
             var (wantHead, wantRows) = Table.Of([new("", 18, Bold: true), new("", 16), new("What was asked, and how it came out", 150)], wants, flow.Width);
             flow.Add(Block.Together(Block.Heading("Wants of the best", flow.Width), wantHead), wantRows, wantHead);
             flow.Add(Block.Gap(5));
         }
 
+        AddRanges(flow, run, figures);
         flow.Add(Block.Together(Block.Heading("Proof", flow.Width), Block.Words(run.Proof.Words, flow.Width), Block.Words($"{Figures.Number(run.Proof.Examined)} placings were reckoned out in full.", flow.Width, ink: Ink.Quiet)));
+    }
+
+    private static string Met(WantOutcome want) => want switch { { Held: false } => "MISSED", { Sure: Sureness.AtRisk } => "at risk", _ => "met" };
+
+    private static void AddRanges(Flow flow, RunPlan run, Figures figures)
+    {
+        if (run.Ranges.Count == 0) return;
+        var rows = run.Ranges.Select(range => (IReadOnlyList<string>)[$"{range.Edge} on {range.Face}", figures.Narrowest(range.Smallest), Figures.Number(range.Tiles), figures.Near(range.GiveOrTake), figures.Near(range.AtWorst)]);
+        var (head, body) = Table.Of(
+            [new("Edge", 60), new("Smallest cut", 22, Right: true), new("Tiles from the line", 30, Right: true), new("Give or take", 22, Right: true, Bold: true), new("At worst", 22, Right: true)], rows, flow.Width);
+        flow.Add(
+            Block.Together(
+                Block.Heading("How sure the cuts are", flow.Width),
+                Block.Words("Readings, snapped lines, tiles and joints are all a little off. Set from the snapped line with spacers alone, nineteen cuts in twenty come out within what is given or taken. Set to the rod's marks nothing adds up: measure each cut at its place before it is sawn.", flow.Width, ink: Ink.Quiet, after: 1.5), head),
+            body, head);
+        flow.Add(Block.Gap(5));
     }
 
     private static IReadOnlyList<string> Row(Proposal p, string name, Figures figures) =>
