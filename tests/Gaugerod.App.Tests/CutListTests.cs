@@ -51,7 +51,7 @@ public sealed class CutListTests(Rig rig)
         await shared.GetByRole(AriaRole.Button).ClickAsync();
         await Expect(page.Locator("ol.order")).ToContainTextAsync($"this gives {name}");
         // Beside it the tile as the sheets draw it: as many ringed numbers as there are cuts in order.
-        var drawn = await page.Locator(".shared svg text").AllInnerTextsAsync();
+        var drawn = await page.Locator(".shared svg text").AllTextContentsAsync();
         Assert.Contains(name, drawn);
         Assert.Equal(await page.Locator("ol.order li").CountAsync(), drawn.Count(words => int.TryParse(words, out _)));
         Assert.Empty(device.Troubles);

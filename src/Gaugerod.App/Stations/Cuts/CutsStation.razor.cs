@@ -96,7 +96,7 @@ public sealed partial class CutsStation : ComponentBase, IAsyncDisposable
     {
         if (!int.TryParse(chosen.Value?.ToString(), CultureInfo.InvariantCulture, out var number)) return;
         _jumps++;
-        await (_script ??= new(Js, "keypad")).TellAsync("goTo", FieldId.Of(Place(number)));
+        await (_script ??= new(Js, "keypad")).TellAsync("goToSoon", FieldId.Of(Place(number)));
     }
 
     private bool IsCut(Piece piece) => Desk.Ticks.Contains(PieceTick.Of(piece));

@@ -9,6 +9,11 @@ function read() {
 const pad = () => document.getElementById("pad");
 const isLength = element => element instanceof HTMLInputElement && element.hasAttribute("data-length");
 
+// As goTo, of something that is still being drawn: parts of a long station come one after another.
+export async function goToSoon(ids) {
+  for (const until = performance.now() + 5000; !await goTo(ids) && performance.now() < until;) await new Promise(requestAnimationFrame);
+}
+
 // Opens all that is folded over an element and brings it into sight.
 export async function goTo(ids) {
   const find = () => ids.split(" ").map(id => document.getElementById(id) ?? document.querySelector(`[data-fold~="${id}"]`)).find(found => found);
