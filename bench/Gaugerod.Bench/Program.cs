@@ -33,6 +33,9 @@ switch (args)
     case ["cutting-against-solver", var pieces, var jobs]:
         CuttingAgainstSolver.Print(int.Parse(pieces, CultureInfo.InvariantCulture), int.Parse(jobs, CultureInfo.InvariantCulture));
         return 0;
+    case ["measure", var sample]:
+        MeasureReport.Print(sample);
+        return 0;
     case ["search", var sample]:
         HallReport.Search(sample);
         return 0;

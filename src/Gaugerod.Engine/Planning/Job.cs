@@ -45,6 +45,9 @@ public sealed record RunRequest(
 {
     /// <summary>A place chosen by hand; null, the default, for the best that the search finds.</summary>
     public HeldPlace? Place { get; init; }
+
+    /// <summary>What is set already, face by face, and where it came to stand. Default nothing.</summary>
+    public Sequence<SetSoFar> Set { get; init; } = [];
 }
 
 /// <summary>Everything for one client at one place, as far as it was measured and asked for.</summary>

@@ -79,6 +79,12 @@ public sealed record Plan(
     /// <summary>The lines of trim beside the fields; default none.</summary>
     public TrimPlan Trims { get; init; } = new([], [], []);
 
+    /// <summary>What becomes of the rest of faces of which something is set. Default none.</summary>
+    public Sequence<AgainFace> Again { get; init; } = [];
+
+    /// <summary>What is left of each product for that, and what is needed. Default none.</summary>
+    public Sequence<AgainOrder> AgainOrders { get; init; } = [];
+
     /// <summary>What became of the readings of the faces that were surveyed. Default none.</summary>
     public Sequence<WeighedSurvey> Surveys { get; init; } = [];
 

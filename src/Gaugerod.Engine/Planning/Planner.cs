@@ -129,6 +129,8 @@ public static class Planner
         }
 
         order.AddRange(trims.Stocks.SelectMany(TrimWalls.Orders(job)));
+        var again = runs.Where(_ => job.Runs.Any(run => run.Set.Count > 0)).Select(run => Again.Of(job, run)).ToList();
+        findings.AddRange(again.SelectMany(found => found.Findings));
         findings.AddRange(boxes.Select(BoxRules.Finding));
         var all = job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Distinct().OrderByDescending(finding => finding.Level).ToSequence();
         yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all)
@@ -136,6 +138,8 @@ public static class Planner
             Boxes = boxes.ToSequence(),
             Trims = trims,
             Surveys = ready.Runs.SelectMany(run => run.Surveys).DistinctBy(survey => survey.Face, StringComparer.Ordinal).ToSequence(),
+            Again = again.SelectMany(found => found.Faces).ToSequence(),
+            AgainOrders = again.Any(found => found.Faces.Count > 0) ? AgainTiles.Of(job, runs, cutting, order, again).ToSequence() : [],
             ToBuild = Planning.ToBuild.All(asked, job).ToSequence(),
         });
     }

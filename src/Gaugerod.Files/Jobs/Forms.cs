@@ -148,7 +148,13 @@ internal static class Forms
         new("name", "a name such as \"shower\"", true), new("product", "a product's name", true), new("faces", "a list of faces' names", true),
         new("bond", "a group such as { \"kind\": \"grid\" }", true), new("corners", "\"wrap\" or \"restart\""), new("joint", "a length such as \"1/8\", or a group with wanted", true),
         new("through", "a face's name"), new("limits", "a group { }"), new("wants", "a list [ ]"), new("order", "a list [ ]"),
-        new("place", "a group such as { \"x\": \"48\", \"y\": \"18\" }"));
+        new("place", "a group such as { \"x\": \"48\", \"y\": \"18\" }"), new("set", "a list such as [{ \"face\": \"north\", \"courses\": 3 }]"));
+
+    public static readonly Form SetSoFar = new(
+        "setSoFar",
+        new("face", "a face's name", true), new("courses", "a whole number such as 3", true), new("top", "a length, or a group such as { \"left\": \"27 5/8\", \"right\": \"27 3/4\" }"), new("aside", "a length such as \"1/8\""), new("cut", "a list of pieces such as [\"A4\"]"));
+
+    public static readonly Form SetTop = new("setTop", new("left", ALength, true), new("right", ALength, true));
 
     public static readonly Form JointRange = new("jointRange", new("least", ASmallLength), new("wanted", ASmallLength, true), new("most", ASmallLength));
     public static readonly Form Limits = new("limits", new("smallest", ALength), new("sliver", "a length such as \"2\""), new("halfTile", "true or false"));
@@ -166,7 +172,7 @@ internal static class Forms
     public static readonly IReadOnlyList<Form> All =
     [
         Job, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
-        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
+        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant,
     ];
 

@@ -28,8 +28,10 @@ internal sealed class RunReader(Values values, KnownNames names)
         var wants = fields.Items("wants").Select(wantReader.Read).ToList();
         var order = Order(fields);
         var place = new PlaceReader(values, faces.Count, corners).Read(fields["place"], joint);
-        if (name is null || product is null || faces.Contains(null) || bond is null || joint is null || wants.Contains(null)) return null;
-        return new(name, product, faces.OfType<string>().ToSequence(), bond, corners, joint, through, limits, wants.OfType<Want>().ToSequence(), order) { Place = place };
+        var setReader = new SetReader(values, faces);
+        var set = fields.Items("set").Select(setReader.Read).ToList();
+        if (name is null || product is null || faces.Contains(null) || bond is null || joint is null || wants.Contains(null) || set.Contains(null)) return null;
+        return new(name, product, faces.OfType<string>().ToSequence(), bond, corners, joint, through, limits, wants.OfType<Want>().ToSequence(), order) { Place = place, Set = set.OfType<SetSoFar>().ToSequence() };
     }
 
     private List<string?> Faces(Fields fields)

@@ -37,6 +37,12 @@ public static class PlanWriter
         CuttingWriter.Write(json, plan.Cutting, plan.Boxes);
         json.WriteList("trim", plan.Trims.Lines, line => TrimWriter.Write(json, line));
 
+        if (plan.Again.Count > 0)
+        {
+            json.WriteList("again", plan.Again, face => AgainWriter.Write(json, face));
+            json.WriteList("againTiles", plan.AgainOrders, order => AgainWriter.Write(json, order));
+        }
+
         // Sections that other programs may count on finding; the engine has nothing to say there yet.
         json.WriteEmptyGroup("prep");
         json.WriteList("takeoff", plan.Order, line => OrderWriter.Write(json, line));

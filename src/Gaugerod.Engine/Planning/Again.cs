@@ -1,0 +1,113 @@
+using System.Globalization;
+using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Planning;
+
+/// <summary>What came of measuring again.</summary>
+/// <param name="Faces">The faces.</param>
+/// <param name="Findings">What was entered and cannot be.</param>
+internal sealed record AgainFound(Sequence<AgainFace> Faces, Sequence<Finding> Findings)
+{
+    /// <summary>The pieces, planned or new, that are still to be cut or set whole, where something is set.</summary>
+    public IReadOnlyList<Piece> ToDo { get; init; } = [];
+}
+
+/// <summary>Measures again: what is set is fixed, and the rest goes on from where it came to stand.</summary>
+internal static class Again
+{
+    /// <summary>The faces of a run of which something is set.</summary>
+    public static AgainFound Of(Job job, RunPlan plan)
+    {
+        var (faces, findings, todo) = (new List<AgainFace>(), new List<Finding>(), new List<Piece>());
+        var straight = JobRuns.IsStraight(plan.Request, plan.Finished) && plan.Request.Bond.Lay == Bonds.Lay.Level && !plan.IsBorder;
+        if (plan.Request.Set.Count > 0 && !straight) findings.Add(Refused(plan.Request.Name, "Measuring again is for fields laid in level courses; what is set there is left out."));
+        foreach (var (face, k) in plan.Faces.Select((face, k) => (face, k)))
+        {
+            if (!straight || plan.Request.Set.FirstOrDefault(set => face.Face.IsCalled(set.Face)) is not { } set)
+            {
+                todo.AddRange(face.Pieces);
+                continue;
+            }
+
+            if (One(job, plan, face, plan.Finished[k], set, findings) is var (again, left))
+            {
+                faces.Add(again);
+                todo.AddRange(left);
+            }
+        }
+
+        return new(faces.ToSequence(), findings.ToSequence()) { ToDo = todo };
+    }
+
+    private static (AgainFace Face, IEnumerable<Piece> Left) One(Job job, RunPlan plan, FacePlan face, FinishedFace finished, SetSoFar asked, List<Finding> findings)
+    {
+        var (set, off) = Courses(job, face, finished, asked, findings);
+        var (pieces, wants) = (new AgainPieces(job, plan, face, finished), new AgainWants(plan, face, job.Tape));
+        var ways = AgainHeights.Ways(set, plan.Request.Joint, wants.Heights)
+            .Select(rows => Way(rows, set, pieces, wants, asked.Aside, job.Tape))
+            .OrderBy(way => way.MustsMissed).ThenBy(way => way.WishesMissed).ThenBy(way => way.Changed)
+            .ThenBy(way => (way.Joint - face.Placing.Joint).Abs()).ThenBy(way => way.BackAt ?? int.MaxValue)
+            .ToList();
+
+        // Evened out the joints show least; soon back, most of the rods and of the plan stays good; and some would rather go on.
+        var soonest = ways.Where(way => way.BackAt is not null && way.MustsMissed == ways[0].MustsMissed && way.WishesMissed == ways[0].WishesMissed && way.Changed == ways[0].Changed).MinBy(way => way.BackAt);
+        var shown = new[] { ways[0], soonest, ways.Find(way => way.BackAt is null) }.OfType<AgainWay>().Distinct(ReferenceEqualityComparer.Instance).Cast<AgainWay>().ToSequence();
+        var cut = new List<Piece>();
+        foreach (var id in asked.Cut)
+        {
+            if (face.Pieces.FirstOrDefault(piece => string.Equals(piece.Id, id, StringComparison.Ordinal)) is not { } piece) findings.Add(Refused(asked.Face, $"{id} is said to be cut, and the plan has no such piece on {asked.Face}."));
+            else if (piece.Course <= set.Set) findings.Add(Refused(asked.Face, $"{id} is said to be cut and not yet set, and is in course {Number(piece.Course)}, which is set."));
+            else cut.Add(piece);
+        }
+
+        var uses = AgainCut.Uses(cut, shown[0].Pieces, piece => pieces.IsAsPlanned(piece, asked.Aside), JobRuns.ProductOf(job, plan.Request));
+        var had = uses.Where(use => use.Fits || use.Goes is not null).Select(use => use.Goes ?? use.Piece).ToHashSet(StringComparer.Ordinal);
+        return (new(plan.Request.Name, asked.Face, set.Set, off.Left, off.Right, shown) { Cut = uses }, shown[0].Pieces.Where(piece => !had.Contains(piece.Id)));
+    }
+
+    private static (SetCourses Set, (Length Left, Length Right) Off) Courses(Job job, FacePlan face, FinishedFace finished, SetSoFar asked, List<Finding> findings)
+    {
+        var lowest = face.Pieces.MinBy(piece => piece.Cell.Bottom.Steps)!;
+        var (first, depth) = (lowest.Course, lowest.Cell.Height.Steps);
+        var planned = new SetCourses(first, lowest.Cell.Bottom.Steps, depth, face.Placing.Joint.Steps, first - 1, 0, 0, finished.Field.Outer.Bounds.Top.Steps);
+        var set = asked.Courses == 0 ? first - 1 : asked.Courses;
+        if (set > planned.Last || set < first - 1)
+        {
+            findings.Add(Refused(asked.Face, $"{Number(asked.Courses)} courses are said to be set on {asked.Face}, and the plan has courses {Number(first)} to {Number(planned.Last)} there. {Number(Math.Clamp(set, first - 1, planned.Last))} are taken."));
+            set = Math.Clamp(set, first - 1, planned.Last);
+        }
+
+        var top = planned.Planned(set) + depth;
+        var (left, right) = (asked.Left?.Steps ?? top, asked.Right?.Steps ?? asked.Left?.Steps ?? top);
+
+        // So far off, it is another course that was read.
+        if (Math.Max(Math.Abs(left - top), Math.Abs(right - top)) > planned.Rise / 2)
+        {
+            findings.Add(Refused(asked.Face, $"The top of course {Number(set)} on {asked.Face} is said to stand at {Say(left)} and {Say(right)}, and was planned at {Say(top)}: more than half a course off. It is taken as planned."));
+            (left, right) = (top, top);
+        }
+
+        return (planned with { Set = set, Left = left, Right = right }, (Length.FromSteps(left - top), Length.FromSteps(right - top)));
+
+        string Say(long steps) => LengthText.Nearest(Length.FromSteps(steps), job.Tape);
+    }
+
+    private static AgainWay Way(AgainRows rows, SetCourses set, AgainPieces pieces, AgainWants wants, Length aside, Tape tape)
+    {
+        var cut = pieces.Of(set, rows, aside);
+        var (musts, wishes, words) = wants.Missed(set, rows, cut, aside);
+        var joint = LengthText.Finer(Length.FromSteps(rows.Joint), tape);
+        var said = rows.BackAt is { } back
+            ? back == set.Set + 1 && rows.Joint == set.Joint ? "As planned." : $"Level joints of {joint} up to course {Number(back)}, which stands as planned; so does all above it."
+            : rows.Joint == set.Joint ? "On with the joint as planned, all of it moved." : $"Level joints of {joint} until the height asked for is met, then as planned.";
+        var marks = rows.Courses.Select(row => new AgainMark(row.Course, Length.FromSteps(set.Planned(row.Course)), Length.FromSteps(row.Left), Length.FromSteps(row.Right))).ToSequence();
+        return new(said, Length.FromSteps(rows.Joint), rows.BackAt, marks, cut, cut.Count(piece => !pieces.IsAsPlanned(piece, aside)), musts, wishes, words);
+    }
+
+    private static Finding Refused(string where, string text) => new(FindingLevel.Warn, "set", where, text, "", "", Remarks.NoSource);
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+}
