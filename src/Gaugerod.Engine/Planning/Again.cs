@@ -48,12 +48,12 @@ internal static class Again
         var (pieces, wants) = (new AgainPieces(job, plan, face, finished), new AgainWants(plan, face, job.Tape));
         var ways = AgainHeights.Ways(set, plan.Request.Joint, wants.Heights)
             .Select(rows => Way(rows, set, pieces, wants, asked.Aside, job.Tape))
-            .OrderBy(way => way.MustsMissed).ThenBy(way => way.WishesMissed).ThenBy(way => way.Changed)
+            .OrderBy(way => way.MustsMissed).ThenBy(way => way.WishesMissed).ThenBy(way => way.Changed.Count)
             .ThenBy(way => (way.Joint - face.Placing.Joint).Abs()).ThenBy(way => way.BackAt ?? int.MaxValue)
             .ToList();
 
         // Evened out the joints show least; soon back, most of the rods and of the plan stays good; and some would rather go on.
-        var soonest = ways.Where(way => way.BackAt is not null && way.MustsMissed == ways[0].MustsMissed && way.WishesMissed == ways[0].WishesMissed && way.Changed == ways[0].Changed).MinBy(way => way.BackAt);
+        var soonest = ways.Where(way => way.BackAt is not null && way.MustsMissed == ways[0].MustsMissed && way.WishesMissed == ways[0].WishesMissed && way.Changed.Count == ways[0].Changed.Count).MinBy(way => way.BackAt);
         var shown = new[] { ways[0], soonest, ways.Find(way => way.BackAt is null) }.OfType<AgainWay>().Distinct(ReferenceEqualityComparer.Instance).Cast<AgainWay>().ToSequence();
         var cut = new List<Piece>();
         foreach (var id in asked.Cut)
@@ -99,13 +99,16 @@ internal static class Again
     {
         var cut = pieces.Of(set, rows, aside);
         var (musts, wishes, words) = wants.Missed(set, rows, cut, aside);
-        var joint = LengthText.Finer(Length.FromSteps(rows.Joint), tape);
+        var joint = LengthText.Nearest(Length.FromSteps(rows.Joint), new(tape.Unit, Fine(tape)));
         var said = rows.BackAt is { } back
             ? back == set.Set + 1 && rows.Joint == set.Joint ? "As planned." : $"Level joints of {joint} up to course {Number(back)}, which stands as planned; so does all above it."
             : rows.Joint == set.Joint ? "On with the joint as planned, all of it moved." : $"Level joints of {joint} until the height asked for is met, then as planned.";
         var marks = rows.Courses.Select(row => new AgainMark(row.Course, Length.FromSteps(set.Planned(row.Course)), Length.FromSteps(row.Left), Length.FromSteps(row.Right))).ToSequence();
-        return new(said, Length.FromSteps(rows.Joint), rows.BackAt, marks, cut, cut.Count(piece => !pieces.IsAsPlanned(piece, aside)), musts, wishes, words);
+        return new(said, Length.FromSteps(rows.Joint), rows.BackAt, marks, cut, cut.Where(piece => !pieces.IsAsPlanned(piece, aside)).Select(piece => piece.Id).ToSequence(), musts, wishes, words);
     }
+
+    // Joints are told finer than cuts: what is shared out is small.
+    private static Length Fine(Tape tape) => tape.Unit == LengthUnit.Inch ? Length.FromInches(0, 1, 64) : Length.FromSteps(320);
 
     private static Finding Refused(string where, string text) => new(FindingLevel.Warn, "set", where, text, "", "", Remarks.NoSource);
 

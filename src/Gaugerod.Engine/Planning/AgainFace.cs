@@ -23,12 +23,12 @@ public sealed record AgainFace(string Run, string Face, int Courses, Length OffL
 /// <param name="BackAt">The first course that stands as planned again; null where none does.</param>
 /// <param name="Marks">The courses still to be set, from the lowest.</param>
 /// <param name="Pieces">The pieces still to be set, by the numbers they would have in a plan of their own.</param>
-/// <param name="Changed">How many of these are cut otherwise than planned.</param>
+/// <param name="Changed">The numbers of those that are cut otherwise than planned.</param>
 /// <param name="MustsMissed">How many musts it misses.</param>
 /// <param name="WishesMissed">The weight of the wishes it misses.</param>
 /// <param name="Missed">What it misses of what the plan held, in words.</param>
 public sealed record AgainWay(
-    string Words, Length Joint, int? BackAt, Sequence<AgainMark> Marks, Sequence<Piece> Pieces, int Changed, int MustsMissed, int WishesMissed, Sequence<string> Missed);
+    string Words, Length Joint, int? BackAt, Sequence<AgainMark> Marks, Sequence<Piece> Pieces, Sequence<string> Changed, int MustsMissed, int WishesMissed, Sequence<string> Missed);
 
 /// <summary>Where a course is to stand.</summary>
 /// <param name="Course">The course.</param>

@@ -45,7 +45,7 @@ internal static class AgainWriter
         json.WriteLength("joint", way.Joint);
         if (way.BackAt is { } back) json.WriteNumber("backAt", back);
         else json.WriteNull("backAt");
-        json.WriteNumber("changed", way.Changed);
+        json.WriteNames("changed", way.Changed);
         json.WriteNumber("mustsMissed", way.MustsMissed);
         json.WriteNumber("wishesMissed", way.WishesMissed);
         json.WriteNames("missed", way.Missed);

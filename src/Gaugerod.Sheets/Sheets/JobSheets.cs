@@ -22,7 +22,7 @@ public static class JobSheets
             foreach (var zone in FaceSheet.Nearer(book, wall)) FaceSheet.Add(book, zone);
         }
 
-
+        foreach (var again in plan.Again) AgainSheets.Add(book, again);
         Cutting(book);
         foreach (var run in plan.Runs) RodSheets.Add(book, run);
         foreach (var run in plan.Runs) ProposalSheets.Add(book, run);

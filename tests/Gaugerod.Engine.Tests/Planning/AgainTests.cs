@@ -18,7 +18,7 @@ public sealed class AgainTests
         var (plan, again) = Measured(new("wall", 0, null, null));
         var first = again.Ways[0];
         Assert.Equal("As planned.", first.Words);
-        Assert.Equal(0, first.Changed);
+        Assert.Empty(first.Changed);
         Assert.Empty(first.Missed);
         Assert.Equal(Outlines(plan.Runs[0].Faces[0].Pieces), Outlines(first.Pieces));
     }
@@ -51,12 +51,12 @@ public sealed class AgainTests
         // Nine joints up to the twelfth: each two thirds of a millimetre less.
         Assert.Equal(12, again.Ways[0].BackAt);
         Assert.InRange((Mm(3) - again.Ways[0].Joint).Steps, 3200 * 2 / 3, (3200 * 2 / 3) + 1);
-        Assert.Equal(0, again.Ways[0].Changed);
+        Assert.Empty(again.Ways[0].Changed);
 
         var first = again.Ways[1];
         Assert.Equal((9, Mm(2)), (first.BackAt, first.Joint));
-        Assert.Equal("Level joints of 2 mm up to course 9, which stands as planned; so does all above it.", first.Words);
-        Assert.Equal(0, first.Changed);
+        Assert.Equal("Level joints of 2.0 mm up to course 9, which stands as planned; so does all above it.", first.Words);
+        Assert.Empty(first.Changed);
 
         // Course 4 stands 5 mm high, and each after it a millimetre less.
         Assert.Equal([5, 4, 3, 2, 1, 0], first.Marks.Take(6).Select(mark => (mark.Left - mark.Planned).Steps / 3200));
@@ -71,7 +71,7 @@ public sealed class AgainTests
         var top = plan.Runs[0].Faces[0].Pieces.Max(piece => piece.Course);
         Assert.All(on.Pieces.Where(piece => piece.Course == top), piece => Assert.Equal(
             plan.Runs[0].Faces[0].Pieces.First(planned => planned.Id == piece.Id).Outline.Bounds.Height - Mm(6), piece.Outline.Bounds.Height));
-        Assert.Equal(on.Pieces.Count(piece => piece.Course == top), on.Changed);
+        Assert.Equal(on.Pieces.Count(piece => piece.Course == top), on.Changed.Count);
     }
 
     [Fact]
