@@ -1,0 +1,75 @@
+using System.Text;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Files.Jobs;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Files.Tests.Jobs;
+
+/// <summary>An invented floor measured corner to corner, and slips in it.</summary>
+public sealed class SurveyJobTests
+{
+    private const string Floor = """
+        { "format": "gaugerod-job/1", "name": "Utility floor", "note": "Invented.", "units": "mm",
+          "products": [{ "name": "tile", "width": 300, "height": 300 }],
+          "faces": [{ "name": "floor",
+            "survey": { "corners": ["A", "B", "C", "D"], "spots": ["drain"],
+              "readings": [
+                { "from": "A", "to": "B", "is": 3000 }, { "from": "B", "to": "C", "is": 2000 }, { "from": "C", "to": "D", "is": 3000 }, { "from": "D", "to": "A", "is": 2000 },
+                { "from": "A", "to": "C", "is": 3606, "by": "laser" }, { "from": "B", "to": "D", "is": 3605, "within": 2 },
+                { "corner": "B", "is": 1500 },
+                { "side": ["A", "B"], "to": "drain", "is": 800 }, { "side": ["D", "A"], "to": "drain", "is": 1200 },
+                { "strings": [["A", "C"], ["B", "D"]], "is": 1803 },
+                { "from": { "from": "A", "towards": "B", "at": 1000 }, "to": "D", "is": 2236 }] },
+            "edges": [{ "name": "south", "kind": "inside corner" }, { "name": "east", "kind": "inside corner" }, { "name": "north", "kind": "inside corner" }, { "name": "west", "kind": "threshold" }] }],
+          "runs": [{ "name": "floor", "product": "tile", "faces": ["floor"], "bond": { "kind": "grid" }, "joint": 3 }] }
+        """;
+
+    [Fact]
+    public void It_is_read_weighed_and_planned()
+    {
+        var read = Assert.IsType<JobReading.Understood>(JobReader.Read(Encoding.UTF8.GetBytes(Floor), "job.json"));
+        var survey = Assert.Single(Planner.Plan(read.Job).Surveys);
+        Assert.Equal(11, survey.Readings.Count);
+
+        // Eight numbers stand free, less three for where the floor lies, and two of the drain.
+        Assert.Equal(11 - 7, survey.Beyond);
+        Assert.Empty(survey.Suspects);
+        var drain = survey.Corners[^1];
+        Assert.Equal("drain", drain.Name);
+        Assert.True((drain.Place.X - Length.FromMillimetres(1200)).Abs() < Length.FromMillimetres(2) && (drain.Place.Y - Length.FromMillimetres(800)).Abs() < Length.FromMillimetres(2), $"{drain.Place}");
+    }
+
+    [Theory]
+    [InlineData("\"to\": \"C\", \"is\": 3606", "\"to\": \"Q\", \"is\": 3606", "faces[0].survey.readings[4].to", "\"A\"")]
+    [InlineData("\"spots\": [\"drain\"]", "\"spots\": [\"drian\"]", "faces[0].survey.readings[7].to", "\"drian\"")]
+    [InlineData("\"to\": \"B\", \"is\": 3000", "\"to\": \"A\", \"is\": 3000", "faces[0].survey.readings[0].to", null)]
+    [InlineData("\"corner\": \"B\", \"is\": 1500", "\"is\": 1500", "faces[0].survey.readings[6]", null)]
+    [InlineData("\"corner\": \"B\", \"is\": 1500", "\"corner\": \"B\", \"from\": \"A\", \"is\": 1500", "faces[0].survey.readings[6]", null)]
+    [InlineData("\"is\": 1500", "\"is\": 1500, \"legs\": [900]", "faces[0].survey.readings[6].legs", null)]
+    [InlineData("\"by\": \"laser\"", "\"by\": \"lazer\"", "faces[0].survey.readings[4].by", "\"laser\"")]
+    [InlineData("\"within\": 2", "\"within\": -2", "faces[0].survey.readings[5].within", "2 mm")]
+    [InlineData("\"B\", \"is\": 3000 }", "\"B\" }", "faces[0].survey.readings[0].is", null)]
+    [InlineData("[\"A\", \"B\", \"C\", \"D\"], \"spots\"", "[\"A\", \"B\"], \"spots\"", "faces[0].survey.corners", null)]
+    [InlineData("[\"A\", \"B\", \"C\", \"D\"], \"spots\"", "[\"A\", \"B\", \"C\", \"C\"], \"spots\"", "faces[0].survey.corners[3]", "\"C 2\"")]
+    [InlineData("[\"A\", \"B\", \"C\", \"D\"], \"spots\"", "[\"A\", \"B\", \"C\", { \"name\": \"D\", \"near\": [0, 2000] }], \"spots\"", "faces[0].survey.corners[0]", "{ \"name\": \"A\", \"near\": [x, y] }")]
+    [InlineData("[[\"A\", \"C\"], [\"B\", \"D\"]]", "[\"A\", \"C\"]", "faces[0].survey.readings[9].strings", null)]
+    [InlineData("{ \"name\": \"west\", \"kind\": \"threshold\" }", "", "faces[0].edges", null)]
+    public void A_slip_is_said_where_it_stands_with_what_fits(string old, string changed, string path, string? nearest)
+    {
+        var spoilt = Floor.Replace(old, changed, StringComparison.Ordinal).Replace("\"inside corner\" }, ]", "\"inside corner\" }]", StringComparison.Ordinal);
+        Assert.NotEqual(Floor, spoilt);
+        var refused = Samples.Faults(spoilt);
+        Assert.Contains(refused, fault => fault.Path == path && fault.Nearest == nearest);
+    }
+
+    [Fact]
+    public void A_diagonal_two_metres_long_of_a_box_is_refused_with_what_it_should_be_and_the_mend_is_accepted()
+    {
+        var spoilt = Floor.Replace("\"is\": 3605", "\"is\": 5605", StringComparison.Ordinal);
+        var read = Assert.IsType<JobReading.Understood>(JobReader.Read(Encoding.UTF8.GetBytes(spoilt), "job.json"));
+        var fault = Assert.Single(JobCheck.Check(read.Job));
+        Assert.Equal("faces[0].survey.readings[5].is", fault.Path);
+        var mended = Assert.IsType<JobReading.Understood>(JobReader.Read(Encoding.UTF8.GetBytes(spoilt.Replace("\"is\": 5605", $"\"is\": {Assert.Single(fault.Mends).Value}", StringComparison.Ordinal)), "job.json"));
+        Assert.Empty(JobCheck.Check(mended.Job));
+    }
+}
