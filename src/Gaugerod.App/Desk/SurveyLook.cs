@@ -49,7 +49,7 @@ internal sealed partial record SurveyLook(FaceSurvey Survey, SurveyedOutline Sha
             if (readings.Count == 0)
             {
                 if (Nothing(survey) is not { } nothing) return null;
-                readings.Add(nothing);
+                readings.Add((JsonNode)nothing);
                 rows.Add(-1);
             }
 

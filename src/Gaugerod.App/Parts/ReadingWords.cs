@@ -48,7 +48,7 @@ internal static class ReadingWords
 
     private static string Spot(JsonNode? spot) => spot switch
     {
-        JsonObject mark => $"mark on {Spot(mark["from"])}–{Spot(mark["towards"])}",
+        JsonObject mark => $"mark {Spot(mark["at"])} on {Spot(mark["from"])}–{Spot(mark["towards"])}",
         null => "?",
         _ => spot.ToString() is { Length: > 0 } name ? name : "?",
     };

@@ -24,7 +24,8 @@ internal static class SurveyFaults
             var path = Path(place, first);
             return new(path, read, $"readings that close: by all the others it is {place.Say(by)}{others}", place.Say(by))
             {
-                Mends = by > Length.Zero ? [Mend.Of(path, by, place.Tape)] : [],
+                // As it would be read: to the tape's mark.
+                Mends = by > Length.Zero ? [Mend.Of(path, place.Tape.Nearest(by), place.Tape)] : [],
             };
         }
 

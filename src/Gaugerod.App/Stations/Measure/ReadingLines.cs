@@ -59,7 +59,7 @@ internal sealed class ReadingLines(SurveyLook look, Func<Spot, double> x, Func<S
     /// <param name="room">Where figures stand already.</param>
     /// <param name="letters">How long it is.</param>
     /// <param name="rows">In how many rows it is written.</param>
-    public (double X, double Y) Beside(SurveyReading reading, FigureRoom room, int letters, int rows)
+    public (double X, double Y) Beside(SurveyReading reading, FigureRoom room, double letters, int rows)
     {
         var ((a, b), wide, high) = (Ends(reading), (letters * Letter) + 4, rows * Row);
         var (off, nx, ny) = (0.0, 0.0, 0.0);
@@ -70,6 +70,15 @@ internal sealed class ReadingLines(SurveyLook look, Func<Spot, double> x, Func<S
         }
 
         return room.Place(s_shares.Select(share => (a.X + ((b.X - a.X) * share) + (nx * off), a.Y + ((b.Y - a.Y) * share) + (ny * off))), wide, high);
+    }
+
+    /// <summary>Where the name of a side stands, within it.</summary>
+    public (double X, double Y) Inside(int from, int to, FigureRoom room, int letters)
+    {
+        var (a, b, wide) = (Screen(SurveySpot.Of(from)), Screen(SurveySpot.Of(to)), (letters * Letter) + 4);
+        var (nx, ny) = Outwards(from, to);
+        var off = -((Math.Abs(nx) * wide / 2) + (Math.Abs(ny) * Row / 2) + 4);
+        return room.Place(s_shares.Select(share => (a.X + ((b.X - a.X) * share) + (nx * off), a.Y + ((b.Y - a.Y) * share) + (ny * off))), wide, Row);
     }
 
     private ((double X, double Y) From, (double X, double Y) To) Ends(SurveyReading reading)

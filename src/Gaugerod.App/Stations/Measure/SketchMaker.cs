@@ -80,11 +80,7 @@ internal static class SketchMaker
                     names.Add(new(name.Length > 0 ? name : string.Create(CultureInfo.InvariantCulture, $"side {i + 1}"), "", middle, FieldId.Of(at + ".kind"), ""));
                 }
             }
-            else if (face["survey"] is not null)
-            {
-                names.AddRange(SurveyDrawing.Sides(desk, path, outline));
-            }
-            else
+            else if (face["readings"] is not null)
             {
                 // The finished outline ends at the fixtures; the wall's own foot and head lie behind them.
                 IReadOnlyList<Spot> whole = [.. outline, .. Fixtures().SelectMany(ring => ring)];

@@ -1,7 +1,5 @@
-using System.Globalization;
 using Gaugerod.App.Desk;
 using Gaugerod.App.Parts;
-using Gaugerod.Engine.Surveys;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.App.Stations.Measure;
@@ -33,7 +31,7 @@ internal static class SurveyDrawing
         var (drawn, lines, room) = (new List<DrawnReading>(), new ReadingLines(look, x, y), new FigureRoom(wide, high));
         foreach (var (name, at) in lines.Names())
         {
-            room.Take(at.X, at.Y, 14, 16);
+            room.Take(at.X, at.Y, (name.Length * 9) + 5, 16);
             drawn.Add(new("", "corner", name, "", at.X, at.Y, ""));
         }
 
@@ -47,8 +45,18 @@ internal static class SurveyDrawing
             var figure = (doubted ? "▲ " : "") + Short(FieldId.Text(desk, field));
             var others = doubted && weighed?.ByOthers is { } by ? $"({LengthText.NearestBare(by, tape)})" : "";
             var style = doubted ? "doubt" : weighed is { Redundancy: < SurveyTable.Least } ? "bare" : "read";
-            var at = lines.Beside(reading, room, Math.Max(figure.Length, others.Length), others.Length > 0 ? 2 : 1);
+            var at = lines.Beside(reading, room, Math.Max(figure.Length, others.Length) * (doubted ? 1.2 : 1), others.Length > 0 ? 2 : 1);
             drawn.Add(new(lines.Path(reading), style, figure, others, at.X, at.Y, FieldId.Of(field)));
+        }
+
+        // A side that is called otherwise than by its corners is named inside: outside stand the figures.
+        for (var i = 0; i < look.Survey.Corners.Count; i++)
+        {
+            var (side, next) = (FormattableString.Invariant($"{face}.edges[{i}]"), (i + 1) % look.Survey.Corners.Count);
+            var name = FieldId.Text(desk, side + ".name");
+            if (name.Length == 0 || string.Equals(name, look.Survey.Corners[i].Name + look.Survey.Corners[next].Name, StringComparison.Ordinal)) continue;
+            var at = lines.Inside(i, next, room, name.Length);
+            drawn.Add(new("", "side", name, "", at.X, at.Y, FieldId.Of(side + ".kind")));
         }
 
         foreach (var (row, reading) in look.Open)
@@ -63,23 +71,6 @@ internal static class SurveyDrawing
         }
 
         return drawn;
-    }
-
-    /// <summary>The sides that are called otherwise than by their corners.</summary>
-    public static IEnumerable<SketchName> Sides(JobDesk desk, string face, IReadOnlyList<Spot> outline)
-    {
-        var corners = SurveyParts.Corners(desk.Root, face);
-        for (var i = 0; i < outline.Count && i < corners.Count; i++)
-        {
-            var at = FormattableString.Invariant($"{face}.edges[{i}]");
-            var (from, to, name) = (outline[i], outline[(i + 1) % outline.Count], FieldId.Text(desk, at + ".name"));
-            if (name.Length == 0 || string.Equals(name, corners[i] + corners[(i + 1) % corners.Count], StringComparison.Ordinal)) continue;
-            var (dx, dy) = (to.X - from.X, to.Y - from.Y);
-            var far = Math.Max(1, Math.Sqrt((dx * dx) + (dy * dy)));
-
-            // Inside, a little off the side: outside stand the figures.
-            yield return new(name, "", new(from.X + (dx * .5) - (dy / far * far * .07), from.Y + (dy * .5) + (dx / far * far * .07)), FieldId.Of(at + ".kind"), "in");
-        }
     }
 
     /// <summary>What the drawing's lines mean, as far as it has them.</summary>
