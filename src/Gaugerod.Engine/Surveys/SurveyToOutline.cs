@@ -33,13 +33,16 @@ internal static class SurveyToOutline
         var moved = Outwards.Move(adjusted.Places, corners, survey.ComesOff);
         var ring = Ring(moved, corners);
         var findings = new SurveyFindings(survey, adjusted, network.Readings.Count, suspects, words, place);
-        if (SurveyFaults.CannotClose(survey, adjusted, suspects, ring, words, place) is { } fault) return Refused(fault) with { Weighed = adjusted.IsSettled ? findings.Weighed() : null, Rough = Rough(survey, start) };
+        if (SurveyFaults.CannotClose(survey, adjusted, suspects, ring, words, place) is { } fault) return Refused(fault) with { Weighed = adjusted.IsSettled ? Doubted(findings.Weighed(), adjusted) : null, Rough = Rough(survey, start) };
 
         var line = network.Corners > survey.LevelLine ? SurveyNetwork.Rounded(adjusted.Places[(2 * survey.LevelLine) + 1] - moved[1]) : (Length?)null;
         return new(ring, line, findings.Weighed(), findings.All().ToSequence(), []);
     }
 
     private static SurveyedOutline Refused(Fault fault) => new(null, null, null, [], [fault]);
+
+    private static WeighedSurvey Doubted(WeighedSurvey weighed, Adjusted adjusted) =>
+        weighed with { Readings = weighed.Readings.Select((reading, i) => weighed.Suspects.Contains(i) ? reading with { ByOthers = SurveyFaults.Without(adjusted, i) } : reading).ToSequence() };
 
     private static Sequence<PlacedSpot> Rough(FaceSurvey survey, double[] places) =>
         Enumerable.Range(0, survey.LevelLine).Select(i => new PlacedSpot(survey.NameOf(i), new(SurveyNetwork.Rounded(places[2 * i]), SurveyNetwork.Rounded(places[(2 * i) + 1])))).ToSequence();
