@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Microsoft.Playwright;
 using Xunit.Abstractions;
 using static Gaugerod.App.Tests.MeasureTests;
 

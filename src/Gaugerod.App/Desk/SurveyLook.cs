@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
-using System.Text.RegularExpressions;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Surveys;
 using Gaugerod.Files.Jobs;
@@ -11,13 +10,25 @@ using Gaugerod.Plane.Measure;
 namespace Gaugerod.App.Desk;
 
 /// <summary>A survey while it is being taken: what can be read of it, weighed. What was not read yet is left out, not refused.</summary>
-/// <param name="Survey">Its corners, its spots and what was read.</param>
-/// <param name="Shape">What that comes to.</param>
-/// <param name="Rows">For each reading its place in the job's list.</param>
-/// <param name="Open">Readings that wait for their figure, by their place in the job's list.</param>
-internal sealed partial record SurveyLook(FaceSurvey Survey, SurveyedOutline Shape, IReadOnlyList<int> Rows, IReadOnlyList<(int Row, SurveyReading Reading)> Open)
+/// <param name="survey">Its corners, its spots and what was read.</param>
+/// <param name="shape">What that comes to.</param>
+/// <param name="rows">For each reading its place in the job's list.</param>
+/// <param name="open">Readings that wait for their figure, by their place in the job's list.</param>
+internal sealed class SurveyLook(FaceSurvey survey, SurveyedOutline shape, IReadOnlyList<int> rows, IReadOnlyList<(int Row, SurveyReading Reading)> open)
 {
     private const string Place = "faces[0].survey.";
+
+    /// <summary>Its corners, its spots and what was read.</summary>
+    public FaceSurvey Survey => survey;
+
+    /// <summary>What that comes to.</summary>
+    public SurveyedOutline Shape => shape;
+
+    /// <summary>For each reading its place in the job's list.</summary>
+    public IReadOnlyList<int> Rows => rows;
+
+    /// <summary>Readings that wait for their figure, by their place in the job's list.</summary>
+    public IReadOnlyList<(int Row, SurveyReading Reading)> Open => open;
 
     /// <summary>Where corners and spots stand, weighed or roughly.</summary>
     public Sequence<PlacedSpot> Places => Shape.Weighed?.Corners ?? Shape.Rough;
@@ -103,18 +114,26 @@ internal sealed partial record SurveyLook(FaceSurvey Survey, SurveyedOutline Sha
     // What cannot be read is said at its field; the rest is drawn.
     private static bool Drop(JsonObject survey, List<int> rows, IEnumerable<string> faults)
     {
-        var (gone, dropped) = (new SortedSet<int>(), false);
+        const string Readings = Place + "readings[";
+        var (gone, dropped) = (new List<int>(), false);
         foreach (var path in faults)
         {
-            if (Row().Match(path) is { Success: true } match) gone.Add(int.Parse(match.Groups["row"].Value, CultureInfo.InvariantCulture));
+            if (path.StartsWith(Readings, StringComparison.Ordinal))
+            {
+                var row = int.Parse(path[Readings.Length..path.IndexOf(']', Readings.Length)], CultureInfo.InvariantCulture);
+                if (!gone.Contains(row)) gone.Add(row);
+            }
+
             foreach (var part in new[] { "accuracy", "comesOff" })
             {
                 if (path.StartsWith(Place + part, StringComparison.Ordinal)) dropped |= survey.Remove(part);
             }
         }
 
-        foreach (var row in gone.Reverse())
+        gone.Sort();
+        for (var i = gone.Count - 1; i >= 0; i--)
         {
+            var row = gone[i];
             ((JsonArray)survey["readings"]!).RemoveAt(row);
             rows.RemoveAt(row);
         }
@@ -139,7 +158,4 @@ internal sealed partial record SurveyLook(FaceSurvey Survey, SurveyedOutline Sha
             ["runs"] = new JsonArray(new JsonObject { ["name"] = "run", ["product"] = "tile", ["faces"] = new JsonArray("face"), ["bond"] = new JsonObject { ["kind"] = "grid" }, ["joint"] = "3 mm" }),
         }.ToJsonString();
     }
-
-    [GeneratedRegex("^faces\\[0\\]\\.survey\\.readings\\[(?<row>\\d+)\\]", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
-    private static partial Regex Row();
 }

@@ -5,14 +5,29 @@ using Gaugerod.Plane.Measure;
 namespace Gaugerod.App.Stations.Measure;
 
 /// <summary>A reading in the drawing.</summary>
-/// <param name="Line">Its line, as a path.</param>
-/// <param name="Style">How it is drawn: <c>read</c>, <c>doubt</c>, <c>bare</c> (nothing checks it), <c>open</c> (not read yet), <c>asked</c>, <c>corner</c>.</param>
-/// <param name="Figure">What stands beside it; empty for nothing.</param>
-/// <param name="Others">What it would be by the others, where it is in question; else empty.</param>
-/// <param name="X">Where the figure stands.</param>
-/// <param name="Y">The same, downwards.</param>
-/// <param name="Field">The id of the field it leads to; empty for none.</param>
-internal sealed record DrawnReading(string Line, string Style, string Figure, string Others, double X, double Y, string Field);
+/// <param name="line">Its line, as a path.</param>
+/// <param name="style">How it is drawn: <c>read</c>, <c>doubt</c>, <c>bare</c> (nothing checks it), <c>open</c> (not read yet), <c>asked</c>, <c>corner</c>.</param>
+/// <param name="figure">What stands beside it; empty for nothing.</param>
+/// <param name="others">What it would be by the others, where it is in question; else empty.</param>
+/// <param name="x">Where the figure stands.</param>
+/// <param name="y">The same, downwards.</param>
+/// <param name="leads">The id of the field it leads to; empty for none.</param>
+internal readonly struct DrawnReading(string line, string style, string figure, string others, double x, double y, string leads)
+{
+    public string Line => line;
+
+    public string Style => style;
+
+    public string Figure => figure;
+
+    public string Others => others;
+
+    public double X => x;
+
+    public double Y => y;
+
+    public string Field => leads;
+}
 
 /// <summary>Draws what was read corner to corner into the drawing of its face: every reading a line with its figure, and what it is worth.</summary>
 internal static class SurveyDrawing
