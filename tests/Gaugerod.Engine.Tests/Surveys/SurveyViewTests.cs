@@ -50,6 +50,17 @@ public sealed class SurveyViewTests
         Assert.Equal("5000 mm", LengthText.Nearest(seen.Weighed.Readings[5].ByOthers!.Value, Tape.Millimetres));
     }
 
+    [Fact]
+    public void No_string_is_asked_for_that_would_not_check_what_nothing_checks()
+    {
+        var room = Room(s_room) with { Spots = ["drain"] };
+        var off = new[] { (0, 1, 1200L), (3, 0, 900L) }.Select(one => new SurveyReading(
+            ReadAs.Off, new(one.Item1, one.Item2, Length.Zero), SurveySpot.Of(4), Length.FromMillimetres(one.Item3), Length.FromMillimetres(2)));
+        var seen = SurveyView.Of(room with { Readings = [.. room.Readings, .. off] }, "floor", Tape.Millimetres);
+        Assert.EndsWith("a slip there would not show.", Assert.Single(seen.Findings).Text, StringComparison.Ordinal);
+        Assert.Null(seen.Weighed!.Asked);
+    }
+
     private static FaceSurvey Room((int From, int To, long Is)[] lengths) => new(
         "ABCD".Select(name => new SurveyCorner(name.ToString(), false, null)).ToSequence(), [],
         lengths.Select(one => new SurveyReading(ReadAs.Straight, SurveySpot.Of(one.From), SurveySpot.Of(one.To), Length.FromMillimetres(one.Is), Length.FromMillimetres(2))).ToSequence());
