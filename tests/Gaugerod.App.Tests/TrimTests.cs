@@ -100,6 +100,28 @@ public sealed class TrimTests(Rig rig)
         Assert.Empty(device.Troubles);
     }
 
+    [Fact]
+    public async Task A_trim_is_bought_with_spares_of_its_own_and_an_edge_worked_on_the_tiles_asks_for_no_joints()
+    {
+        await using var device = await rig.DeviceAsync(phone: false);
+        var page = await OpenAsync(device, Wall.Replace("\"faces\": [{", "\"trims\": [{ \"name\": \"round\", \"kind\": \"bullnose\", \"length\": 297, \"width\": 50 }, { \"name\": \"eased\", \"kind\": \"eased edge\" }], \"faces\": [{", StringComparison.Ordinal));
+        await PartAsync(page, "Tiles");
+        await page.Locator("summary").Filter(new() { HasText = "Corner pieces, sale, blade, spares" }).ClickAsync();
+        await page.GetByLabel("Pieces for breakage").FillAsync("2");
+        await page.GetByLabel("Pieces left with the client").FillAsync("1");
+        await page.GetByLabel("Flat share on top, %").Last.FillAsync("5");
+        await PartAsync(page, "Walls");
+        var head = page.Locator("details", new() { HasText = "head" }).Last;
+        await head.Locator("summary").First.ClickAsync();
+        await head.GetByLabel("Meets").SelectOptionAsync("free");
+        await head.GetByLabel("Trim", new() { Exact = true }).SelectOptionAsync("round");
+        await head.GetByLabel("Trim", new() { Exact = true }).SelectOptionAsync("eased");
+        var job = await JobAsync(page);
+        Same(JsonNode.Parse("""{ "name": "round", "kind": "bullnose", "length": 297, "width": 50, "breakage": 2, "spares": 1, "flatPercent": 5 }"""), job["trims"]![0]);
+        Same(JsonNode.Parse("""{ "of": "eased" }"""), job["faces"]![0]!["edges"]!["head"]!["trim"]);
+        Assert.Empty(device.Troubles);
+    }
+
     private static Task PartAsync(IPage page, string name) =>
         page.GetByRole(AriaRole.Group, new() { Name = "What to measure and choose" }).GetByRole(AriaRole.Button, new() { Name = name }).ClickAsync();
 }

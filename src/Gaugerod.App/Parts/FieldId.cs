@@ -1,10 +1,10 @@
-using System.Text.RegularExpressions;
+using System.Text;
 using Gaugerod.App.Desk;
 
 namespace Gaugerod.App.Parts;
 
 /// <summary>What a field is called on the page, and what the job's reader says of it.</summary>
-internal static partial class FieldId
+internal static class FieldId
 {
     /// <summary>The id of the field for a place in the job: <c>f-faces-0--readings-width-foot</c>.</summary>
     public static string Of(string path) => "f-" + string.Concat(path.Select(c => char.IsLetterOrDigit(c) ? c : '-'));
@@ -24,15 +24,46 @@ internal static partial class FieldId
     /// <summary>What would do, as one says it: <c>"from": ["2 mm", "5 mm"]</c> of the job file as <c>from 2 mm to 5 mm</c>.</summary>
     public static string Plain(string nearest)
     {
-        var plain = Pair().Replace(Name().Replace(nearest, "${name} "), "${least} to ${most}");
+        var said = new StringBuilder();
+        for (var at = 0; at < nearest.Length;)
+        {
+            if (Name(nearest, at) is var (name, behind)) (at, _) = (behind, said.Append(name).Append(' '));
+            else if (Pair(nearest, at) is var (least, most, end)) (at, _) = (end, said.Append(least).Append(" to ").Append(most));
+            else said.Append(nearest[at++]);
+        }
+
+        var plain = said.ToString();
         return plain.StartsWith('"') && plain.EndsWith('"') && plain.Count(c => c == '"') == 2 ? plain.Trim('"') : plain;
     }
 
-    [GeneratedRegex("\"(?<name>\\w+)\":\\s*", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
-    private static partial Regex Name();
+    // By hand: the library for patterns is a hundredth of what the app carries. A field's name in its quotes, with its colon.
+    private static (string Name, int Behind)? Name(string text, int at)
+    {
+        var end = at + 1;
+        while (end < text.Length && (char.IsLetterOrDigit(text[end]) || text[end] == '_')) end++;
+        if (text[at] != '"' || end == at + 1 || !text.AsSpan(end).StartsWith("\":", StringComparison.Ordinal)) return null;
+        var behind = end + 2;
+        while (behind < text.Length && char.IsWhiteSpace(text[behind])) behind++;
+        return (text[(at + 1)..end], behind);
+    }
 
-    [GeneratedRegex("\\[\"?(?<least>[^,\\]\"]+)\"?, \"?(?<most>[^,\\]\"]+)\"?\\]", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
-    private static partial Regex Pair();
+    // Two values in a list, in quotes or not.
+    private static (string Least, string Most, int Behind)? Pair(string text, int at)
+    {
+        if (text[at] != '[') return null;
+        var (least, comma) = Value(text, at + 1);
+        if (least.Length == 0 || !text.AsSpan(comma).StartsWith(", ", StringComparison.Ordinal)) return null;
+        var (most, end) = Value(text, comma + 2);
+        return most.Length == 0 || end >= text.Length || text[end] != ']' ? null : (least, most, end + 1);
+    }
+
+    private static (string Value, int Behind) Value(string text, int at)
+    {
+        if (at < text.Length && text[at] == '"') at++;
+        var end = at;
+        while (end < text.Length && text[end] is not (',' or ']' or '"')) end++;
+        return (text[at..end], end < text.Length && text[end] == '"' ? end + 1 : end);
+    }
 
     /// <summary>What stands at a place, as it is typed.</summary>
     public static string Text(JobDesk desk, string path) => JobPath.Get(desk.Root, path) is System.Text.Json.Nodes.JsonValue value ? value.ToString() : "";

@@ -41,6 +41,12 @@ internal static class JobWords
             at = at.Length == 0 ? steps[i] : at + "." + steps[i];
             var open = steps[i].IndexOf('[', StringComparison.Ordinal);
             var key = open < 0 ? steps[i] : steps[i][..open];
+            if (key is "survey")
+            {
+                said.Add(ReadingWords.Place(JobPath.Get(root, at) as JsonObject, string.Join('.', steps[(i + 1)..])));
+                break;
+            }
+
             if (key is "readings")
             {
                 var rest = string.Join('.', steps[(i + 1)..]);

@@ -33,11 +33,11 @@ internal static class NextReading
         return told is ({ } reading, var pairs) && pairs < suspects.Length * (suspects.Length - 1) / 2.0 ? reading : null;
     }
 
-    /// <summary>The reading after which the fewest go unchecked, and a slip must be least to be found; null where nothing is left to read.</summary>
+    /// <summary>The reading after which the fewest go unchecked, and a slip must be least to be found; null where nothing within reach checks any more of them.</summary>
     public static Reading? ToCheck(Adjusted adjusted, int corners, Taken with)
     {
         var all = Enumerable.Range(0, adjusted.Network.Readings.Count).ToArray();
-        return Best(adjusted, corners, with, (along, square) =>
+        var found = Best(adjusted, corners, with, (along, square) =>
         {
             var (bare, least) = (0.0, 1.0);
             foreach (var reading in all)
@@ -48,7 +48,10 @@ internal static class NextReading
             }
 
             return (bare, -least);
-        })?.Reading;
+        });
+
+        // What leaves as many unchecked, as of a spot that is read by two offsets only, is not asked for.
+        return found is ({ } reading, var left) && left < all.Count(adjusted.IsUnchecked) ? reading : null;
     }
 
     private static (Reading Reading, double First)? Best(Adjusted adjusted, int corners, Taken with, Func<double[], double, (double First, double Second)> score)

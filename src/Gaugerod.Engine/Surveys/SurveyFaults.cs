@@ -24,7 +24,8 @@ internal static class SurveyFaults
             var path = Path(place, first);
             return new(path, read, $"readings that close: by all the others it is {place.Say(by)}{others}", place.Say(by))
             {
-                Mends = by > Length.Zero ? [Mend.Of(path, by, place.Tape)] : [],
+                // As it would be read: to the tape's mark.
+                Mends = by > Length.Zero ? [Mend.Of(path, place.Tape.Nearest(by), place.Tape)] : [],
             };
         }
 
@@ -32,8 +33,8 @@ internal static class SurveyFaults
         return new($"{place.Path}.survey.readings", "readings that enclose no shape: its sides cross", "sides and diagonals that close", "look for a side and a diagonal that were changed about, or a corner that is an outside corner");
     }
 
-    // So far off, what the others say is no longer told by a straight rule: they are weighed again without it.
-    private static Length Without(Adjusted adjusted, int reading)
+    /// <summary>What a reading is by all the others. So far off, that is no longer told by a straight rule: they are weighed again without it.</summary>
+    public static Length Without(Adjusted adjusted, int reading)
     {
         var network = adjusted.Network with { Readings = [.. adjusted.Network.Readings.Where((_, i) => i != reading)] };
         return SurveyNetwork.Rounded(Adjustment.Of(network, adjusted.Places).Value(adjusted.Network.Readings[reading]));

@@ -18,6 +18,9 @@ internal sealed class SurveyFindings(FaceSurvey survey, Adjusted adjusted, int r
     /// <summary>What else is read, is read with a tape: common practice, no source.</summary>
     private readonly Taken _taken = place.Tape.Unit == LengthUnit.Inch ? new(1.5875, 25.4, 304.8) : new(1.5, 10, 300);
 
+    // All that a tape can reach is tried for these: once, for the findings and for what is weighed.
+    private (bool Known, Reading? Next) _tells, _checks;
+
     private readonly Reading[] _assumed = [.. adjusted.Network.Readings.Skip(read)];
 
     private readonly int[] _unchecked = [.. Enumerable.Range(0, read).Where(adjusted.IsUnchecked)];
@@ -45,7 +48,11 @@ internal sealed class SurveyFindings(FaceSurvey survey, Adjusted adjusted, int r
     {
         Assumed = _assumed.Select(assumed => words.Taken(assumed)).ToSequence(), Suspects = suspects.ToSequence(),
         Next = suspects.Length > 1 ? ToTell() ?? "" : _assumed.Length > 0 ? words.Settled(_assumed[0]) : _unchecked.Length > 0 ? Check() ?? "" : "",
+        Asked = (suspects.Length > 1 ? Tells : _assumed.Length > 0 ? Settling(_assumed[0]) : _unchecked.Length > 0 ? Checks : null) is { } asked ? SurveyNetwork.Asked(asked) : null,
     };
+
+    // A corner taken as square is read across, between the corners beside it.
+    private static Reading Settling(Reading assumed) => assumed.Of == ReadingOf.Square ? Reading.Length(assumed.First.Towards, assumed.Second.From, 0, assumed.Accuracy) : assumed;
 
     private Finding Disagree()
     {
@@ -58,9 +65,19 @@ internal sealed class SurveyFindings(FaceSurvey survey, Adjusted adjusted, int r
         return new(FindingLevel.Warn, "readings-agree", place.Face, text, "3.29", size, Source);
     }
 
-    private string? ToTell() => NextReading.ToTell(adjusted, suspects, survey.Corners.Count, _taken) is { } next ? words.Asked(next) : null;
+    private Reading? Tells => Once(ref _tells, () => NextReading.ToTell(adjusted, suspects, survey.Corners.Count, _taken));
 
-    private string? Check() => NextReading.ToCheck(adjusted, survey.Corners.Count, _taken) is { } next ? words.Asked(next) : null;
+    private Reading? Checks => Once(ref _checks, () => NextReading.ToCheck(adjusted, survey.Corners.Count, _taken));
+
+    private static Reading? Once(ref (bool Known, Reading? Next) kept, Func<Reading?> find)
+    {
+        if (!kept.Known) kept = (true, find());
+        return kept.Next;
+    }
+
+    private string? ToTell() => Tells is { } next ? words.Asked(next) : null;
+
+    private string? Check() => Checks is { } next ? words.Asked(next) : null;
 
     private string ToCheck() => Check() is { } next ? $" To check, {next}." : "";
 

@@ -55,6 +55,13 @@ internal static class SurveyNetwork
         },
         reading.First.Spot, reading.Second.Spot, Millimetres(reading.Value), Millimetres(reading.Accuracy)) { Third = reading.Third.Spot };
 
+    /// <summary>A reading that is still to be taken, as a survey holds it.</summary>
+    public static SurveyReading Asked(in Reading reading) => new(
+        reading.Of switch { ReadingOf.Across => ReadAs.Level, ReadingOf.Up => ReadAs.Plumb, ReadingOf.Off => ReadAs.Off, ReadingOf.Crossing => ReadAs.Strings, _ => ReadAs.Straight },
+        Spot(reading.First), Spot(reading.Second), Length.Zero, Rounded(reading.Accuracy)) { Third = Spot(reading.Third) };
+
+    private static SurveySpot Spot(Spot spot) => new(spot.From, spot.Towards, Rounded(spot.Along));
+
     private static double Middle(double[] places, int corners, int way)
     {
         var sum = 0.0;

@@ -11,7 +11,11 @@ namespace Gaugerod.Engine.Surveys;
 /// <param name="Weighed">What became of the readings; null when they could not be weighed.</param>
 /// <param name="Findings">What was assumed, and where readings disagree.</param>
 /// <param name="Faults">What cannot be used.</param>
-internal sealed record SurveyedOutline(Ring? Outline, Length? LevelLine, WeighedSurvey? Weighed, Sequence<Finding> Findings, Sequence<Fault> Faults);
+public sealed record SurveyedOutline(Ring? Outline, Length? LevelLine, WeighedSurvey? Weighed, Sequence<Finding> Findings, Sequence<Fault> Faults)
+{
+    /// <summary>Where corners and spots may stand, for a look at a shape that is not settled yet: every corner square, a metre where nothing was read. Empty where it does not come round.</summary>
+    public Sequence<PlacedSpot> Rough { get; init; } = [];
+}
 
 /// <summary>Draws a shape from its survey.</summary>
 internal static class SurveyToOutline
@@ -22,20 +26,26 @@ internal static class SurveyToOutline
         var words = new SurveyWords(survey, place);
         if (SurveyNetwork.Start(survey, network) is not { } start) return Refused(Turns(survey, place));
         var settled = Assumed.Settle(network, start, corners, survey.IsTied);
-        if (!Assumed.Settles(settled, start)) return Refused(TooFew(survey, settled, start, words, place));
+        if (!Assumed.Settles(settled, start)) return Refused(TooFew(survey, settled, start, words, place)) with { Rough = Rough(survey, start) };
 
         var adjusted = Adjustment.Of(settled, start);
         var suspects = Suspects.Of(adjusted).Where(i => i < network.Readings.Count).ToArray();
         var moved = Outwards.Move(adjusted.Places, corners, survey.ComesOff);
         var ring = Ring(moved, corners);
-        if (SurveyFaults.CannotClose(survey, adjusted, suspects, ring, words, place) is { } fault) return Refused(fault);
-
         var findings = new SurveyFindings(survey, adjusted, network.Readings.Count, suspects, words, place);
+        if (SurveyFaults.CannotClose(survey, adjusted, suspects, ring, words, place) is { } fault) return Refused(fault) with { Weighed = adjusted.IsSettled ? Doubted(findings.Weighed(), adjusted) : null, Rough = Rough(survey, start) };
+
         var line = network.Corners > survey.LevelLine ? SurveyNetwork.Rounded(adjusted.Places[(2 * survey.LevelLine) + 1] - moved[1]) : (Length?)null;
         return new(ring, line, findings.Weighed(), findings.All().ToSequence(), []);
     }
 
     private static SurveyedOutline Refused(Fault fault) => new(null, null, null, [], [fault]);
+
+    private static WeighedSurvey Doubted(WeighedSurvey weighed, Adjusted adjusted) =>
+        weighed with { Readings = weighed.Readings.Select((reading, i) => weighed.Suspects.Contains(i) ? reading with { ByOthers = SurveyFaults.Without(adjusted, i) } : reading).ToSequence() };
+
+    private static Sequence<PlacedSpot> Rough(FaceSurvey survey, double[] places) =>
+        Enumerable.Range(0, survey.LevelLine).Select(i => new PlacedSpot(survey.NameOf(i), new(SurveyNetwork.Rounded(places[2 * i]), SurveyNetwork.Rounded(places[(2 * i) + 1])))).ToSequence();
 
     // Places on a face count from its first corner, wherever that comes to stand when all is off.
     private static Ring Ring(double[] places, int corners)

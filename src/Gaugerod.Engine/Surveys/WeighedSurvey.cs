@@ -20,6 +20,9 @@ public sealed record WeighedSurvey(string Face, Sequence<PlacedSpot> Corners, Se
 
     /// <summary>What to read next, in words: to tell the suspects apart, to settle what was assumed, or to check what nothing checks. Empty where there is nothing.</summary>
     public string Next { get; init; } = "";
+
+    /// <summary>The same as a reading that waits to be taken, of no length yet; null where there is nothing.</summary>
+    public SurveyReading? Asked { get; init; }
 }
 
 /// <summary>A corner or a spot where it came to stand.</summary>

@@ -28,6 +28,7 @@ internal static class FaceMeasures
             return places.Count > 1 ? Box.Around(places) : null;
         }
 
+        if (JobPath.Get(desk.Root, face + ".survey") is not null) return desk.Survey(face)?.Shape.Outline?.Bounds;
         return Read(desk, JobPath.Get(desk.Root, face + ".readings.width.foot")) is { } width && Read(desk, JobPath.Get(desk.Root, face + ".readings.height.left")) is { } height
             ? new(Length.Zero, Length.Zero, width, height) : null;
     }

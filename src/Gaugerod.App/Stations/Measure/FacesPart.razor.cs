@@ -13,7 +13,7 @@ public sealed partial class FacesPart : ComponentBase
 {
     private static readonly string[] s_sides = ["foot", "right", "head", "left"];
     private static readonly string[] s_readings = ["width", "height", "levelLine", "lean"];
-    private static readonly string[] s_groups = ["outline", "edges"];
+    private static readonly string[] s_groups = ["outline", "survey", "edges"];
 
     // Narrower than a hand or longer than a hall, a wall is more likely mistyped. Common practice, no source.
     private static readonly Length s_least = Length.FromMillimetres(100);
@@ -48,9 +48,13 @@ public sealed partial class FacesPart : ComponentBase
 
     private bool Drawn => JobPath.Get(Desk.Root, At + ".outline") is not null;
 
+    private bool Surveyed => JobPath.Get(Desk.Root, At + ".survey") is not null;
+
+    private IReadOnlyList<string> Corners => SurveyParts.Corners(Desk.Root, At);
+
     // What was assumed of the readings, and which do not fit the others.
     private IEnumerable<Finding> Findings =>
-        Desk.Fresh && Desk.Plan is { } plan ? plan.Findings.Where(f => string.Equals(f.Where, Name, StringComparison.Ordinal) && (f.Rule is "readings-agree" or "plumb" or "level-line")) : [];
+        !Surveyed && Desk.Fresh && Desk.Plan is { } plan ? plan.Findings.Where(f => string.Equals(f.Where, Name, StringComparison.Ordinal) && (f.Rule is "readings-agree" or "plumb" or "level-line")) : [];
 
     private string Upward => $"From {(Kind("foot") is "fixture" ? "the rim of what stands at its foot" : "the floor")} up to {(Kind("head") is "free" ? "where the tile ends" : "the ceiling")}.";
 
@@ -84,7 +88,7 @@ public sealed partial class FacesPart : ComponentBase
 
         await OpenAsync(at);
         _taken = taken;
-        var foot = At + ".readings.width.foot";
+        var foot = Surveyed ? At + ".survey.readings[0].is" : At + ".readings.width.foot";
         await Go.InvokeAsync(JobPath.Get(Desk.Root, foot) is not null && FieldId.Text(Desk, foot).Length == 0 ? FieldId.Of(foot) : "");
     }
 
@@ -127,7 +131,9 @@ public sealed partial class FacesPart : ComponentBase
         static JsonNode Edge(string name, string kind) => new JsonObject { ["name"] = name, ["kind"] = kind };
     }
 
-    // The new face stands to the right of the open one, also on its run.
+    private Task AddSurvey(int corners) => AddAsync("floor", SurveyParts.New(corners));
+
+    // The new face stands to the right of the open one, also on its run; one that was measured corner to corner is most likely in another plane.
     private async Task AddAsync(string stem, JsonObject face)
     {
         var (list, before, at) = (JobLists.List(Desk.Root, "faces"), Name, _open + 1);
@@ -139,13 +145,15 @@ public sealed partial class FacesPart : ComponentBase
             made[key] = value;
         }
 
+        var run = made.ContainsKey("survey") ? ZoneMaker.Run(Desk, At, name) : null;
         Desk.Change($"new wall {name}", root =>
         {
             JobLists.Add(root, "faces", made, at);
-            Join(root, before, name);
+            if (run is null) Join(root, before, name);
+            else JobLists.Add(root, "runs", run);
         });
         await OpenAsync(Math.Min(at, Names.Count - 1));
-        await Go.InvokeAsync(FieldId.Of(At + (made.ContainsKey("readings") ? ".readings.width.foot" : ".name")));
+        await Go.InvokeAsync(FieldId.Of(At + (made.ContainsKey("readings") ? ".readings.width.foot" : run is not null ? ".survey.readings[0].is" : ".name")));
     }
 
     private static void Join(JsonObject root, string before, string name)

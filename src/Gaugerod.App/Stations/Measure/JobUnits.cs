@@ -15,6 +15,9 @@ internal static class JobUnits
 
     private static readonly HashSet<string> s_lists = new(StringComparer.Ordinal) { "outline", "range", "lines", "through" };
 
+    // Of a survey: its fields are called otherwise, and corners may have names that are lengths elsewhere.
+    private static readonly HashSet<string> s_surveyed = new(StringComparer.Ordinal) { "is", "within", "at", "tape", "laser", "level", "plumb" };
+
     public static void Change(JsonObject root, string units)
     {
         var (old, now) = units is "in" ? (LengthUnit.Millimetre, LengthUnit.Inch) : (LengthUnit.Inch, LengthUnit.Millimetre);
@@ -27,7 +30,8 @@ internal static class JobUnits
     {
         foreach (var (key, value) in group.ToList())
         {
-            if (value is JsonValue leaf && s_lengths.Contains(key)) group[key] = Kept(leaf, old, now);
+            if (key is "survey") Survey(value, old, now);
+            else if (value is JsonValue leaf && s_lengths.Contains(key)) group[key] = Kept(leaf, old, now);
             // Turns to choose among are degrees.
             else if (value is JsonObject inner && key is not "turned") Walk(inner, old, now);
             else if (value is JsonArray list)
@@ -36,6 +40,25 @@ internal static class JobUnits
                 foreach (var one in list.OfType<JsonObject>()) Walk(one, old, now);
             }
         }
+    }
+
+    private static void Survey(JsonNode? at, LengthUnit old, LengthUnit now)
+    {
+        if (at is JsonArray list)
+        {
+            foreach (var one in list) Survey(one, old, now);
+        }
+
+        if (at is not JsonObject group) return;
+        foreach (var (key, value) in group.ToList())
+        {
+            if (value is JsonValue leaf && s_surveyed.Contains(key)) group[key] = Kept(leaf, old, now);
+            else if (value is JsonArray places && (key is "legs" or "near")) Places(places, old, now);
+            else Survey(value, old, now);
+        }
+
+        // Where the marks of three-four-five stand else is another length in the other unit.
+        if (group.ContainsKey("corner") && !group.ContainsKey("legs")) group["legs"] = old == LengthUnit.Inch ? new JsonArray("36 in", "48 in") : new JsonArray("900 mm", "1200 mm");
     }
 
     // Lengths in lists of lists: corners, folds, ranges. An arc's corner is a group of two places, which is walked by itself.

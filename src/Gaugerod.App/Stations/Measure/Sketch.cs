@@ -26,6 +26,9 @@ internal sealed record Sketch(
     IReadOnlyList<Spot> Outline, IReadOnlyList<IReadOnlyList<Spot>> Field, IReadOnlyList<IReadOnlyList<Spot>> Openings, IReadOnlyList<IReadOnlyList<Spot>> Fixtures,
     IReadOnlyList<(Spot At, double Diameter)> Holes, double? LevelLine, IReadOnlyList<SketchName> Names, bool Exact)
 {
+    /// <summary>What was read corner to corner, to be drawn in it; null for a face given otherwise.</summary>
+    public Desk.SurveyLook? Survey { get; init; }
+
     public static IReadOnlyList<Spot> Of(Ring ring) => [.. ring.Points.Select(Of)];
 
     public static Spot Of(Point point) => new((double)point.X.Millimetres, (double)point.Y.Millimetres);

@@ -34,12 +34,12 @@ internal static class SketchMaker
     private static Sketch Finished(IReadOnlyList<FinishedFace> parts, Rough rough)
     {
         var face = parts[0];
-        // Planes have outlines of their own; the whole is then drawn as it was measured.
-        var outline = face.Plane is null ? Sketch.Of(face.Outline) : rough.Outline();
+        // Planes have outlines of their own; the whole is then drawn as it was measured. So is what its readings are drawn in.
+        var outline = face.Plane is null && rough.Survey is null ? Sketch.Of(face.Outline) : rough.Outline();
         IReadOnlyList<IReadOnlyList<Spot>> field = [.. parts.SelectMany(part => part.Field.Inner.Prepend(part.Field.Outer)).Select(Sketch.Of)];
         return new(outline, field, [.. face.Openings.Select(o => Sketch.Of(o.Ring))], rough.Fixtures(),
             [.. face.Holes.Select(h => (Sketch.Of(h.Centre), (double)h.Diameter.Millimetres))],
-            face.LevelLine is { } line ? (double)line.Millimetres : null, [.. rough.Names(outline), .. parts.SelectMany(rough.ZoneName)], Exact: true);
+            face.LevelLine is { } line ? (double)line.Millimetres : null, [.. rough.Names(outline), .. parts.SelectMany(rough.ZoneName)], Exact: true) { Survey = rough.Survey };
     }
 
     /// <summary>What can be read of a face, without the engine's help, so that one sees it grow while it is still incomplete.</summary>
@@ -49,7 +49,9 @@ internal static class SketchMaker
 
         public IReadOnlyList<string> Zones { get; } = [.. JobLists.List(desk.Root, path + ".zones").Select(JobLists.Name).Where(name => name.Length > 0)];
 
-        public IReadOnlyList<Spot> Outline() => face["outline"] is JsonArray corners ? Corners(corners, 0) : Wall();
+        public SurveyLook? Survey { get; } = face["survey"] is null ? null : desk.Survey(path);
+
+        public IReadOnlyList<Spot> Outline() => face["outline"] is JsonArray corners ? Corners(corners, 0) : face["survey"] is not null ? Surveyed() : Wall();
 
         public Sketch? Draw()
         {
@@ -57,7 +59,7 @@ internal static class SketchMaker
             if (outline.Count < 3) return null;
             var openings = Things("openings").Select(o => Opening(o.Thing)).Where(ring => ring.Count > 2).ToList();
             var holes = Things("holes").Select(h => (Hole: new Spot(At(h.Thing, "x") ?? -1, Up(h.Thing, "y") ?? -1), Wide: At(h.Thing, "diameter") ?? 20)).Where(h => h.Hole is { X: >= 0, Y: >= 0 }).ToList();
-            return new(outline, ZoneRings(outline), openings, Fixtures(), holes, Line(), [.. Names(outline), .. ZoneNames(outline)], Exact: false);
+            return new(outline, ZoneRings(outline), openings, Fixtures(), holes, Line(), [.. Names(outline), .. ZoneNames(outline)], Exact: false) { Survey = Survey };
         }
 
         public IReadOnlyList<IReadOnlyList<Spot>> Fixtures() => [.. Things("fixtures").Select(f => Fixture(f.Thing)).Where(ring => ring.Count > 2)];
@@ -78,7 +80,7 @@ internal static class SketchMaker
                     names.Add(new(name.Length > 0 ? name : string.Create(CultureInfo.InvariantCulture, $"side {i + 1}"), "", middle, FieldId.Of(at + ".kind"), ""));
                 }
             }
-            else
+            else if (face["readings"] is not null)
             {
                 // The finished outline ends at the fixtures; the wall's own foot and head lie behind them.
                 IReadOnlyList<Spot> whole = [.. outline, .. Fixtures().SelectMany(ring => ring)];
@@ -110,6 +112,13 @@ internal static class SketchMaker
 
         private static SketchName Named((JsonObject Thing, string Path) thing, IReadOnlyList<Spot> ring) =>
             new(JobLists.Name(thing.Thing), "", Middle(ring), FieldId.Of(thing.Path + ".name"), "in");
+
+        private IReadOnlyList<Spot> Surveyed() => Survey switch
+        {
+            { Shape.Outline: { } ring } => Sketch.Of(ring),
+            { } look => [.. look.Places.Take(look.Survey.Corners.Count).Select(corner => Sketch.Of(corner.Place))],
+            _ => [],
+        };
 
         // Foot level but for the level line; the top's width is shared by the corners whose lean was not read.
         private List<Spot> Wall()
@@ -165,7 +174,7 @@ internal static class SketchMaker
         private IEnumerable<(JsonObject Thing, string Path)> Things(string list) =>
             JobLists.List(desk.Root, $"{path}.{list}").Select((thing, i) => (thing as JsonObject ?? [], string.Create(CultureInfo.InvariantCulture, $"{path}.{list}[{i}]")));
 
-        private double? Line() => face["outline"] is null ? Read("levelLine.left") : Length(face["levelLine"]);
+        private double? Line() => face["survey"] is not null ? (double?)Survey?.Shape.LevelLine?.Millimetres : face["outline"] is null ? Read("levelLine.left") : Length(face["levelLine"]);
 
         private double Base(JsonObject thing) => thing["heightsFrom"]?.ToString() is "level line" ? Line() ?? 0 : 0;
 

@@ -81,7 +81,7 @@ public sealed partial class ThingsEditor : ComponentBase
     private bool MaybeCentred(string path, out string? left)
     {
         left = null;
-        if (JobPath.Get(Desk.Root, FacePath + ".outline") is not null) return false;
+        if (JobPath.Get(Desk.Root, FacePath + ".readings") is null) return false;
         if (Read(FacePath + ".readings.width.foot") is { } wall && Read(path + ".width") is { } width && wall > width) left = LengthText.NearestBare(Length.FromSteps((wall.Steps - width.Steps) / 2), Tapes.Of(Desk));
         return true;
     }
