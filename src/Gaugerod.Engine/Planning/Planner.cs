@@ -128,12 +128,15 @@ public static class Planner
 
         order.AddRange(trims.Stocks.SelectMany(TrimWalls.Orders(job)));
         findings.AddRange(boxes.Select(BoxRules.Finding));
+        findings.AddRange(ready.Bases.Findings(job));
         var all = job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Distinct().OrderByDescending(finding => finding.Level).ToSequence();
         yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all)
         {
             Boxes = boxes.ToSequence(),
             Trims = trims,
             Surveys = ready.Runs.SelectMany(run => run.Surveys).DistinctBy(survey => survey.Face, StringComparer.Ordinal).ToSequence(),
+            Beds = ready.Bases.Beds,
+            Flat = ready.Bases.Flat,
             ToBuild = Planning.ToBuild.All(asked, job).ToSequence(),
         });
     }
