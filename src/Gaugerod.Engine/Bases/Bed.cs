@@ -30,6 +30,12 @@ public sealed record Bed(string Face, BedRequest Request, Sequence<FoldLine> Dra
     /// <summary>The steepest fall, as a part of one.</summary>
     public required double GreatestFall { get; init; }
 
+    /// <summary>The shortest way from a wall or a ridge to a drain, square to it.</summary>
+    public required Length Nearest { get; init; }
+
+    /// <summary>How high the bed stands over the drain at the end of that way.</summary>
+    public Length OverNearest => Request.Perimeter == Perimeter.Level ? Rise : BedMaker.Of(LeastFall * (double)Nearest.Millimetres);
+
     /// <summary>The wall it falls most steeply from; null for a ridge between drains, or where it falls alike everywhere.</summary>
     public string? SteepestFrom { get; init; }
 

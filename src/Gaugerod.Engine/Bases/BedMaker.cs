@@ -1,6 +1,7 @@
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Bases;
 
@@ -28,11 +29,12 @@ internal static class BedMaker
         {
             LeastFall = falling.Least,
             GreatestFall = falling.Most,
+            Nearest = Of(surface.Catchment.Nearest.Length),
             SteepestFrom = request.Perimeter == Perimeter.Level && surface.Catchment.Nearest.Side is var side && side >= 0 && side < face.Outline.Sides.Count ? face.Outline.Sides[side].Name : null,
             Stakes = stakes.ToSequence(),
         };
     }
 
-    /// <summary>A hundredth of a millimetre, so that every machine says the same.</summary>
-    internal static Length Of(double millimetres) => Length.FromSteps(32 * (long)Math.Floor((millimetres * 100) + 0.5));
+    /// <summary>The nearest step; what all but lies in the middle of two goes up, so that every machine says the same.</summary>
+    internal static Length Of(double millimetres) => Grid.Nearest((millimetres * Length.StepsPerMillimetre) + 1e-6);
 }
