@@ -45,9 +45,19 @@ public sealed record Bed(string Face, BedRequest Request, Sequence<FoldLine> Dra
     /// <summary>How many bags of the mix it takes; null where it is not said what a bag makes.</summary>
     public int? Bags => Request.Bag is { } bag ? (int)Math.Ceiling((Volume / 1e6 / bag.Litres) - 1e-9) : null;
 
+    /// <summary>The straight ways from its drains to the corners that one sees: of a bed with a level edge its folds.</summary>
+    public Sequence<BedWay> Ways { get; init; } = [];
+
     /// <summary>How high it stands at the drain, at corners, along walls and along the ways from the drain to the corners.</summary>
     public Sequence<Stake> Stakes { get; init; } = [];
 }
+
+/// <summary>A straight way over a bed.</summary>
+/// <param name="To">Which corner it goes to, by the two edges that meet there.</param>
+/// <param name="From">Where it begins at the drain.</param>
+/// <param name="At">Where the corner is.</param>
+/// <param name="Fall">How steeply it falls, as a part of one.</param>
+public sealed record BedWay(string To, Point From, Point At, double Fall);
 
 /// <summary>A height to bring the bed to.</summary>
 /// <param name="On">What it stands on: a wall's name, <c>drain</c>, or <c>to</c> and a corner.</param>

@@ -20,7 +20,8 @@ internal static class BedMaker
         var surface = new BedSurface(paths, request.Perimeter, request.Fall);
         if (!BedChecks.Hold(face, falls, paths, surface, remarks)) return null;
         var (area, falling) = (floor.Area, surface.Falls);
-        var stakes = BedStakes.Of(face.Outline, drains, paths, remarks.Tape).Select(stake =>
+        var ways = BedStakes.Ways(face.Outline, paths, surface, remarks.Tape).ToSequence();
+        var stakes = BedStakes.Of(face.Outline, drains, ways, remarks.Tape).Select(stake =>
         {
             var over = Of(surface.At(Place.Of(stake.Place)));
             return new Stake(stake.On, stake.Along, stake.Place, over, request.Least + over);
@@ -31,6 +32,7 @@ internal static class BedMaker
             GreatestFall = falling.Most,
             Nearest = Of(surface.Catchment.Nearest.Length),
             SteepestFrom = request.Perimeter == Perimeter.Level && surface.Catchment.Nearest.Side is var side && side >= 0 && side < face.Outline.Sides.Count ? face.Outline.Sides[side].Name : null,
+            Ways = ways,
             Stakes = stakes.ToSequence(),
         };
     }

@@ -8,7 +8,7 @@ namespace Gaugerod.Engine.Bases;
 /// <summary>Where stakes stand: at the drains, at corners, each foot or 300 mm along walls, and so along the ways from the drain to the corners that it sees.</summary>
 internal static class BedStakes
 {
-    public static IEnumerable<(string On, Length Along, Point Place)> Of(DrawnRing outline, IReadOnlyList<FoldLine> drains, WaterPaths paths, Tape tape)
+    public static IEnumerable<(string On, Length Along, Point Place)> Of(DrawnRing outline, IReadOnlyList<FoldLine> drains, IEnumerable<BedWay> ways, Tape tape)
     {
         var step = tape.Unit == LengthUnit.Inch ? Length.FromInches(12) : Length.FromMillimetres(300);
         for (var i = 0; i < drains.Count; i++)
@@ -18,24 +18,33 @@ internal static class BedStakes
             if (drains[i].To != drains[i].From) yield return (name, Grid.Nearest(Nearby.Distance(Nearby.Of(drains[i].From), Nearby.Of(drains[i].To))), drains[i].To);
         }
 
-        var names = outline.Sides.Select(side => side.Name).ToSequence();
-        var parts = FloorSides.Of(outline.Ring, names, tape.Mark.Steps, out var corners);
-        foreach (var part in parts)
+        foreach (var part in FloorSides.Of(outline.Ring, Names(outline), tape.Mark.Steps, out _))
         {
             var along = Enumerable.Range(part.First, part.Count + 1).Select(i => outline.Ring.Points[i % outline.Ring.Points.Count]).ToList();
             foreach (var (at, place) in Each(along, step)) yield return (part.Name, at, place);
         }
 
+        foreach (var way in ways)
+        {
+            foreach (var (at, on) in Each([way.From, way.At], step).Skip(1).Where(stake => stake.Place != way.At)) yield return ("to " + way.To, at, on);
+        }
+    }
+
+    /// <summary>The straight ways to the corners that a drain sees.</summary>
+    public static IEnumerable<BedWay> Ways(DrawnRing outline, WaterPaths paths, BedSurface surface, Tape tape)
+    {
+        var names = Names(outline);
+        FloorSides.Of(outline.Ring, names, tape.Mark.Steps, out var corners);
         foreach (var corner in corners)
         {
             var place = outline.Ring.Points[corner];
-            var (length, last) = paths.FromDrain(Bases.Place.Of(place));
+            var (length, last) = paths.FromDrain(Place.Of(place));
             if (double.IsInfinity(length) || length <= OpenFloor.Hair) continue;
-            var (one, other) = (names[(corner + names.Count - 1) % names.Count], names[corner]);
-            var from = Nearby.Of((last.X * Length.StepsPerMillimetre, last.Y * Length.StepsPerMillimetre));
-            foreach (var (at, on) in Each([from, place], step).Skip(1).Where(stake => stake.Place != place)) yield return ($"to {one} and {other}", at, on);
+            yield return new($"{names[(corner + names.Count - 1) % names.Count]} and {names[corner]}", Nearby.Of((last.X * Length.StepsPerMillimetre, last.Y * Length.StepsPerMillimetre)), place, surface.At(Place.Of(place)) / length);
         }
     }
+
+    private static Sequence<string> Names(DrawnRing outline) => outline.Sides.Select(side => side.Name).ToSequence();
 
     /// <summary>Places each so far along a line, and its last end.</summary>
     private static IEnumerable<(Length At, Point Place)> Each(List<Point> line, Length step)

@@ -17,7 +17,7 @@ public sealed record Falls(string? Drain, Sequence<FoldLine> Lines)
     public BedRequest? Bed { get; init; }
 
     /// <summary>Whether tiles are cut along folds.</summary>
-    internal bool HasFolds => Drain is not null || Lines.Count > 0;
+    internal bool HasFolds => Drain is not null || Lines is { Count: > 0 };
 }
 
 /// <summary>Which face a plane of a folded face is of.</summary>

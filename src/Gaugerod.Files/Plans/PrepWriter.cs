@@ -34,6 +34,7 @@ internal static class PrepWriter
         json.WriteNumber("leastFall", Math.Round(bed.LeastFall, 5));
         json.WriteNumber("greatestFall", Math.Round(bed.GreatestFall, 5));
         json.WriteString("steepestFrom", bed.SteepestFrom);
+        json.WriteList("ways", bed.Ways, way => Write(json, way));
         json.WriteList("stakes", bed.Stakes, stake => Write(json, stake));
         json.WriteEndObject();
     }
@@ -43,6 +44,16 @@ internal static class PrepWriter
         json.WriteStartObject();
         json.WritePoint("from", drain.From);
         json.WritePoint("to", drain.To);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, BedWay way)
+    {
+        json.WriteStartObject();
+        json.WriteString("to", way.To);
+        json.WritePoint("from", way.From);
+        json.WritePoint("at", way.At);
+        json.WriteNumber("fall", Math.Round(way.Fall, 5));
         json.WriteEndObject();
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gaugerod.Engine.Bases;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
@@ -34,19 +35,14 @@ internal static class BedSheets
     private static string Words(Bed bed, Figures figures)
     {
         var edge = bed.Request.Perimeter == Perimeter.Level ? "Its edge is level all round." : "It falls alike everywhere, so its edge stands the higher, the farther it is.";
-        return $"Figures on the floor are {figures.Units} that the bed stands over its drain, before any tile. {edge} Thickness counts over a level base: where the base is out, keep the heights. Volume, bags, weight and the limits are among the findings.";
+        return $"Figures on the floor are {figures.Units} that the bed stands over its drain, before any tile. {edge} The shares are how steeply it falls along the line. Thickness counts over a level base: where the base is out, keep the heights. Volume, bags, weight and the limits are among the findings.";
     }
 
     private static void Plan(Pen pen, Bed bed, WallPlan wall, Ring outline, FaceMap map, Figures figures)
     {
         pen.Area(map.Ring(outline), Fill.Wall, Stroke.Outline, bed.Face);
         foreach (var opening in wall.Parts.SelectMany(part => part.Face.Face.SetOut.Openings).Distinct()) pen.Area(map.Ring(opening.Ring), Fill.Opening, Stroke.FixtureEdge, opening.Name);
-        foreach (var way in bed.Stakes.Where(stake => stake.On.StartsWith("to ", StringComparison.Ordinal)).GroupBy(stake => stake.On, StringComparer.Ordinal))
-        {
-            var (first, last) = (way.First().Place, way.Last().Place);
-            if (first != last) pen.Line(map.At(first), map.At(last), Stroke.Leader);
-        }
-
+        foreach (var way in bed.Ways) pen.Line(map.At(way.From), map.At(way.At), Stroke.Leader);
         foreach (var drain in bed.Drains)
         {
             if (drain.From != drain.To) pen.Line(map.At(drain.From), map.At(drain.To), Stroke.Bar);
@@ -63,12 +59,24 @@ internal static class BedSheets
             // Inwards of its stake, so that it stands on the floor.
             var (dx, dy) = (middle.X - at.X, middle.Y - at.Y);
             var far = Math.Max(1e-9, Math.Sqrt((dx * dx) + (dy * dy)));
-            var spot = new Spot(at.X + (5.5 * dx / far), at.Y + (3.6 * dy / far));
+            var spot = new Spot(at.X + (7 * dx / far), at.Y + (4.5 * dy / far));
             if (far < 3) spot = new(at.X, at.Y + 4);
             var box = Pen.BoxAround(spot, figures.Near(stake.Over), Size, bold: false, upright: false);
             if (taken.Exists(box.Meets)) continue;
             taken.Add(box);
             pen.TextAround(spot, figures.Near(stake.Over), Size, onPaper: true);
+        }
+
+        foreach (var way in bed.Ways)
+        {
+            // Two thirds out, where a stake is seldom.
+            var (from, to) = (map.At(way.From), map.At(way.At));
+            var spot = new Spot(from.X + (0.68 * (to.X - from.X)), from.Y + (0.68 * (to.Y - from.Y)));
+            var fall = string.Create(CultureInfo.InvariantCulture, $"{way.Fall * 100:0.0} %");
+            var box = Pen.BoxAround(spot, fall, Size, bold: false, upright: false);
+            if (taken.Exists(box.Meets)) continue;
+            taken.Add(box);
+            pen.TextAround(spot, fall, Size, ink: Ink.Quiet, onPaper: true);
         }
     }
 
