@@ -6,22 +6,37 @@ namespace Gaugerod.Engine.Bases;
 /// </summary>
 internal sealed class Catchment
 {
-    // Where what ends the ways changes, both ends are alike: a part of a 2^-18th of the whole is far below what is told.
-    private const int Deepest = 18;
+    // Where what ends the ways changes, both are alike: a hundred-millionth of a stretch is far below what is told. No stretch has so many changes.
+    private const int Deepest = 40;
+    private const double Near = 1e-8;
+
+    // How often a stretch is looked at: nine times, and where its parts do not make up the floor, more often.
+    private const int FewLooks = 8, ManyLooks = 512;
+    private const double Whole = 1e-7;
     private static readonly double[] s_places = [-0.9061798459386640, -0.5384693101056831, 0, 0.5384693101056831, 0.9061798459386640];
     private static readonly double[] s_weights = [0.2369268850561891, 0.4786286704993665, 0.5688888888888889, 0.4786286704993665, 0.2369268850561891];
 
     private readonly Reach _reach;
     private readonly OpenFloor _floor;
+    private readonly double[] _looks = [];
 
     public Catchment(WaterPaths paths)
     {
         (_floor, _reach) = (paths.Floor, new(paths));
-        foreach (var outlet in paths.Outlets) Fan(outlet);
-        foreach (var channel in paths.Channels)
+        var area = _floor.Area;
+        for (var looks = FewLooks; looks <= ManyLooks; looks *= 4)
         {
-            Strip(channel, channel.Way.Left);
-            Strip(channel, channel.Way.Left * -1);
+            _looks = [.. Enumerable.Range(0, looks + 1).Select(k => 0.999999 * (1 - (2.0 * k / looks)))];
+            (Fanned, Beside, Hidden, Ways, Farthest, Nearest) = (0, 0, 0, 0, 0, (double.PositiveInfinity, -1));
+            foreach (var outlet in paths.Outlets) Fan(outlet);
+            foreach (var channel in paths.Channels)
+            {
+                Strip(channel, channel.Way.Left);
+                Strip(channel, channel.Way.Left * -1);
+            }
+
+            // A ridge that comes and goes between two looks is missed there, and then the parts do not add up.
+            if (Math.Abs(Fanned + Beside + Hidden - area) <= Whole * area) break;
         }
     }
 
@@ -85,23 +100,27 @@ internal sealed class Catchment
 
     private void Part(Bundle bundle, double from, double to, int deep)
     {
-        var middle = (from + to) / 2;
-        var by = By(bundle, middle);
-        var alike = _reach.IsPlain || deep == 0;
-        if (!alike)
+        var (middle, half) = ((from + to) / 2, (to - from) / 2);
+        var first = By(bundle, middle - (_looks[0] * half));
+        for (var k = 1; !_reach.IsPlain && deep > 0 && k < _looks.Length; k++)
         {
-            var step = (to - from) / 2;
-            alike = By(bundle, middle - (0.9999 * step)) == by && By(bundle, middle - (0.5 * step)) == by && By(bundle, middle + (0.5 * step)) == by && By(bundle, middle + (0.9999 * step)) == by;
-        }
+            if (By(bundle, middle - (_looks[k] * half)) == first) continue;
+            // What ends the ways changes between this look and the one before it.
+            var (same, other) = (middle - (_looks[k - 1] * half), middle - (_looks[k] * half));
+            while (other - same > Near * (to - from))
+            {
+                var between = (same + other) / 2;
+                if (By(bundle, between) == first) same = between;
+                else other = between;
+            }
 
-        if (alike)
-        {
-            if (by != Reach.Nothing) Add(bundle, from, to, by);
+            if (first != Reach.Nothing) Add(bundle, from, other, first);
+            Part(bundle, other, to, deep - 1);
             return;
         }
 
-        Part(bundle, from, middle, deep - 1);
-        Part(bundle, middle, to, deep - 1);
+        var by = _reach.IsPlain || deep > 0 ? first : By(bundle, middle);
+        if (by != Reach.Nothing) Add(bundle, from, to, by);
     }
 
     private int By(Bundle bundle, double at)
@@ -154,9 +173,24 @@ internal sealed class Catchment
 
     private (double Area, double Ways) ToRidge(Bundle bundle, double from, double to, int by)
     {
-        const int Pieces = 4;
-        var (area, ways, half) = (0.0, 0.0, (to - from) / (2 * Pieces));
-        for (var piece = 0; piece < Pieces; piece++)
+        // A ridge that runs all but along the ways needs many places.
+        const int Fewest = 2, Most = 4096;
+        const double Alike = 1e-10;
+        var sum = Gauss(bundle, from, to, by, Fewest);
+        for (var pieces = 2 * Fewest; pieces <= Most; pieces *= 2)
+        {
+            var (before, now) = (sum, Gauss(bundle, from, to, by, pieces));
+            sum = now;
+            if (Math.Abs(now.Ways - before.Ways) <= Alike * now.Ways && Math.Abs(now.Area - before.Area) <= Alike * now.Area) break;
+        }
+
+        return sum;
+    }
+
+    private (double Area, double Ways) Gauss(Bundle bundle, double from, double to, int by, int pieces)
+    {
+        var (area, ways, half) = (0.0, 0.0, (to - from) / (2 * pieces));
+        for (var piece = 0; piece < pieces; piece++)
         {
             for (var k = 0; k < s_places.Length; k++)
             {

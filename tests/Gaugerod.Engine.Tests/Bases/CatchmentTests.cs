@@ -48,7 +48,7 @@ public sealed class CatchmentTests
     {
         var (paths, walked) = (floor.Paths, floor.Walked);
         var caught = new Catchment(paths);
-        Assert.Equal(walked.Area, caught.Fanned + caught.Beside + caught.Hidden, 1e-6 * walked.Area);
+        Assert.Equal(walked.Area, caught.Fanned + caught.Beside + caught.Hidden, 1e-9 * walked.Area);
         var sum = walked.Sum(walked.Way, 4);
         Assert.Equal(sum, caught.Ways, within * sum);
         Assert.True(caught.Farthest >= walked.Farthest() - 1e-3, $"{caught.Farthest} but a corner is {walked.Farthest()} away");
