@@ -14,6 +14,9 @@ public sealed class CheckedJob
     /// <summary>All faults, in the order of the job; none when it can be planned.</summary>
     public Sequence<Fault> Faults { get; }
 
+    /// <summary>What goes under its tile.</summary>
+    internal JobBases Bases { get; init; } = new([], [], []);
+
     /// <summary>Its runs with their faces finished.</summary>
     internal IReadOnlyList<FinishedRun> Runs { get; }
 }

@@ -68,7 +68,9 @@ public static class JobCheck
                 "look for a length in the wrong unit"));
         }
 
-        yield return new(job, faults.ToSequence(), runs);
+        var bases = JobBases.Of(job);
+        faults.AddRange(bases.Faults);
+        yield return new(job, faults.ToSequence(), runs) { Bases = bases };
     }
 
     /// <summary>

@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Bases;
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Layouts;
 using Gaugerod.Engine.Lines;
@@ -87,6 +88,12 @@ public sealed record Plan(
 
     /// <summary>What became of the readings of the faces that were surveyed. Default none.</summary>
     public Sequence<WeighedSurvey> Surveys { get; init; } = [];
+
+    /// <summary>The beds of floors that fall. Default none.</summary>
+    public Sequence<Bed> Beds { get; init; } = [];
+
+    /// <summary>How flat those faces are that were read. Default none.</summary>
+    public Sequence<FlatFace> Flat { get; init; } = [];
 
     /// <summary>What the job left open by a range, and where each is to be built. Default none.</summary>
     public Sequence<ToBuild> ToBuild { get; init; } = [];

@@ -132,6 +132,7 @@ public static class Planner
         var again = runs.Where(_ => job.Runs.Any(run => run.Set.Count > 0)).Select(run => Again.Of(job, run)).ToList();
         findings.AddRange(again.SelectMany(found => found.Findings));
         findings.AddRange(boxes.Select(BoxRules.Finding));
+        findings.AddRange(ready.Bases.Findings(job));
         var all = job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Distinct().OrderByDescending(finding => finding.Level).ToSequence();
         yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all)
         {
@@ -140,6 +141,8 @@ public static class Planner
             Surveys = ready.Runs.SelectMany(run => run.Surveys).DistinctBy(survey => survey.Face, StringComparer.Ordinal).ToSequence(),
             Again = again.SelectMany(found => found.Faces).ToSequence(),
             AgainOrders = again.Any(found => found.Faces.Count > 0) ? AgainTiles.Of(job, runs, cutting, order, again).ToSequence() : [],
+            Beds = ready.Bases.Beds,
+            Flat = ready.Bases.Flat,
             ToBuild = Planning.ToBuild.All(asked, job).ToSequence(),
         });
     }

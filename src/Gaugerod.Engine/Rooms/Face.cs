@@ -17,6 +17,9 @@ public sealed record Face(string Name, FaceShape Shape, Sequence<Opening> Openin
 
     /// <summary>Where it bends; null, the default, for a flat face.</summary>
     public Falls? Falls { get; init; }
+
+    /// <summary>Readings of how flat it is; null where none were taken.</summary>
+    public FlatReadings? Flatness { get; init; }
 }
 
 /// <summary>How a face is given.</summary>

@@ -62,7 +62,7 @@ internal sealed class FoldedFloor
     public static FoldedFloor? Of(FinishedFace whole, Falls falls, Length joint, string path, Remarks remarks)
     {
         var (bounds, before) = (whole.Outline.Bounds, remarks.Faults.Count);
-        if (!FoldSaw.Reaches(bounds))
+        if (falls.HasFolds && !FoldSaw.Reaches(bounds))
         {
             remarks.Refuse(path + ".falls", $"folds on {remarks.Say(bounds.Width)} by {remarks.Say(bounds.Height)}", "folds on a face of at most 5 m either way", "the face in parts");
             return null;

@@ -41,8 +41,9 @@ internal static class FaceReader
         var zones = fields.Items("zones").Select(n => ZoneReader.Read(n, values, faceNames, parts, heights)).ToList();
         var zoneNames = zones.ConvertAll(zone => zone?.Name);
         var (falls, understood) = FallsReader.Read(fields["falls"], values, holes);
-        if (!understood || name is null || shape is null || openings.Contains(null) || holes.Contains(null) || zones.Contains(null)) return new(name, null) { Zones = zoneNames };
-        var face = new Face(name, shape, openings.OfType<Opening>().ToSequence(), holes.OfType<Hole>().ToSequence()) { Zones = zones.OfType<Zone>().ToSequence(), Falls = falls };
+        var (flatness, flat) = FlatnessReader.Read(fields["flatness"], values, isFloor: form != Forms.ReadFace);
+        if (!understood || !flat || name is null || shape is null || openings.Contains(null) || holes.Contains(null) || zones.Contains(null)) return new(name, null) { Zones = zoneNames };
+        var face = new Face(name, shape, openings.OfType<Opening>().ToSequence(), holes.OfType<Hole>().ToSequence()) { Zones = zones.OfType<Zone>().ToSequence(), Falls = falls, Flatness = flatness };
         return new(name, face) { Zones = zoneNames };
     }
 

@@ -5,10 +5,13 @@ using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Files.Jobs;
 
-/// <summary>Reads where a face bends.</summary>
+/// <summary>Reads where a face bends, and the bed that makes it fall.</summary>
 internal static class FallsReader
 {
-    private const int MostLines = 12;
+    private const int MostLines = 12, MostDrains = 12;
+
+    // What says nothing without a bed.
+    private static readonly string[] s_ofBed = ["drains", "fall", "perimeter", "curb", "threshold", "density", "bag"];
 
     /// <summary>The falls, null for none, and whether what stands there could be read.</summary>
     public static (Falls? Falls, bool Understood) Read(Entry? entry, Values values, IReadOnlyList<Hole?> holes)
@@ -18,10 +21,63 @@ internal static class FallsReader
         var drain = fields["to"] is { } to ? KnownNames.Hole(holes, to, values) : null;
         var lines = fields.Items("lines").Select(item => Line(item, values)).ToList();
         if (lines.Count > MostLines) values.Log.AddSaid(fields["lines"]!, $"{Values.Number(lines.Count)} folds", $"at most {Values.Number(MostLines)} folds");
-        if (fields["to"] is null && lines.Count == 0) values.Log.AddSaid(entry, "falls with neither \"to\" nor \"lines\"", "one of them", "\"to\": the drain's name");
-        return (fields["to"] is not null && drain is null) || lines.Contains(null) || lines.Count > MostLines || (fields["to"] is null && lines.Count == 0)
+        var nothing = fields["to"] is null && lines.Count == 0 && fields["drains"] is null;
+        if (nothing) values.Log.AddSaid(entry, "falls with neither \"to\" nor \"lines\" nor \"drains\"", "one of them", "\"to\": the drain's name");
+        var (bed, understood) = nothing ? (null, false) : Bed(fields, drain is not null || fields["to"] is not null, holes);
+        return !understood || (fields["to"] is not null && drain is null) || lines.Contains(null) || lines.Count > MostLines
             ? (null, false)
-            : (new(drain, lines.OfType<FoldLine>().ToSequence()), true);
+            : (new(drain, lines.OfType<FoldLine>().ToSequence()) { Bed = bed }, true);
+    }
+
+    private static (BedRequest? Bed, bool Understood) Bed(Fields fields, bool hasDrain, IReadOnlyList<Hole?> holes)
+    {
+        var values = fields.Values;
+        if (fields["least"] is null)
+        {
+            if (s_ofBed.FirstOrDefault(name => fields[name] is not null) is not { } lone) return (null, true);
+            values.Log.AddSaid(fields.Entry, $"\"{lone}\" without \"least\"", "how thick the bed is at the drain", values.Example("\"least\": \"1 1/2\", or 0 where it feathers out"));
+            return (null, false);
+        }
+
+        if (hasDrain && fields["drains"] is { } both)
+        {
+            values.Log.AddSaid(both, "drains beside the one in \"to\"", "\"to\", a drain that folds are cut to, or \"drains\", without such folds", "one of the two");
+            return (null, false);
+        }
+
+        if (!hasDrain && fields["drains"] is null)
+        {
+            values.Log.AddSaid(fields.Entry, "a bed without a drain", "\"to\" or \"drains\"", "\"to\": the drain's name");
+            return (null, false);
+        }
+
+        var items = fields.Items("drains", atLeast: 1);
+        if (items.Count > MostDrains) values.Log.AddSaid(fields["drains"]!, $"{Values.Number(items.Count)} drains", $"at most {Values.Number(MostDrains)}");
+        var drains = items.Select(item => Drain(item, values, holes)).ToList();
+        var least = fields.Length("least", LengthRange.Bed);
+        var fall = fields["fall"] is { } said ? FallText.Read(said, values) : Fall.Usual;
+        // Beside a channel a level edge is a rare wish.
+        var usual = drains.Exists(drain => drain?.Line is not null) ? Perimeter.Constant : Perimeter.Level;
+        var (perimeter, curb, threshold) = (fields.Word("perimeter", Words.Perimeters, usual), fields.Length("curb", LengthRange.Cut), fields.Length("threshold", LengthRange.Cut));
+        var (density, bag) = (AmountText.Density(fields["density"], values), Bag(fields["bag"], values));
+        var lost = (fields["curb"] is not null && curb is null) || (fields["threshold"] is not null && threshold is null)
+            || (fields["density"] is not null && density is null) || (fields["bag"] is not null && bag is null) || (fields["drains"] is not null && items.Count is 0 or > MostDrains);
+        return lost || drains.Contains(null) || least is not { } thick || fall is not { } falls
+            ? (null, false)
+            : (new(thick) { Fall = falls, Perimeter = perimeter, Drains = drains.OfType<DrainAt>().ToSequence(), Curb = curb, Threshold = threshold, Density = density, Bag = bag }, true);
+    }
+
+    private static DrainAt? Drain(Entry item, Values values, IReadOnlyList<Hole?> holes)
+    {
+        if (item is Entry.List) return Line(item, values) is { } line ? new(null, line) : null;
+        return KnownNames.Hole(holes, item, values) is { } name ? new(name, null) : null;
+    }
+
+    private static BagOfMix? Bag(Entry? entry, Values values)
+    {
+        if (Fields.Open(entry, Forms.Bag, values) is not { } fields) return null;
+        var (name, litres) = (fields["name"] is null ? null : fields.Name(), AmountText.Yield(fields["yield"], values));
+        return litres is not { } made || (fields["name"] is not null && name is null) ? null : new(name, made);
     }
 
     private static FoldLine? Line(Entry entry, Values values)

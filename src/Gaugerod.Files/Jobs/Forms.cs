@@ -15,6 +15,8 @@ internal static class Forms
 
     private const string AName = "a name such as \"north\"";
 
+    private static readonly Field Flatness = new("flatness", "a group such as { \"grid\": { ... } }");
+
     private static readonly Field HeightsFrom = new("heightsFrom", "\"floor\" or \"level line\"");
 
     public static readonly Form Job = new(
@@ -51,17 +53,17 @@ internal static class Forms
     public static readonly Form OutlineFace = new(
         "outlineFace",
         new("name", AName, true), new("outline", "a list of corners [[x, y], ...]", true), new("edges", "a list with one edge for each side", true),
-        new("levelLine", ALength), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"));
+        new("levelLine", ALength), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Flatness);
 
     public static readonly Form ReadFace = new(
         "readFace",
         new("name", AName, true), new("readings", "a group { } with width and height", true),
-        new("edges", "a group { } with foot, right, head or left"), new("fixtures", "a list [ ]"), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"));
+        new("edges", "a group { } with foot, right, head or left"), new("fixtures", "a list [ ]"), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Flatness);
 
     public static readonly Form SurveyedFace = new(
         "surveyedFace",
         new("name", AName, true), new("survey", "a group { } with corners and readings", true), new("edges", "a list with one edge for each side", true),
-        new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"));
+        new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Flatness);
 
     public static readonly Form Survey = new(
         "survey",
@@ -138,7 +140,24 @@ internal static class Forms
 
     public static readonly Form FixtureRange = new("fixtureRange", new("height", ARange), new("from", ARange), new("to", ARange));
 
-    public static readonly Form Falls = new("falls", new("to", "a hole's name"), new("lines", "a list of lines [[[x, y], [x, y]], ...]"));
+    public static readonly Form Falls = new(
+        "falls",
+        new("to", "a hole's name"), new("lines", "a list of lines [[[x, y], [x, y]], ...]"), new("drains", "a list of holes' names and of channels [[x, y], [x, y]]"),
+        new("least", "a length such as \"2\""), new("fall", "a fall such as \"1/4 per ft\""), new("perimeter", "\"level\" or \"constant\""),
+        new("curb", "a length such as \"2\""), new("threshold", "a length such as \"2\""), new("density", "a weight such as \"144 lb/ft3\""), new("bag", "a group such as { \"yield\": \"0.5 ft3\" }"));
+
+    public static readonly Form Bag = new("bag", new("yield", "what a bag makes, such as \"0.5 ft3\"", true), new("name", "a name such as \"60 lb mix\""));
+
+    public static readonly Form FlatnessOf = new(
+        "flatness",
+        new("of", "\"floor\" or \"wall\""), new("grid", "a group { } with from, step and heights"), new("points", "a list of readings such as [{ \"at\": [x, y], \"height\": \"1/8\" }]"),
+        new("straightedge", "a list such as [{ \"from\": [x, y], \"to\": [x, y], \"gaps\": [0, \"1/8\", 0] }]"));
+
+    public static readonly Form FlatGrid = new("flatGrid", new("from", "a place [x, y]", true), new("step", "a length, or two, right and up [ , ]", true), new("heights", "a list of rows [[ , ], [ , ]]"), new("gaps", "a list of rows [[ , ], [ , ]]"));
+
+    public static readonly Form FlatPoint = new("flatPoint", new("at", "a place [x, y]", true), new("height", ASmallLength), new("gap", ASmallLength));
+
+    public static readonly Form FlatLaid = new("flatLaid", new("from", "a place [x, y]", true), new("to", "a place [x, y]", true), new("gaps", "three gaps or more [ , , ]", true));
 
     /// <summary>The zones, by their kind.</summary>
     public static readonly IReadOnlyList<Form> Zones = [BandZone, RugZone, BorderZone];
@@ -172,7 +191,7 @@ internal static class Forms
     public static readonly IReadOnlyList<Form> All =
     [
         Job, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
-        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
+        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, Bag, FlatnessOf, FlatGrid, FlatPoint, FlatLaid, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant,
     ];
 

@@ -29,6 +29,10 @@ internal sealed record LengthRange(Length Least, Length Most, string What, strin
     public static readonly LengthRange Bore = new(Some, Mm(4000), "a diameter", "of more than 0, at most 4 m");
     public static readonly LengthRange Cut = new(Length.Zero, Mm(4000), "a size", "from 0 to 4 m");
 
+    public static readonly LengthRange Bed = Strip with { What = "a thickness" };
+    public static readonly LengthRange OutOfFlat = new(Mm(-300), Mm(300), "a reading", "of at most 300 mm either way");
+    public static readonly LengthRange Line = new(Mm(-4000), Mm(4000), "a height", "of at most 4 m");
+
     /// <summary>What the length may be, in words and on the job's tape; in inches the ends are rounded into the range.</summary>
     public string Say(Tape tape)
     {

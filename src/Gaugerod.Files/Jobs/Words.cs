@@ -77,6 +77,8 @@ internal static class Words
     public static readonly Words<ReadAs> Held = new(("level", ReadAs.Level), ("plumb", ReadAs.Plumb));
     public static readonly Words<Instrument> Instruments = new(("tape", Instrument.Tape), ("laser", Instrument.Laser), ("level", Instrument.Level), ("plumb", Instrument.Plumb));
 
+    public static readonly Words<Perimeter> Perimeters = new(("level", Perimeter.Level), ("constant", Perimeter.Constant));
+    public static readonly Words<bool> FlatKinds = new(("floor", true), ("wall", false));
     public static readonly Words<bool> FixtureEnds = new(("foot", false), ("head", true));
     public static readonly Words<bool> HeightBases = new(("floor", false), ("level line", true));
     public static readonly Words<Lay> Lays = new(("level", Lay.Level), ("upright", Lay.Upright));

@@ -36,6 +36,8 @@ public static class PlanWriter
         json.WriteList("runs", plan.Runs, run => RunWriter.Write(json, run, tiles));
         CuttingWriter.Write(json, plan.Cutting, plan.Boxes);
         json.WriteList("trim", plan.Trims.Lines, line => TrimWriter.Write(json, line));
+        PrepWriter.Write(json, plan);
+        json.WriteList("takeoff", plan.Order, line => OrderWriter.Write(json, line));
 
         if (plan.Again.Count > 0)
         {
@@ -44,8 +46,6 @@ public static class PlanWriter
         }
 
         // Sections that other programs may count on finding; the engine has nothing to say there yet.
-        json.WriteEmptyGroup("prep");
-        json.WriteList("takeoff", plan.Order, line => OrderWriter.Write(json, line));
         json.WriteEmptyGroup("price");
         json.WriteEmptyList("sequence");
         json.WriteList("findings", plan.Findings, finding => FindingWriter.Write(json, finding));

@@ -15,7 +15,7 @@ public partial class JobFilePageTests
     public void The_faces_on_the_page_can_be_read()
     {
         var faces = CodeBlock().Matches(Page).Select(m => JsonNode.Parse(m.Groups[1].Value)!).ToList();
-        Assert.Equal(5, faces.Count);
+        Assert.Equal(6, faces.Count);
         Assert.All(faces, face => Accepted(face, []));
     }
 

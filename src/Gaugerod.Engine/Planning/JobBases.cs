@@ -1,0 +1,59 @@
+using Gaugerod.Engine.Bases;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Rules;
+using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Planning;
+
+/// <summary>What goes under the tile of a job.</summary>
+/// <param name="Beds">The beds that fall.</param>
+/// <param name="Flat">How flat those faces are that were read.</param>
+/// <param name="Faults">What cannot lie or be read so.</param>
+internal sealed record JobBases(Sequence<Bed> Beds, Sequence<FlatFace> Flat, Sequence<Fault> Faults)
+{
+    public static JobBases Of(Job job)
+    {
+        var (beds, flat, faults) = (new List<Bed>(), new List<FlatFace>(), new List<Fault>());
+        for (var i = 0; i < job.Faces.Count; i++)
+        {
+            var face = job.Faces[i];
+            // What is wrong with the face's own shape its run says.
+            if ((face.Falls?.Bed is null && face.Flatness is null) || FaceDrawing.Draw(new(i, face), new(job.Tape)) is not { } drawn) continue;
+            var remarks = new Remarks(job.Tape);
+            if (face.Falls is { } falls && BedMaker.Make(drawn, falls, remarks) is { } bed) beds.Add(bed);
+            if (face.Flatness is { } read && FlatMaker.Make(drawn, read, Limits(job, face, read), remarks) is { } reckoned) flat.Add(reckoned);
+            faults.AddRange(remarks.Faults);
+        }
+
+        return new(beds.ToSequence(), flat.ToSequence(), faults.ToSequence());
+    }
+
+    public IEnumerable<Finding> Findings(Job job) =>
+        Beds.SelectMany(bed => BedRules.Findings(bed, job.Tape).Concat(Follows(job, bed)))
+            .Concat(Flat.SelectMany(face => FlatnessRules.Findings(face, job.Tape)));
+
+    private static IEnumerable<RunRequest> RunsOn(Job job, Face face) => job.Runs.Where(run => run.Faces.Any(name =>
+        string.Equals(name, face.Name, StringComparison.Ordinal) || face.Zones.Any(zone => string.Equals(zone.Name, name, StringComparison.Ordinal))));
+
+    private static Sequence<GapLimit> Limits(Job job, Face face, FlatReadings read)
+    {
+        // The largest tile on it is the hardest to please.
+        var sides = RunsOn(job, face).SelectMany(run => JobRuns.ProductsOf(job, run)).Select(product => Length.Max(product.Width, product.Height)).ToList();
+        return sides.Count == 0 ? [] : GapLimits.Of(sides.Max(), read.IsFloor, job.Tape);
+    }
+
+    /// <summary>Whether tile follows a bed that no folds are cut on.</summary>
+    private static IEnumerable<Finding> Follows(Job job, Bed bed)
+    {
+        var face = job.Faces.First(face => string.Equals(face.Name, bed.Face, StringComparison.Ordinal));
+        if (bed.Request.Perimeter == Perimeter.Level && face.Falls!.HasFolds) yield break;
+        var rims = bed.Drains.Where(drain => drain.From == drain.To).Select(drain => face.Holes.FirstOrDefault(hole => hole.Centre == drain.From)).OfType<Hole>().Select(hole => Plane.Shapes.Grid.HalfDown(hole.Diameter)).ToList();
+        // Beside a channel that runs from wall to wall the bed is flat.
+        if (rims.Count == 0) yield break;
+        foreach (var run in RunsOn(job, face))
+        {
+            if (FollowRules.Of(bed, run.Name, JobRuns.ProductOf(job, run), run.Bond, run.Joint.Wanted, rims.Min(), face.Falls!.HasFolds, job.Tape) is { } finding) yield return finding;
+        }
+    }
+}

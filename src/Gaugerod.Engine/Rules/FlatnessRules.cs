@@ -1,0 +1,39 @@
+using Gaugerod.Engine.Bases;
+using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
+
+namespace Gaugerod.Engine.Rules;
+
+/// <summary>Whether a face that was read is flat enough for its tile, and what brings it there.</summary>
+internal static class FlatnessRules
+{
+    private const string Rule = "flatness", Practice = "common practice, no source";
+
+    internal static IEnumerable<Finding> Findings(FlatFace flat, Tape tape)
+    {
+        foreach (var gap in flat.Gaps)
+        {
+            var over = LengthText.Nearest(gap.Over, tape);
+            var worst = gap.Hump > gap.Hollow
+                ? $"Over {over} it stands out by {Shown.Fine(gap.Hump, tape)} at {Say(gap.At, tape)}, over a string from {Say(gap.From, tape)} to {Say(gap.To, tape)}."
+                : $"Under a straightedge of {over} the widest gap is {Shown.Fine(gap.Hollow, tape)}, at {Say(gap.At, tape)}, resting at {Say(gap.From, tape)} and {Say(gap.To, tape)}.";
+            if (gap.Limit is not { } limit) continue;
+            yield return new(gap.IsWithin ? FindingLevel.Note : FindingLevel.Warn, Rule, flat.Face, worst, $"at most {Shown.Fine(limit.Most, tape)} over {over}", Shown.Fine(gap.Worst, tape), limit.Source);
+        }
+
+        foreach (var over in flat.Untold)
+        {
+            yield return new(FindingLevel.Note, Rule, flat.Face, $"No three readings in a line lie within {LengthText.Nearest(over, tape)}: of a straightedge so long they say nothing. Read nearer together.", "", "", Practice);
+        }
+
+        if (flat.ToLimit is { } level && (level.Volume > 0 || level.Grind > Length.Zero) && flat.Gaps.Any(gap => !gap.IsWithin))
+        {
+            yield return new(
+                FindingLevel.Note, Rule, flat.Face,
+                $"So that no reading is off by more than the limit: fill {Amounts.Volume(level.Volume, tape)}, {Shown.Fine(level.Deepest, tape)} at the deepest, or grind {Shown.Fine(level.Grind, tape)} off the highest. Filled to the plane through the highest place it takes {Amounts.Volume(flat.ToHighs!.Volume, tape)}. Reckoned between the readings: beyond them nothing is known.",
+                "", "", "reckoned; filler and primer as their instructions say. Grinding sets silica dust free: see the caution on dust");
+        }
+    }
+
+    private static string Say(Point place, Tape tape) => $"[{LengthText.Nearest(place.X, tape)}, {LengthText.Nearest(place.Y, tape)}]";
+}

@@ -1,0 +1,33 @@
+using System.Globalization;
+using Gaugerod.Files.Json;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Files.Jobs;
+
+/// <summary>Reads amounts that are no lengths: what a bag makes and what a bed weighs. A bare number is in cubic feet and pounds in a job in inches, else in litres and kilograms.</summary>
+internal static class AmountText
+{
+    private const double LitresInFoot = 28.316846592, KilogramsInPound = 0.45359237;
+
+    /// <summary>What a bag makes, in litres.</summary>
+    public static double? Yield(Entry? entry, Values values) => Read(
+        entry, values, [("ft3", LitresInFoot), ("ft³", LitresInFoot), ("cu ft", LitresInFoot), ("l", 1), ("litres", 1), ("liters", 1)], LitresInFoot, 1, 0.5, 2000,
+        values.Unit == LengthUnit.Inch ? "what a bag makes, such as \"0.5 ft3\"" : "what a bag makes, such as \"14 l\"");
+
+    /// <summary>What a cubic metre weighs, in kg.</summary>
+    public static double? Density(Entry? entry, Values values) => Read(
+        entry, values, [("lb/ft3", KilogramsInPound * 1000 / LitresInFoot), ("lb/ft³", KilogramsInPound * 1000 / LitresInFoot), ("pcf", KilogramsInPound * 1000 / LitresInFoot), ("kg/m3", 1), ("kg/m³", 1)],
+        KilogramsInPound * 1000 / LitresInFoot, 1, 200, 4000, values.Unit == LengthUnit.Inch ? "a weight such as \"144 lb/ft3\", from 12.5 to 249" : "a weight such as \"2300 kg/m3\", from 200 to 4000");
+
+    private static double? Read(Entry? entry, Values values, (string Unit, double Times)[] units, double bareInches, double bareMillimetres, double least, double most, string expected)
+    {
+        if (entry is null) return null;
+        var text = ((entry as Entry.Text)?.Value ?? (entry as Entry.Number)?.Value)?.Trim() ?? "";
+        var unit = units.Where(one => text.EndsWith(one.Unit, StringComparison.Ordinal)).OrderByDescending(one => one.Unit.Length).FirstOrDefault();
+        var number = unit.Unit is null ? text : text[..^unit.Unit.Length].Trim();
+        var times = unit.Unit is not null ? unit.Times : values.Unit == LengthUnit.Inch ? bareInches : bareMillimetres;
+        if (decimal.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var amount) && (double)amount * times is var read && read >= least && read <= most) return read;
+        values.Log.Add(entry, expected);
+        return null;
+    }
+}

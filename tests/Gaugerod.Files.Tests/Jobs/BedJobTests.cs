@@ -1,0 +1,105 @@
+using System.Text;
+using System.Text.Json;
+using Gaugerod.Engine;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Files.Jobs;
+using Gaugerod.Files.Plans;
+using Gaugerod.Files.Tests.Schemas;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Files.Tests.Jobs;
+
+/// <summary>Beds and flatness, read from files as they are written, and written into the plan.</summary>
+public sealed class BedJobTests
+{
+    private const string Shower = """
+        { "format": "gaugerod-job/1", "name": "shower", "units": "in", "edgeJoint": "1/8",
+          "products": [{ "name": "t", "width": "5 7/8", "height": "5 7/8" }],
+          "faces": [{ "name": "floor", "outline": [[0, 0], [36, 0], [36, 60], [0, 60]],
+            "edges": [{ "name": "south", "kind": "threshold" }, { "name": "east", "kind": "inside corner" }, { "name": "north", "kind": "inside corner" }, { "name": "west", "kind": "inside corner" }],
+            "holes": [{ "name": "drain", "x": 18, "y": 30, "diameter": 4 }],
+            "falls": { "to": "drain", "least": "1 1/2", "fall": "1/4 per ft", "bag": { "name": "60 lb", "yield": "0.45 ft3" } },
+            "flatness": { "grid": { "from": [6, 6], "step": 12, "heights": [[0, 0, 0], [0, "-1/4", 0], [0, 0, 0]] } } }],
+          "runs": [{ "name": "floor", "product": "t", "faces": ["floor"], "bond": { "kind": "grid" }, "joint": "1/8" }] }
+        """;
+
+    [Fact]
+    public void A_bed_goes_from_the_file_into_the_plan_with_its_volume_bags_and_stakes()
+    {
+        var job = Read(Shower);
+        Assert.Empty(JobCheck.Check(job));
+        var plan = Planner.Plan(job);
+        using var json = JsonDocument.Parse(PlanWriter.Write(plan));
+        Assert.Empty(SchemaTests.Faults(SchemaTests.PlanSchema, Encoding.UTF8.GetString(PlanWriter.Write(plan))));
+        Assert.Empty(SchemaTests.Faults(SchemaTests.JobSchema, Shower));
+        var bed = json.RootElement.GetProperty("prep").GetProperty("beds")[0];
+        // 2.482 ft3 by hand, six bags at 0.45.
+        Assert.Equal(2.482 * 28.3168, bed.GetProperty("litres").GetDouble(), 0.02);
+        Assert.Equal(6, bed.GetProperty("bags").GetInt32());
+        Assert.Equal(38.1m, bed.GetProperty("least").GetDecimal());
+        Assert.Contains(bed.GetProperty("stakes").EnumerateArray(), stake => stake.GetProperty("on").GetString() == "to south and east");
+        Assert.Contains(plan.Findings, finding => finding.Rule == "bed" && finding.Text.Contains("6 bags of 60 lb", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_dip_under_the_straightedge_is_found_with_what_fills_it()
+    {
+        var plan = Planner.Plan(Read(Shower));
+        // A quarter inch deep between two neighbours a foot away: within 1/4 in 10 ft, beyond nothing shorter that three readings lie in.
+        var flat = Assert.Single(plan.Flat);
+        Assert.Equal(Length.FromInches(0, 1, 4), flat.Gaps[0].Hollow);
+        Assert.True(flat.Gaps[0].IsWithin);
+        Assert.Contains(plan.Findings, finding => finding.Rule == "flatness" && finding.Level == FindingLevel.Note && finding.Text.Contains("Read nearer together", StringComparison.Ordinal));
+        var deep = Planner.Plan(Read(Shower.Replace("-1/4", "-3/8", StringComparison.Ordinal)));
+        Assert.Contains(deep.Findings, finding => finding.Rule == "flatness" && finding.Level == FindingLevel.Warn && finding.Value == "3/8 in");
+        Assert.Contains(deep.Findings, finding => finding.Rule == "flatness" && finding.Text.Contains("fill ", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("1/4 per ft", 1, 48)]
+    [InlineData("1/4 in per foot", 1, 48)]
+    [InlineData("1:48", 1, 48)]
+    [InlineData("1 in 48", 1, 48)]
+    [InlineData("2 %", 1, 50)]
+    [InlineData("2.5%", 1, 40)]
+    [InlineData("20 mm per m", 1, 50)]
+    [InlineData("20 per m", 1, 50)]
+    public void A_fall_is_read_as_one_says_it(string said, long rise, long over) =>
+        Assert.Equal(new Fall(rise, over), Read(Shower.Replace("1/4 per ft", said, StringComparison.Ordinal)).Faces[0].Falls!.Bed!.Fall);
+
+    [Theory]
+    [InlineData("\"fall\": \"1/4 per ft\"", "\"fall\": \"1:4\"", "faces[0].falls.fall", "\"1 in 8\"")]
+    [InlineData("\"fall\": \"1/4 per ft\"", "\"fall\": 2", "faces[0].falls.fall", "\"2 %\"")]
+    [InlineData("\"fall\": \"1/4 per ft\"", "\"fall\": \"steep\"", "faces[0].falls.fall", null)]
+    [InlineData("\"least\": \"1 1/2\"", "\"least\": \"-1 1/2\"", "faces[0].falls.least", "1 1/2 in")]
+    [InlineData("\"least\": \"1 1/2\", ", "", "faces[0].falls", "\"least\": \"1 1/2\", or 0 where it feathers out")]
+    [InlineData("\"to\": \"drain\", ", "", "faces[0].falls", "\"to\": the drain's name")]
+    [InlineData("\"to\": \"drain\"", "\"drains\": [\"drian\"]", "faces[0].falls.drains[0]", "\"drain\"")]
+    [InlineData("\"to\": \"drain\"", "\"to\": \"drain\", \"drains\": [\"drain\"]", "faces[0].falls.drains", "one of the two")]
+    [InlineData("\"to\": \"drain\"", "\"to\": \"drain\", \"perimeter\": \"levl\"", "faces[0].falls.perimeter", "\"level\"")]
+    [InlineData("0.45 ft3", "much", "faces[0].falls.bag.yield", null)]
+    [InlineData("\"step\": 12", "\"step\": 0", "faces[0].flatness.grid.step", null)]
+    [InlineData("\"heights\": [[0, 0, 0], ", "\"heights\": [[0, 0], ", "faces[0].flatness.grid.heights[1]", null)]
+    [InlineData("\"heights\"", "\"gaps\": [], \"heights\"", "faces[0].flatness.grid", null)]
+    public void What_nobody_can_mean_is_named_with_what_fits(string old, string changed, string path, string? nearest)
+    {
+        var refused = Assert.IsType<JobReading.Refused>(JobReader.Read(Encoding.UTF8.GetBytes(Shower.Replace(old, changed, StringComparison.Ordinal)), "job.json"));
+        var fault = Assert.Single(refused.Faults.DistinctBy(fault => fault.Path));
+        Assert.Equal((path, nearest), (fault.Path, fault.Nearest));
+    }
+
+    [Fact]
+    public void Drains_without_folds_leave_the_tile_whole_and_say_how_large_it_may_be()
+    {
+        var plan = Planner.Plan(Read(Shower.Replace("\"to\": \"drain\"", "\"drains\": [\"drain\"]", StringComparison.Ordinal)));
+        Assert.Equal("floor", Assert.Single(plan.Runs[0].Faces).Face.Name);
+        Assert.Contains(plan.Findings, finding => finding.Rule == "bed" && finding.Where == "floor" && finding.Text.StartsWith("No folds are cut on it", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_grid_off_the_face_is_named() =>
+        Assert.Equal("faces[0].flatness.grid", Assert.Single(JobCheck.Check(Read(Shower.Replace("\"step\": 12", "\"step\": 20", StringComparison.Ordinal)))).Path);
+
+    private static Job Read(string job) => Assert.IsType<JobReading.Understood>(JobReader.Read(Encoding.UTF8.GetBytes(job), "job.json")).Job;
+}
