@@ -12,6 +12,9 @@ internal static class BedSheets
 {
     private const double Section = 44, Margin = 14, Size = 8;
 
+    // So far out along a way its fall may be said.
+    private static readonly double[] s_shares = [0.5, 0.84, 0.42, 0.6, 0.75, 0.25];
+
     public static void Add(SheetBook book, Bed bed)
     {
         if (WallPlan.All(book.Plan).FirstOrDefault(wall => string.Equals(wall.Name, bed.Face, StringComparison.Ordinal)) is not { } wall) return;
@@ -69,14 +72,18 @@ internal static class BedSheets
 
         foreach (var way in bed.Ways)
         {
-            // Two thirds out, where a stake is seldom.
+            // Half way, or where else no stake's height stands.
             var (from, to) = (map.At(way.From), map.At(way.At));
-            var spot = new Spot(from.X + (0.68 * (to.X - from.X)), from.Y + (0.68 * (to.Y - from.Y)));
             var fall = string.Create(CultureInfo.InvariantCulture, $"{way.Fall * 100:0.0} %");
-            var box = Pen.BoxAround(spot, fall, Size, bold: false, upright: false);
-            if (taken.Exists(box.Meets)) continue;
-            taken.Add(box);
-            pen.TextAround(spot, fall, Size, ink: Ink.Quiet, onPaper: true);
+            foreach (var share in s_shares)
+            {
+                var spot = new Spot(from.X + (share * (to.X - from.X)), from.Y + (share * (to.Y - from.Y)));
+                var box = Pen.BoxAround(spot, fall, Size, bold: false, upright: false);
+                if (taken.Exists(box.Meets)) continue;
+                taken.Add(box);
+                pen.TextAround(spot, fall, Size, ink: Ink.Quiet, onPaper: true);
+                break;
+            }
         }
     }
 
