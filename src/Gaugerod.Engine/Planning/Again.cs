@@ -26,7 +26,7 @@ internal static class Again
         if (plan.Request.Set.Count > 0 && !straight) findings.Add(Refused(plan.Request.Name, "Measuring again is for fields laid in level courses; what is set there is left out."));
         foreach (var (face, k) in plan.Faces.Select((face, k) => (face, k)))
         {
-            if (!straight || plan.Request.Set.FirstOrDefault(set => face.Face.IsCalled(set.Face)) is not { } set)
+            if (!straight || face.Pieces.Count == 0 || plan.Request.Set.FirstOrDefault(set => face.Face.IsCalled(set.Face)) is not { } set)
             {
                 todo.AddRange(face.Pieces);
                 continue;

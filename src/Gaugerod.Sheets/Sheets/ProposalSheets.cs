@@ -36,9 +36,9 @@ internal static class ProposalSheets
     private static void AddRanges(Flow flow, RunPlan run, Figures figures)
     {
         if (run.Ranges.Count == 0) return;
-        var rows = run.Ranges.Select(range => (IReadOnlyList<string>)[$"{range.Edge} on {range.Face}", figures.Narrowest(range.Smallest), Figures.Number(range.Tiles), figures.Near(range.GiveOrTake), figures.Near(range.AtWorst)]);
+        var rows = run.Ranges.Select(range => (IReadOnlyList<string>)[EdgeWords.Of(range.Face, range.Edge), figures.Narrowest(range.Smallest), Figures.Number(range.Tiles), figures.Near(range.GiveOrTake), figures.Near(range.AtWorst)]);
         var (head, body) = Table.Of(
-            [new("Edge", 60), new("Smallest cut", 22, Right: true), new("Tiles from the line", 30, Right: true), new("Give or take", 22, Right: true, Bold: true), new("At worst", 22, Right: true)], rows, flow.Width);
+            [new("Edge", 74), new("Smallest cut", 22, Right: true), new("Tiles from the line", 30, Right: true), new("Give or take", 22, Right: true, Bold: true), new("At worst", 22, Right: true)], rows, flow.Width);
         flow.Add(
             Block.Together(
                 Block.Heading("How sure the cuts are", flow.Width),
