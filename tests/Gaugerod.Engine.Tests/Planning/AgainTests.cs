@@ -133,7 +133,7 @@ public sealed class AgainTests
     public void Pieces_cut_for_the_ceiling_are_sawn_again_or_of_no_more_use()
     {
         var fresh = Fresh().Runs[0].Faces[0].Pieces;
-        var (top, id) = (fresh.Max(piece => piece.Course), fresh.First(piece => piece.Course == fresh.Max(p => p.Course)).Id);
+        var id = fresh.First(piece => piece.Course == fresh.Max(p => p.Course)).Id;
 
         // Only the joint as planned is allowed: 6 mm high takes 6 mm off at the ceiling, 6 mm low adds them.
         var (_, high) = Measured(High(3, 6) with { Cut = [id] }, joint: JointRange.Only(Mm(3)));
@@ -141,7 +141,6 @@ public sealed class AgainTests
         var (plan, low) = Measured(High(3, -6) with { Cut = [id] }, joint: JointRange.Only(Mm(3)));
         Assert.Equal(new CutAlready(id, false, null, $"{id} no longer fits anywhere."), Assert.Single(low.Cut));
         Assert.True(plan.AgainOrders[0].Needed > 0);
-        Assert.True(top > 3);
     }
 
     [Fact]
