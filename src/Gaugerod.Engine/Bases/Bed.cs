@@ -48,9 +48,17 @@ public sealed record Bed(string Face, BedRequest Request, Sequence<FoldLine> Dra
     /// <summary>The straight ways from its drains to the corners that one sees: of a bed with a level edge its folds.</summary>
     public Sequence<BedWay> Ways { get; init; } = [];
 
+    /// <summary>How high it stands along each straight edge of its floor.</summary>
+    public Sequence<BedEdge> Edges { get; init; } = [];
+
     /// <summary>How high it stands at the drain, at corners, along walls and along the ways from the drain to the corners.</summary>
     public Sequence<Stake> Stakes { get; init; } = [];
 }
+
+/// <summary>The height of a bed along a straight edge of its floor.</summary>
+/// <param name="Name">The edge.</param>
+/// <param name="Line">How far along the edge, from its beginning with the floor to its left, and how high over the drain; straight between.</param>
+public sealed record BedEdge(string Name, Sequence<Point> Line);
 
 /// <summary>A straight way over a bed.</summary>
 /// <param name="To">Which corner it goes to, by the two edges that meet there.</param>

@@ -19,6 +19,12 @@ internal static class BedDrains
         {
             var path = string.Create(CultureInfo.InvariantCulture, $"{face.Path}.falls.drains[{i}]");
             var drain = falls.Bed.Drains[i];
+            if (drain.Edge is { } edge)
+            {
+                if (AlongEdge(face, edge, remarks) is { } front) found.Add(front);
+                continue;
+            }
+
             var line = drain.Hole is { } hole ? new FoldLine(At(face, hole), At(face, hole)) : drain.Line!;
             if (drain.Hole is not null) CheckRound(face, drain.Hole, line.From, path, remarks);
             else CheckChannel(face, line, path, remarks);
@@ -31,6 +37,19 @@ internal static class BedDrains
         }
 
         return remarks.Faults.Count > before ? null : found.ToSequence();
+    }
+
+    private static FoldLine? AlongEdge(DrawnFace face, string edge, Remarks remarks)
+    {
+        var (points, n, straight) = (face.Outline.Ring.Points, face.Outline.Sides.Count, new List<(string Name, FoldLine Line)>());
+        for (var i = 0; i < n; i++)
+        {
+            if (!EdgeSpans.IsChord(face.Outline, i)) straight.Add((face.Outline.Sides[i].Name, new(points[i], points[(i + 1) % n])));
+        }
+
+        if (straight.Find(side => string.Equals(side.Name, edge, StringComparison.Ordinal)) is { Line: { } line }) return line;
+        remarks.Refuse(face.Path + ".falls.toward", $"\"{edge}\"", $"a straight edge of \"{face.Face.Name}\": {string.Join(", ", straight.Select(side => $"\"{side.Name}\""))}");
+        return null;
     }
 
     /// <summary>What of the floor the bed lies on: all but the openings that no drain lies in.</summary>

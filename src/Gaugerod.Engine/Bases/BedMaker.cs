@@ -33,6 +33,7 @@ internal static class BedMaker
             Nearest = Of(surface.Catchment.Nearest.Length),
             SteepestFrom = request.Perimeter == Perimeter.Level && surface.Catchment.Nearest.Side is var side && side >= 0 && side < face.Outline.Sides.Count ? face.Outline.Sides[side].Name : null,
             Ways = ways,
+            Edges = BedEdges.Of(face.Outline, surface).ToSequence(),
             Stakes = stakes.ToSequence(),
         };
     }

@@ -36,6 +36,7 @@ internal sealed class BedSurface
     /// <summary>How high it stands over the drain at a place of the floor.</summary>
     public double At(Place place)
     {
+        place = _paths.Floor.Onto(place);
         if (!_isLevel) return _fall * _paths.From(place);
         var (length, last) = _paths.FromDrain(place);
         if (length <= OpenFloor.Hair) return 0;

@@ -12,6 +12,9 @@ namespace Gaugerod.Engine.Planning;
 /// <param name="Faults">What cannot lie or be read so.</param>
 internal sealed record JobBases(Sequence<Bed> Beds, Sequence<FlatFace> Flat, Sequence<Fault> Faults)
 {
+    /// <summary>What is worth a word of walls that stand on beds.</summary>
+    public Sequence<Finding> OnBeds { get; init; } = [];
+
     public static JobBases Of(Job job)
     {
         var (beds, flat, faults) = (new List<Bed>(), new List<FlatFace>(), new List<Fault>());
@@ -31,7 +34,7 @@ internal sealed record JobBases(Sequence<Bed> Beds, Sequence<FlatFace> Flat, Seq
 
     public IEnumerable<Finding> Findings(Job job) =>
         Beds.SelectMany(bed => BedRules.Findings(bed, job.Tape).Concat(Follows(job, bed)))
-            .Concat(Flat.SelectMany(face => FlatnessRules.Findings(face, job.Tape)));
+            .Concat(Flat.SelectMany(face => FlatnessRules.Findings(face, job.Tape))).Concat(OnBeds);
 
     private static IEnumerable<RunRequest> RunsOn(Job job, Face face) => job.Runs.Where(run => run.Faces.Any(name =>
         string.Equals(name, face.Name, StringComparison.Ordinal) || face.Zones.Any(zone => string.Equals(zone.Name, name, StringComparison.Ordinal))));

@@ -30,10 +30,14 @@ public static class JobCheck
         return FaceByFace(job, large);
     }
 
-    private static IEnumerable<CheckedJob?> FaceByFace(Job job, bool large)
+    private static IEnumerable<CheckedJob?> FaceByFace(Job read, bool large)
     {
         var runs = new List<FinishedRun>();
-        var faults = new List<Fault>();
+        var (faults, findings) = (new List<Fault>(), new List<Finding>());
+        // Walls stand over the floors' beds, so those come first.
+        var bases = JobBases.Of(read);
+        var job = WallsOnBeds.Stood(read, bases, faults, findings);
+        yield return null;
         var (pieces, most, largest, whole) = (0.0, 0.0, 0, true);
         for (var i = 0; i < job.Runs.Count; i++)
         {
@@ -68,9 +72,8 @@ public static class JobCheck
                 "look for a length in the wrong unit"));
         }
 
-        var bases = JobBases.Of(job);
         faults.AddRange(bases.Faults);
-        yield return new(job, faults.ToSequence(), runs) { Bases = bases };
+        yield return new(job, faults.ToSequence(), runs) { Bases = bases with { OnBeds = findings.ToSequence() } };
     }
 
     /// <summary>

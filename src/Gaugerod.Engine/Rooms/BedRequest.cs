@@ -25,10 +25,14 @@ public enum Perimeter
     Constant,
 }
 
-/// <summary>What a floor falls to: a round drain, or a channel along a line.</summary>
-/// <param name="Hole">The name of the hole that is the drain; null for a channel.</param>
-/// <param name="Line">The channel's middle line; null for a hole.</param>
-public sealed record DrainAt(string? Hole, FoldLine? Line);
+/// <summary>What a floor falls to: a round drain, a channel along a line, or one of its edges.</summary>
+/// <param name="Hole">The name of the hole that is the drain; null for a channel or an edge.</param>
+/// <param name="Line">The channel's middle line; null for a hole or an edge.</param>
+public sealed record DrainAt(string? Hole, FoldLine? Line)
+{
+    /// <summary>The straight edge that water runs off over: the front of a bench, a sill, a curb, a niche's bottom; null for a drain.</summary>
+    public string? Edge { get; init; }
+}
 
 /// <summary>A bed that falls, as it was asked for.</summary>
 /// <param name="Least">How thick it is at the drain; zero where it feathers out.</param>
@@ -42,6 +46,9 @@ public sealed record BedRequest(Length Least)
 
     /// <summary>Its drains, where it is not all to fall to the one that folds run to. Default none.</summary>
     public Sequence<DrainAt> Drains { get; init; } = [];
+
+    /// <summary>The edge that all of it falls to; null where it has drains.</summary>
+    public string? Toward => Drains is [{ Edge: { } edge }] ? edge : null;
 
     /// <summary>How high the top of the curb is over the drain; null where there is none.</summary>
     public Length? Curb { get; init; }

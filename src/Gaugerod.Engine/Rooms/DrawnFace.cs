@@ -19,6 +19,9 @@ internal enum Hand
 /// <param name="Path">Where its edge stands in the job.</param>
 internal sealed record Side(Edge Edge, string Name, Hand Hand, string Path)
 {
+    /// <summary>Whether it is one of several sides that the edge has because it bends gently; they are no chords of an arc.</summary>
+    public bool Bends { get; init; }
+
     public bool IsCorner => Edge.Kind is EdgeKind.InsideCorner or EdgeKind.OutsideCorner;
 }
 

@@ -28,7 +28,7 @@ internal static class EdgeSpans
     }
 
     /// <summary>The edges of a ring that come as the chords of an arc. One of two sides is straight and bent once, as a wall is that stands in or out at half its height.</summary>
-    public static HashSet<Edge> Round(DrawnRing ring) => ring.Sides.GroupBy(side => side.Edge).Where(sides => sides.Count() > 2).Select(sides => sides.Key).ToHashSet();
+    public static HashSet<Edge> Round(DrawnRing ring) => ring.Sides.Where(side => !side.Bends).GroupBy(side => side.Edge).Where(sides => sides.Count() > 2).Select(sides => sides.Key).ToHashSet();
 
     /// <summary>Whether a side is one chord of an arc.</summary>
     public static bool IsChord(DrawnRing ring, int side)

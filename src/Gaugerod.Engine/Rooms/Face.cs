@@ -18,6 +18,12 @@ public sealed record Face(string Name, FaceShape Shape, Sequence<Opening> Openin
     /// <summary>Where it bends; null, the default, for a flat face.</summary>
     public Falls? Falls { get; init; }
 
+    /// <summary>The beds that edges of it stand on. Default none.</summary>
+    public Sequence<OnBed> Beds { get; init; } = [];
+
+    /// <summary>How high edges of it run, where that is known better than its shape says: it has been reckoned from <see cref="Beds"/>.</summary>
+    internal Sequence<EdgeHeights> Heights { get; init; } = [];
+
     /// <summary>Readings of how flat it is; null where none were taken.</summary>
     public FlatReadings? Flatness { get; init; }
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Gaugerod.Engine.Surveys;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Rooms;
 
@@ -21,6 +22,7 @@ internal static class FaceDrawing
             FaceShape.Outline given => (Draw(face.Name, path, given, remarks), given.LevelLine == default ? null : given.LevelLine),
             _ => throw new ArgumentException("A face is given by readings or by its corners.", nameof(numbered)),
         };
+        if (outline is not null && Heights(face).ToList() is { Count: > 0 } heights) outline = HeightsFollowed.Follow(outline, heights, face.Heights.Count > 0 ? path + ".beds" : path + ".readings.levelLine", remarks);
         var openings = face.Openings.Select((opening, i) => Draw(opening, $"{path}.{Path("openings", i)}", remarks)).ToList();
         for (var i = 0; i < face.Holes.Count; i++)
         {
@@ -34,6 +36,15 @@ internal static class FaceDrawing
         foreach (var opening in openings) OpeningChecks.LiesInside(opening!, outline, remarks);
         if (remarks.Faults.Count == before) RangeChecks.Check(face, path, remarks);
         return remarks.Faults.Count > before ? null : new(face, path, outline, openings.Select(o => o!).ToSequence(), levelLine);
+    }
+
+    /// <summary>How high edges of a face really run: what lies on them before what was read under it.</summary>
+    private static IEnumerable<EdgeHeights> Heights(Face face)
+    {
+        foreach (var on in face.Heights) yield return on;
+        if (face.Shape is not FaceShape.Read { Readings: { LevelLine: { Between.Count: > 0 } line, Width: var width } } read) yield break;
+        var floor = line.Between.Select(station => new Point(station.At, line.Left - station.Height));
+        yield return new(read.Foot.Name, floor.Prepend(default).Append(new(width.Foot, line.Left - line.Right)).ToSequence());
     }
 
     private static DrawnRing? Draw(string name, string path, FaceShape.Outline given, Remarks remarks)

@@ -1,3 +1,4 @@
+using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Surveys;
@@ -23,7 +24,16 @@ public sealed record HeightReadings(Length Left, Length? Right);
 /// <summary>How far the struck level line stands above the floor.</summary>
 /// <param name="Left">At the left corner.</param>
 /// <param name="Right">At the right corner.</param>
-public sealed record LevelLineReadings(Length Left, Length Right);
+public sealed record LevelLineReadings(Length Left, Length Right)
+{
+    /// <summary>The same between the corners, left to right; the floor is straight from one reading to the next. Default none.</summary>
+    public Sequence<LineStation> Between { get; init; } = [];
+}
+
+/// <summary>The level line's height above the floor at one place along a wall.</summary>
+/// <param name="At">How far from the left corner, at the foot; more than zero and less than the wall's width there.</param>
+/// <param name="Height">How high the line stands above the floor there.</param>
+public sealed record LineStation(Length At, Length Height);
 
 /// <summary>How far the top of each corner stands in from its foot: more than zero leans in, and the wall is narrower at the top.</summary>
 /// <param name="Left">At the left corner; null when not read.</param>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Surveys;
@@ -31,6 +32,7 @@ internal static class ReadingLimits
         }
 
         if (bad) yield break;
+        foreach (var fault in Between(readings, place)) yield return fault;
         var lowest = Length.Min(height.Left, height.Right ?? height.Left);
         var differences = new (string Name, Length? Value, Length Of, string What)[]
         {
@@ -48,6 +50,26 @@ internal static class ReadingLimits
                 name.StartsWith("lean", StringComparison.Ordinal) ? place.Say(difference) : $"a difference of {place.Say(difference.Abs())}",
                 $"at most a tenth of the {what}",
                 "read it again, or give the face by its corners");
+        }
+    }
+
+    private static IEnumerable<Fault> Between(FaceReadings readings, ReadingPlace place)
+    {
+        if (readings.LevelLine is not { } line) yield break;
+        var (before, most) = (Length.Zero, Length.Max(AlwaysPlausible, Length.FromSteps(readings.Width.Foot.Steps / AbsurdShare)));
+        for (var i = 0; i < line.Between.Count; i++)
+        {
+            var (station, path) = (line.Between[i], string.Create(CultureInfo.InvariantCulture, $"{place.Path}.readings.levelLine.between[{i}]"));
+            if (station.At <= before || station.At >= readings.Width.Foot)
+            {
+                yield return new(path, $"a place {place.Say(station.At)} from the left", $"places between the corners, left to right: more than {place.Say(before)} and less than {place.Say(readings.Width.Foot)}");
+            }
+            else if ((station.Height - line.Left).Abs() > most)
+            {
+                yield return new(path, $"a difference of {place.Say((station.Height - line.Left).Abs())} from the reading at the left", "at most a tenth of the wall's width", "read it again, or give the face by its corners");
+            }
+
+            before = Length.Max(before, station.At);
         }
     }
 }

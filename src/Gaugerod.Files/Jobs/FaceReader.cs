@@ -42,8 +42,9 @@ internal static class FaceReader
         var zoneNames = zones.ConvertAll(zone => zone?.Name);
         var (falls, understood) = FallsReader.Read(fields["falls"], values, holes);
         var (flatness, flat) = FlatnessReader.Read(fields["flatness"], values, isFloor: form != Forms.ReadFace);
-        if (!understood || !flat || name is null || shape is null || openings.Contains(null) || holes.Contains(null) || zones.Contains(null)) return new(name, null) { Zones = zoneNames };
-        var face = new Face(name, shape, openings.OfType<Opening>().ToSequence(), holes.OfType<Hole>().ToSequence()) { Zones = zones.OfType<Zone>().ToSequence(), Falls = falls, Flatness = flatness };
+        var beds = BedsReader.Read(fields);
+        if (!understood || !flat || beds is null || name is null || shape is null || openings.Contains(null) || holes.Contains(null) || zones.Contains(null)) return new(name, null) { Zones = zoneNames };
+        var face = new Face(name, shape, openings.OfType<Opening>().ToSequence(), holes.OfType<Hole>().ToSequence()) { Zones = zones.OfType<Zone>().ToSequence(), Falls = falls, Beds = beds, Flatness = flatness };
         return new(name, face) { Zones = zoneNames };
     }
 
@@ -95,8 +96,22 @@ internal static class FaceReader
         var leans = new LeanReadings(lean?.Length("left", LengthRange.Lean), lean?.Length("right", LengthRange.Lean));
         var heights = new HeightBase(lineLeft, fields["levelLine"] is null);
         if (foot is not { } f || left is not { } l) return (null, heights);
-        var struck = lineLeft is { } a && lineRight is { } b ? new LevelLineReadings(a, b) : null;
+        var between = (line?.Items("between") ?? []).Select(item => Station(item, values)).ToList();
+        if (between.Contains(null)) return (null, heights);
+        var struck = lineLeft is { } a && lineRight is { } b ? new LevelLineReadings(a, b) { Between = between.OfType<LineStation>().ToSequence() } : null;
         return (new FaceReadings(new(f, middle, top), new(l, right), struck, leans), heights);
+    }
+
+    private static LineStation? Station(Entry entry, Values values)
+    {
+        if (entry is not Entry.List { Items: [var x, var y] })
+        {
+            values.Log.Add(entry, "a place and a height [24, \"48 1/4\"]");
+            return null;
+        }
+
+        var (at, height) = (values.Length(x, LengthRange.Size), values.Length(y, LengthRange.Position));
+        return at is { } place && height is { } above ? new(place, above) : null;
     }
 
     private static Hole? Hole(Entry entry, Values values, Uniques names, HeightBase heights)

@@ -11,7 +11,7 @@ internal static class FallsReader
     private const int MostLines = 12, MostDrains = 12;
 
     // What says nothing without a bed.
-    private static readonly string[] s_ofBed = ["drains", "fall", "perimeter", "curb", "threshold", "density", "bag"];
+    private static readonly string[] s_ofBed = ["drains", "toward", "fall", "perimeter", "curb", "threshold", "density", "bag"];
 
     /// <summary>The falls, null for none, and whether what stands there could be read.</summary>
     public static (Falls? Falls, bool Understood) Read(Entry? entry, Values values, IReadOnlyList<Hole?> holes)
@@ -21,8 +21,8 @@ internal static class FallsReader
         var drain = fields["to"] is { } to ? KnownNames.Hole(holes, to, values) : null;
         var lines = fields.Items("lines").Select(item => Line(item, values)).ToList();
         if (lines.Count > MostLines) values.Log.AddSaid(fields["lines"]!, $"{Values.Number(lines.Count)} folds", $"at most {Values.Number(MostLines)} folds");
-        var nothing = fields["to"] is null && lines.Count == 0 && fields["drains"] is null;
-        if (nothing) values.Log.AddSaid(entry, "falls with neither \"to\" nor \"lines\" nor \"drains\"", "one of them", "\"to\": the drain's name");
+        var nothing = fields["to"] is null && lines.Count == 0 && fields["drains"] is null && fields["toward"] is null;
+        if (nothing) values.Log.AddSaid(entry, "falls with neither \"to\" nor \"lines\", \"drains\" or \"toward\"", "one of them", "\"to\": the drain's name");
         var (bed, understood) = nothing ? (null, false) : Bed(fields, drain is not null || fields["to"] is not null, holes);
         return !understood || (fields["to"] is not null && drain is null) || lines.Contains(null) || lines.Count > MostLines
             ? (null, false)
@@ -45,19 +45,25 @@ internal static class FallsReader
             return (null, false);
         }
 
-        if (!hasDrain && fields["drains"] is null)
+        if (fields["toward"] is { } toward && (hasDrain || fields["drains"] is not null))
         {
-            values.Log.AddSaid(fields.Entry, "a bed without a drain", "\"to\" or \"drains\"", "\"to\": the drain's name");
+            values.Log.AddSaid(toward, "an edge to fall to beside drains", "\"toward\", the edge that water runs off over, or drains", "one of the two");
+            return (null, false);
+        }
+
+        if (!hasDrain && fields["drains"] is null && fields["toward"] is null)
+        {
+            values.Log.AddSaid(fields.Entry, "a bed without a drain", "\"to\", \"drains\" or \"toward\"", "\"to\": the drain's name");
             return (null, false);
         }
 
         var items = fields.Items("drains", atLeast: 1);
         if (items.Count > MostDrains) values.Log.AddSaid(fields["drains"]!, $"{Values.Number(items.Count)} drains", $"at most {Values.Number(MostDrains)}");
-        var drains = items.Select(item => Drain(item, values, holes)).ToList();
+        var drains = fields["toward"] is null ? items.Select(item => Drain(item, values, holes)).ToList() : [fields.Name("toward") is { } edge ? new(null, null) { Edge = edge } : null];
         var least = fields.Length("least", LengthRange.Bed);
         var fall = fields["fall"] is { } said ? FallText.Read(said, values) : Fall.Usual;
         // Beside a channel a level edge is a rare wish.
-        var usual = drains.Exists(drain => drain?.Line is not null) ? Perimeter.Constant : Perimeter.Level;
+        var usual = drains.Exists(drain => drain is { Hole: null }) ? Perimeter.Constant : Perimeter.Level;
         var (perimeter, curb, threshold) = (fields.Word("perimeter", Words.Perimeters, usual), fields.Length("curb", LengthRange.Cut), fields.Length("threshold", LengthRange.Cut));
         var (density, bag) = (AmountText.Density(fields["density"], values), Bag(fields["bag"], values));
         var lost = (fields["curb"] is not null && curb is null) || (fields["threshold"] is not null && threshold is null)

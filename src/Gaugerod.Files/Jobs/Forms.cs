@@ -50,20 +50,25 @@ internal static class Forms
 
     public static readonly Form Cutting = new("cutting", new("order", "a list [ ]"), new("fence", ASmallLength), new("keep", "a length such as \"2\""));
 
+    private static readonly Field Beds = new("beds", "a list such as [{ \"floor\": \"shower floor\", \"edge\": \"north\" }]");
+
+    public static readonly Form OnBed = new(
+        "onBed", new("side", "a level edge's name, such as \"foot\""), new("floor", "the floor's name", true), new("edge", "an edge of that floor", true), new("from", ALength), new("lowest", ALength));
+
     public static readonly Form OutlineFace = new(
         "outlineFace",
         new("name", AName, true), new("outline", "a list of corners [[x, y], ...]", true), new("edges", "a list with one edge for each side", true),
-        new("levelLine", ALength), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Flatness);
+        new("levelLine", ALength), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness);
 
     public static readonly Form ReadFace = new(
         "readFace",
         new("name", AName, true), new("readings", "a group { } with width and height", true),
-        new("edges", "a group { } with foot, right, head or left"), new("fixtures", "a list [ ]"), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Flatness);
+        new("edges", "a group { } with foot, right, head or left"), new("fixtures", "a list [ ]"), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness);
 
     public static readonly Form SurveyedFace = new(
         "surveyedFace",
         new("name", AName, true), new("survey", "a group { } with corners and readings", true), new("edges", "a list with one edge for each side", true),
-        new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Flatness);
+        new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness);
 
     public static readonly Form Survey = new(
         "survey",
@@ -91,7 +96,7 @@ internal static class Forms
 
     public static readonly Form Width = new("width", new("foot", ALength, true), new("middle", ALength), new("top", ALength));
     public static readonly Form Height = new("height", new("left", ALength, true), new("right", ALength));
-    public static readonly Form LevelLine = new("levelLine", new("left", ALength, true), new("right", ALength, true));
+    public static readonly Form LevelLine = new("levelLine", new("left", ALength, true), new("right", ALength, true), new("between", "a list of places and heights [[\"24\", \"48 1/4\"], ...]"));
     public static readonly Form Lean = new("lean", new("left", ASmallLength), new("right", ASmallLength));
 
     public static readonly Form FaceSides = new("faceSides", new("foot", "an edge { }"), new("right", "an edge { }"), new("head", "an edge { }"), new("left", "an edge { }"));
@@ -142,7 +147,7 @@ internal static class Forms
 
     public static readonly Form Falls = new(
         "falls",
-        new("to", "a hole's name"), new("lines", "a list of lines [[[x, y], [x, y]], ...]"), new("drains", "a list of holes' names and of channels [[x, y], [x, y]]"),
+        new("to", "a hole's name"), new("lines", "a list of lines [[[x, y], [x, y]], ...]"), new("drains", "a list of holes' names and of channels [[x, y], [x, y]]"), new("toward", "an edge's name, such as \"front\""),
         new("least", "a length such as \"2\""), new("fall", "a fall such as \"1/4 per ft\""), new("perimeter", "\"level\" or \"constant\""),
         new("curb", "a length such as \"2\""), new("threshold", "a length such as \"2\""), new("density", "a weight such as \"144 lb/ft3\""), new("bag", "a group such as { \"yield\": \"0.5 ft3\" }"));
 
@@ -191,7 +196,7 @@ internal static class Forms
     public static readonly IReadOnlyList<Form> All =
     [
         Job, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
-        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, Bag, FlatnessOf, FlatGrid, FlatPoint, FlatLaid, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
+        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, Bag, OnBed, FlatnessOf, FlatGrid, FlatPoint, FlatLaid, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant,
     ];
 

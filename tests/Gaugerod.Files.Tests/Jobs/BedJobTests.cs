@@ -69,6 +69,46 @@ public sealed class BedJobTests
         Assert.Equal(new Fall(rise, over), Read(Shower.Replace("1/4 per ft", said, StringComparison.Ordinal)).Faces[0].Falls!.Bed!.Fall);
 
     [Theory]
+    [InlineData("\"floor\": \"floor\", ", "", "faces[1].beds[0].floor", null)]
+    [InlineData("\"edge\": \"north\"", "\"edg\": \"north\"", "faces[1].beds[0].edg", "\"edge\"")]
+    [InlineData("\"lowest\": \"1\"", "\"lowest\": \"high\"", "faces[1].beds[0].lowest", null)]
+    [InlineData("[\"18\", \"48 1/8\"]", "\"18\"", "faces[1].readings.levelLine.between[0]", null)]
+    [InlineData("\"to\": \"drain\"", "\"to\": \"drain\", \"toward\": \"south\"", "faces[0].falls.toward", "one of the two")]
+    public void Of_a_wall_on_a_bed_what_nobody_can_mean_is_named_with_what_fits(string old, string changed, string path, string? nearest)
+    {
+        var refused = Assert.IsType<JobReading.Refused>(JobReader.Read(Encoding.UTF8.GetBytes(WithWall.Replace(old, changed, StringComparison.Ordinal)), "job.json"));
+        Assert.Contains((path, nearest), refused.Faults.Select(fault => (fault.Path, fault.Nearest)));
+    }
+
+    [Theory]
+    [InlineData("[\"18\", \"48 1/8\"]", "[\"40\", \"48 1/8\"]", "faces[1].readings.levelLine.between[0]")]
+    [InlineData("[\"18\", \"48 1/8\"]", "[\"18\", \"4 1/8\"]", "faces[1].readings.levelLine.between[0]")]
+    [InlineData("\"edge\": \"north\"", "\"edge\": \"nort\"", "faces[1].beds[0].edge")]
+    [InlineData("\"lowest\": \"1\"", "\"lowest\": \"100\"", "faces[1].beds")]
+    public void A_wall_on_a_bed_that_cannot_stand_there_is_named(string old, string changed, string path) =>
+        Assert.Contains(path, JobCheck.Check(Read(WithWall.Replace(old, changed, StringComparison.Ordinal))).Select(fault => fault.Path));
+
+    [Fact]
+    public void A_wall_on_a_bed_is_read_with_its_stations_and_stands_where_the_bed_is()
+    {
+        Assert.Empty(SchemaTests.Faults(SchemaTests.JobSchema, WithWall));
+        var job = Read(WithWall);
+        Assert.Equal(new OnBed("foot", "floor", "north") { Lowest = Length.FromInches(1) }, job.Faces[1].Beds[0]);
+        Assert.Equal(Length.FromInches(48, 1, 8), ((FaceShape.Read)job.Faces[1].Shape).Readings.LevelLine!.Between[0].Height);
+        Assert.Empty(JobCheck.Check(job));
+        // 1 in and the rise of the corner 34.99 in away: 1.73 in.
+        Assert.Equal(1.729 * 25.4, (double)Planner.Plan(job).Runs[1].Faces[0].Face.Outline.Points.Min(point => point.Y.Millimetres), 0.02);
+    }
+
+    private static readonly string WithWall = Shower
+        .Replace("[0, 0, 0]] } } }],", """
+            [0, 0, 0]] } } },
+            { "name": "north", "readings": { "width": { "foot": "36" }, "height": { "left": "96" }, "levelLine": { "left": "48", "right": "48", "between": [["18", "48 1/8"]] } },
+              "beds": [{ "floor": "floor", "edge": "north", "lowest": "1" }] }],
+            """, StringComparison.Ordinal)
+        .Replace("\"joint\": \"1/8\" }] }", "\"joint\": \"1/8\" }, { \"name\": \"wall\", \"product\": \"t\", \"faces\": [\"north\"], \"bond\": { \"kind\": \"grid\" }, \"joint\": \"1/8\" }] }", StringComparison.Ordinal);
+
+    [Theory]
     [InlineData("\"fall\": \"1/4 per ft\"", "\"fall\": \"1:4\"", "faces[0].falls.fall", "\"1 in 8\"")]
     [InlineData("\"fall\": \"1/4 per ft\"", "\"fall\": 2", "faces[0].falls.fall", "\"2 %\"")]
     [InlineData("\"fall\": \"1/4 per ft\"", "\"fall\": \"steep\"", "faces[0].falls.fall", null)]
