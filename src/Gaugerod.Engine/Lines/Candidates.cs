@@ -23,12 +23,12 @@ internal sealed class Candidates
     /// <param name="end">One past the last.</param>
     /// <param name="onRun">Whether starts are on the run rather than on each face.</param>
     /// <param name="rows">How many courses to list them for.</param>
-    /// <param name="smallest">A smallest cut that is known, to find where other legs just reach it; zero for none.</param>
+    /// <param name="smallest">A smallest cut that is known, as smallest cuts are compared, to find where other legs just reach it; null for none.</param>
     /// <param name="more">Puts in more.</param>
-    public long[] Starts(Sawtooth across, int first, int end, bool onRun, int rows, long smallest, Action<List<long>>? more = null)
+    public long[] Starts(Sawtooth across, int first, int end, bool onRun, int rows, long? smallest, Action<List<long>>? more = null)
     {
         var rise = _model.Courses.Rise;
-        var starts = across.Moves([.. _sizes, smallest], moves =>
+        var starts = across.Moves(_sizes, smallest, moves =>
         {
             Equal(across, first, end, moves);
             EdgeEnds(first, end, onRun, moves);
@@ -49,11 +49,11 @@ internal sealed class Candidates
     /// <param name="first">The first face.</param>
     /// <param name="end">One past the last.</param>
     /// <param name="onRun">Whether moves are on the run rather than on each face.</param>
-    /// <param name="smallest">A smallest cut that is known; zero for none.</param>
+    /// <param name="smallest">A smallest cut that is known, as smallest cuts are compared; null for none.</param>
     /// <param name="more">Puts in more.</param>
-    public long[] Moves(Sawtooth along, int first, int end, bool onRun, long smallest = 0, Action<List<long>>? more = null) =>
+    public long[] Moves(Sawtooth along, int first, int end, bool onRun, long? smallest = null, Action<List<long>>? more = null) =>
         KeptToLines(
-            along.Moves([.. _sizes, smallest], moves =>
+            along.Moves(_sizes, smallest, moves =>
             {
                 Equal(along, first, end, moves);
                 RakingEnds(first, end, onRun, moves);

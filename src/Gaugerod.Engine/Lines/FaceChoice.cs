@@ -9,7 +9,7 @@ namespace Gaugerod.Engine.Lines;
 /// </summary>
 internal sealed class FaceChoice(RunModel model, RunBounds bounds, Candidates candidates, ScoreOrder order)
 {
-    private readonly Sawtooth _along = new(model.Courses.Length, model.Courses.Period, model.Frames.Length, model.Relax.Side);
+    private readonly Sawtooth _along = new(model.Courses.Length, model.Courses.Period, model.Frames.Length, model.Relax.Side, model.Off);
     private readonly List<(Score Promise, long Place)> _promised = [];
 
     /// <summary>
@@ -40,7 +40,7 @@ internal sealed class FaceChoice(RunModel model, RunBounds bounds, Candidates ca
 
         for (var f = 0; f < u.Length; f++)
         {
-            foreach (var _ in ChooseFor(f, u, v, allowed, together.SmallestCut)) yield return false;
+            foreach (var _ in ChooseFor(f, u, v, allowed, together.Judged)) yield return false;
         }
 
         yield return true;
@@ -54,7 +54,7 @@ internal sealed class FaceChoice(RunModel model, RunBounds bounds, Candidates ca
         var chosen = own[face];
         _promised.Clear();
         var first = 0;
-        foreach (var place in Places(face, v, upright, enough?.Steps ?? 0))
+        foreach (var place in Places(face, v, upright, enough?.Steps))
         {
             if (allowed is not null && !allowed(place)) continue;
             own[face] = place;
@@ -80,10 +80,10 @@ internal sealed class FaceChoice(RunModel model, RunBounds bounds, Candidates ca
         own[face] = chosen;
         yield return best;
 
-        Score Enough(Score score) => enough is { } most && score.SmallestCut > most ? score with { SmallestCut = most } : score;
+        Score Enough(Score score) => enough is { } most && score.Judged > most ? score.JudgedAs(most) : score;
     }
 
-    private long[] Places(int face, long[] v, bool upright, long smallest)
+    private long[] Places(int face, long[] v, bool upright, long? smallest)
     {
         if (upright)
         {

@@ -20,6 +20,7 @@ internal sealed class FaceReckoner
     private readonly FacingPair[] _levelPairs;
     private readonly long[] _legs;
     private readonly long[] _leastAtEdge;
+    private readonly long[] _off;
     private readonly RoundLegs _round;
     private readonly Action<long, int, long> _note;
     private readonly List<SideHit> _hits = [];
@@ -29,9 +30,12 @@ internal sealed class FaceReckoner
     private long _firstColumn;
     private Relax _relax;
 
-    public FaceReckoner(FaceFrame frame, Courses courses)
+    /// <param name="frame">The face.</param>
+    /// <param name="courses">The courses.</param>
+    /// <param name="off">By its edges, by how much cuts may come out smaller; empty where that does not count.</param>
+    public FaceReckoner(FaceFrame frame, Courses courses, long[] off)
     {
-        (_frame, _courses) = (frame, courses);
+        (_frame, _courses, _off) = (frame, courses, off);
         _sidePairs = frame.Pairs(frame.Sides, courses.Length);
         _levelPairs = frame.Pairs(frame.Levels, courses.Depth);
         _legs = new long[((frame.MostAlong - frame.LeastAlong) / courses.Period) + 3];
@@ -71,7 +75,19 @@ internal sealed class FaceReckoner
             }
         }
 
-        return new(cuts, slivers, least >= CutWithoutLeg ? null : least);
+        return new(cuts, slivers, least >= CutWithoutLeg ? null : least, _off.Length > 0 ? Judged() : least);
+    }
+
+    /// <summary>Of what is cut at each edge the narrowest loses most; between two edges it counts at both.</summary>
+    private long Judged()
+    {
+        var judged = NotCut;
+        for (var edge = 0; edge < _off.Length; edge++)
+        {
+            if (_leastAtEdge[edge] < CutWithoutLeg) judged = Math.Min(judged, _leastAtEdge[edge] - _off[edge]);
+        }
+
+        return judged;
     }
 
     /// <summary>Where each row meets the sides does not change with u: found once for each v.</summary>
@@ -222,4 +238,5 @@ internal readonly record struct SideHit(long From, long To, FrameEdge Edge);
 /// <param name="Cuts">How many tiles are cut.</param>
 /// <param name="Slivers">How many of them have a leg under the limit.</param>
 /// <param name="Least">The narrowest leg, in steps; null when there is none.</param>
-internal readonly record struct FaceCount(int Cuts, int Slivers, long? Least);
+/// <param name="Judged">The narrowest as smallest cuts are compared; more than any tile when there is none.</param>
+internal readonly record struct FaceCount(int Cuts, int Slivers, long? Least, long Judged);

@@ -14,7 +14,7 @@ internal sealed partial class JointSearch
     private bool _moveIsShared => Model.Restart && Model.Bond.Lay == Lay.Upright;
 
     /// <summary>Every start across that may be best, on the run.</summary>
-    public long[] Starts => _starts ??= _moveIsShared ? SharedMoves(0) : SharedStarts(0, null);
+    public long[] Starts => _starts ??= _moveIsShared ? SharedMoves(null) : SharedStarts(null, null);
 
     /// <summary>The starts, with those added at which other legs reach a smallest cut or two pieces just make a tile.</summary>
     public long[] FinerStarts(long smallest) => _moveIsShared
@@ -42,7 +42,7 @@ internal sealed partial class JointSearch
     {
         if (!_moveIsShared) return 0;
         return Enumerable.Range(0, _v.Length).Max(f => Widest(
-            _candidates.Starts(_bounds.Across(f, f + 1, onRun: false), f, f + 1, onRun: false, Model.OwnRows, 0), Model.Courses.Rise * Model.OwnRows));
+            _candidates.Starts(_bounds.Across(f, f + 1, onRun: false), f, f + 1, onRun: false, Model.OwnRows, null), Model.Courses.Rise * Model.OwnRows));
     }
 
     private static long Widest(long[] places, long whole)
@@ -52,13 +52,13 @@ internal sealed partial class JointSearch
         return widest;
     }
 
-    private long[] SharedStarts(long smallest, Action<Sawtooth, List<long>>? more)
+    private long[] SharedStarts(long? smallest, Action<Sawtooth, List<long>>? more)
     {
         var across = _bounds.Across(0, Model.Frames.Length, onRun: true);
         return _candidates.Starts(across, 0, Model.Frames.Length, onRun: true, Model.Courses.Repeat, smallest, moves => more?.Invoke(across, moves));
     }
 
-    private long[] SharedMoves(long smallest)
+    private long[] SharedMoves(long? smallest)
     {
         _bounds.AlongEveryCourse(_along);
         // Which courses meet an edge is not settled yet, so any two legs may be the ones that are equal.

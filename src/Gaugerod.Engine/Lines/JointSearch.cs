@@ -32,7 +32,7 @@ internal sealed partial class JointSearch
         _bounds = new(model, everyRow);
         _candidates = new(model);
         _choice = new(model, _bounds, _candidates, Order);
-        _along = new(model.Courses.Length, model.Courses.Period, model.Frames.Length, model.Relax.Side);
+        _along = new(model.Courses.Length, model.Courses.Period, model.Frames.Length, model.Relax.Side, model.Off);
         _u = new long[model.Frames.Length];
         _v = new long[model.Frames.Length];
     }
@@ -106,7 +106,7 @@ internal sealed partial class JointSearch
         if (Order.Compare(_bounds.AcrossOnly(_v, 0, _v.Length), score) > 0) return [];
         _bounds.Along(_along, _v, 0, _v.Length, onRun: true);
         var found = new List<RunPlacing>();
-        var moves = _candidates.Moves(_along, 0, _v.Length, onRun: true, score.SmallestCut.Steps, list =>
+        var moves = _candidates.Moves(_along, 0, _v.Length, onRun: true, score.Judged.Steps, list =>
         {
             _candidates.Mirrored(_along, list);
             if (more) _along.PairMoves(Model.Problem.Product.Kerf.Steps, list);
@@ -126,7 +126,7 @@ internal sealed partial class JointSearch
     public long LevelLeast(long start)
     {
         Place(start);
-        return Math.Min(Model.Courses.Period, Promise().SmallestCut.Steps);
+        return Math.Min(Model.Courses.Period, Promise().Judged.Steps);
     }
 
     /// <summary>Whether with a start a row's side passes along a level edge that is out of line, between its ends.</summary>

@@ -94,7 +94,7 @@ internal sealed class Narrowing
 
         // Where stretches were left over, a look about may still find some of what they hold: steps either way as long as
         // that helps, halved until they are one.
-        var about = !IsSpent && _most > _best.Score.SmallestCut.Steps + Hair;
+        var about = !IsSpent && _most > _best.Score.Judged.Steps + Hair;
         for (var step = about ? Math.Max(1, _search.WholeOfStarts / 64) : 0; step > 0; step /= 2)
         {
             foreach (var way in new[] { step, -step })
@@ -109,7 +109,7 @@ internal sealed class Narrowing
             yield return _best;
         }
 
-        Bound = Length.FromSteps(Math.Max(_most, _best.Score.SmallestCut.Steps));
+        Bound = Length.FromSteps(Math.Max(_most, _best.Score.Judged.Steps));
         yield return _best;
     }
 
@@ -124,7 +124,7 @@ internal sealed class Narrowing
         }
 
         if (to - from <= 1 || Holds(from, to) is not { } most) return;
-        if (most <= _best.Score.SmallestCut.Steps + Hair) _most = Math.Max(_most, most);
+        if (most <= _best.Score.Judged.Steps + Hair) _most = Math.Max(_most, most);
         else _open.Enqueue(new(from, to, most, _best), (from - to, from));
     }
 
@@ -137,13 +137,13 @@ internal sealed class Narrowing
         // A leg at a level edge changes by the way at the most.
         Relax relax = _own == 0 ? new(change, Math.Min(_hidden, 1L << width)) : new(change + _hidden, change + _hidden);
         if (!_relaxed.TryGetValue(width, out var relaxed)) _relaxed[width] = relaxed = new(new(_problem, _search.Model.Joint, relax));
-        var known = _best.Score with { SmallestCut = Length.FromSteps(_best.Score.SmallestCut.Steps - relax.Most), Mirror = default, Cuts = 0, Tiles = 0, WantsMissed = 0 };
+        var known = _best.Score.JudgedAs(Length.FromSteps(_best.Score.Judged.Steps - relax.Most)) with { Mirror = default, Cuts = 0, Tiles = 0, WantsMissed = 0 };
         var one = relaxed.BestAt(from, known);
         if ((relaxed.BestAt(to, one?.Score ?? known) ?? one)?.Score is not { } score) return InPassing(from, level);
         // Where no level edge can be what is smallest, a side is, and that changes with the walls' slope alone. Of rounds that is not known.
-        var sides = _own == 0 && !_hasRounds && score.SmallestCut.Steps < Math.Min(_search.LevelLeast(from), _search.LevelLeast(to)) - _hidden;
-        var most = Math.Min(score.SmallestCut.Steps + (sides ? change : relax.Most), level);
-        return most > _best.Score.SmallestCut.Steps || !relaxed.Order.NoWorseBeforeSmallest(_best.Score, score) ? most : InPassing(from, level);
+        var sides = _own == 0 && !_hasRounds && score.Judged.Steps < Math.Min(_search.LevelLeast(from), _search.LevelLeast(to)) - _hidden;
+        var most = Math.Min(score.Judged.Steps + (sides ? change : relax.Most), level);
+        return most > _best.Score.Judged.Steps || !relaxed.Order.NoWorseBeforeSmallest(_best.Score, score) ? most : InPassing(from, level);
     }
 
     /// <summary>
@@ -153,7 +153,7 @@ internal sealed class Narrowing
     private long? InPassing(long from, long level)
     {
         var most = Math.Min(level, _passing);
-        return most > _best.Score.SmallestCut.Steps && _search.PassesLevel(from + 1) ? most : null;
+        return most > _best.Score.Judged.Steps && _search.PassesLevel(from + 1) ? most : null;
     }
 
     /// <summary>The most that some edges are out of line or of square for each step of their length, in millionths, rounded up.</summary>

@@ -13,8 +13,8 @@ internal static class ProofMaker
     /// <param name="examined">How many placings were scored in full.</param>
     public static Proof Prove(JointSearch search, RunPlacing best, Narrowing? narrowed, bool complete, long examined)
     {
-        var smallest = best.Score.SmallestCut;
-        var square = search.Model.IsSquare;
+        var (smallest, cut) = (best.Score.Judged, best.Score.AtWorst is null ? "smallest cut" : "smallest cut at worst");
+        var (square, whole) = (search.Model.IsSquare, Length.Min(search.Model.Problem.Product.Width, search.Model.Problem.Product.Height));
         if (square && !search.Order.SmallestIsProved)
         {
             return new(ProofKind.None, smallest, examined, "In this order of what counts nothing is proved; this is the best place found.");
@@ -22,7 +22,7 @@ internal static class ProofMaker
 
         if (search.Passed is { } passed)
         {
-            var most = Length.Max(smallest, passed.SmallestCut);
+            var most = Length.Max(smallest, Length.Min(passed.Judged, whole));
             return new(ProofKind.Bounded, most, examined, "The run is so large that not every place was looked at; this is the best of those that promised most.");
         }
 
@@ -34,19 +34,18 @@ internal static class ProofMaker
         if (square)
         {
             var open = search.IsSpent ? "a better one is" : "fewer tiles are";
-            return new(ProofKind.Bounded, smallest, examined, $"No place has a larger smallest cut; among places that tie, {open} not ruled out.");
+            return new(ProofKind.Bounded, smallest, examined, $"No place has a larger {cut}; among places that tie, {open} not ruled out.");
         }
 
         var bound = narrowed!.Bound;
         var tape = search.Model.Problem.Tape;
         // A gable is as its maker meant it, not out of square: said is what is true of both.
         const string Edges = "Not all edges run level and plumb; ";
-        var product = search.Model.Problem.Product;
         var words = tape.Down(bound) == tape.Down(smallest)
-            ? Edges + "no place that meets as many wants has a smallest cut that this tape would show to be larger."
-            : bound >= Length.Min(product.Width, product.Height)
-                ? Edges + "this is the best place found. That another leaves a larger smallest cut is not ruled out."
-                : $"{Edges}no place that meets as many wants has a smallest cut over {LengthText.Nearest(bound, tape)}.";
+            ? $"{Edges}no place that meets as many wants has a {cut} that this tape would show to be larger."
+            : bound >= whole
+                ? $"{Edges}this is the best place found. That another leaves a larger {cut} is not ruled out."
+                : $"{Edges}no place that meets as many wants has a {cut} over {LengthText.Nearest(bound, tape)}.";
         return new(ProofKind.Bounded, bound, examined + narrowed.Examined, words);
     }
 }

@@ -64,6 +64,7 @@ internal static class Reasons
     public static string Why(Score score, string? narrowest, Sequence<WantOutcome> wants, Tape tape, bool sheets = false)
     {
         var parts = new List<string> { score.Cuts == 0 ? "no tile is cut" : narrowest is null ? "no cut runs along a tile's side, so none leaves a strip" : $"smallest cut {LengthText.Narrowest(score.SmallestCut, tape)}, at {narrowest}" };
+        if (score is { AtWorst: { } worst, Cuts: > 0 }) parts.Add(worst > Length.Zero ? $"{LengthText.Narrowest(worst, tape)} is left of any with everything off at once" : "with everything off at once one may come to nothing");
         var held = wants.Where(outcome => outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
         if (held.Count > 0) parts.Add(string.Join(", ", held));
         var missed = wants.Where(outcome => !outcome.Held).Select(outcome => WantText.Phrase(outcome.Want, tape)).ToList();
@@ -95,6 +96,8 @@ internal static class Reasons
             var text = $"smallest cut {LengthText.Narrowest(one.SmallestCut, tape)} in place of {LengthText.Narrowest(other.SmallestCut, tape)}";
             (one.SmallestCut < other.SmallestCut ? costs : gains).Add(text);
         }
+
+        if (one.AtWorst is { } worst && other.AtWorst is { } best && tape.Nearest(worst) != tape.Nearest(best)) (worst < best ? costs : gains).Add($"{LengthText.Nearest((best - worst).Abs(), tape)} {(worst < best ? "less" : "more")} at worst");
 
         if (tape.Nearest(one.Mirror) != tape.Nearest(other.Mirror))
         {

@@ -28,7 +28,7 @@ internal sealed class Refiner(JointSearch search, RunPlacing found)
         for (RunPlacing? before = null; !ReferenceEquals(before, _best);)
         {
             before = _best;
-            foreach (var v in search.FinerStarts(_best.Score.SmallestCut.Steps))
+            foreach (var v in search.FinerStarts(_best.Score.Judged.Steps))
             {
                 if (search.IsSpent) Complete = false;
                 else Look(v);

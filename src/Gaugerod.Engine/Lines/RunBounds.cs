@@ -30,7 +30,7 @@ internal sealed class RunBounds
     /// <summary>The teeth across of some faces: every edge that lies along courses, at both its ends.</summary>
     public Sawtooth Across(int from, int to, bool onRun)
     {
-        var teeth = new Sawtooth(_model.Courses.Depth, _model.Courses.Rise, _model.Frames.Length, _model.Relax.Level);
+        var teeth = new Sawtooth(_model.Courses.Depth, _model.Courses.Rise, _model.Frames.Length, _model.Relax.Level, _model.Off);
         for (var f = from; f < to; f++)
         {
             var shift = onRun ? _model.Frames[f].RunAcross : 0;
@@ -133,7 +133,7 @@ internal sealed class RunBounds
         for (var f = from; f < to; f++)
         {
             _level[f] = LevelLeast(f, v[f]);
-            _side[f] = new(long.MaxValue, 0);
+            _side[f] = new(long.MaxValue, 0, long.MaxValue);
         }
 
         return Optimistic([], v, from, to, checkAlong: false);
@@ -156,10 +156,12 @@ internal sealed class RunBounds
     private Score Optimistic(ReadOnlySpan<long> u, ReadOnlySpan<long> v, int from, int to, bool checkAlong)
     {
         _model.Count(from, to);
-        var (least, slivers) = (Math.Min(_model.Courses.Length, _model.Courses.Depth), 0);
+        var (least, slivers) = (_model.Whole, 0);
+        var judged = least;
         for (var f = from; f < to; f++)
         {
             least = Math.Min(least, Math.Min(_side[f].Leg, _level[f].Leg));
+            judged = Math.Min(judged, Math.Min(_side[f].Judged, _level[f].Judged));
             // A tile may be a sliver both ways, so the two are not added up.
             slivers += Math.Max(_side[f].Slivers, _level[f].Slivers);
         }
@@ -184,7 +186,7 @@ internal sealed class RunBounds
             else wishes += check.Weight;
         }
 
-        return new(musts, wishes, slivers, Length.FromSteps(least), Length.Zero, 0, 0, 0) { UnaskedMissed = late };
+        return new(musts, wishes, slivers, Length.FromSteps(least), Length.Zero, 0, 0, 0) { UnaskedMissed = late, AtWorst = _model.Off.Any ? Length.FromSteps(judged) : null };
     }
 
     /// <summary>
@@ -196,7 +198,7 @@ internal sealed class RunBounds
         var frame = _model.Frames[face];
         var (courses, joint) = (_model.Courses, _model.Joint.Steps);
         var sliver = _model.Problem.Limits.Sliver.Steps - _model.Relax.Most;
-        var (least, one, slivers) = (long.MaxValue, 0, 0);
+        var (least, judged, one, slivers) = (long.MaxValue, long.MaxValue, 0, 0);
         foreach (ref readonly var edge in frame.Levels.AsSpan())
         {
             // An edge no longer than a joint may fall into one and cut nothing.
@@ -209,13 +211,14 @@ internal sealed class RunBounds
             var hidden = edge.B0 == edge.B1 ? 0 : (((edge.MostAcross - edge.LeastAcross) * joint) / (edge.A1 - edge.A0)) + 2;
             leg += hidden;
             least = Math.Min(least, leg);
+            judged = Math.Min(judged, leg - _model.Off.At(face, edge.Edge));
             if (leg < sliver) one = 1;
             // The whole edge is a row of slivers when its better end is one too; the tiles at its ends may be another edge's.
             var better = leg + edge.MostAcross - edge.LeastAcross;
             if (better < sliver && !_shares[face][edge.Edge]) slivers += Math.Max(0, (int)((edge.A1 - edge.A0 - joint) / courses.Period) - 1);
         }
 
-        return new(least, _model.Relax.Any ? one : Math.Max(one, slivers));
+        return new(least, _model.Relax.Any ? one : Math.Max(one, slivers), judged);
     }
 
     /// <summary>By a face's edges: whether the same tile may be cut there and at an edge beside it, and is counted at that one.</summary>

@@ -17,7 +17,11 @@ namespace Gaugerod.Engine.Lines;
 /// <param name="Tape">The tape.</param>
 internal sealed record RunProblem(
     Sequence<FinishedFace> Faces, Product Product, BondRequest Bond, bool Restart, JointRange Joint,
-    Limits Limits, Sequence<Want> Wants, Sequence<Criterion> Order, Tape Tape);
+    Limits Limits, Sequence<Want> Wants, Sequence<Criterion> Order, Tape Tape)
+{
+    /// <summary>By how much at the most cuts at each edge of each face may come out smaller than planned, where the smallest cut is compared so; none, the default, where it is compared as planned.</summary>
+    public Sequence<Sequence<Length>> Off { get; init; } = [];
+}
 
 /// <summary>
 /// A run with one joint width, ready to be scored at any placing. A placing here is, for each face, u, where a tile of
@@ -38,7 +42,8 @@ internal sealed class RunModel
         Offsets = Check.Offsets(Courses);
         Frames = [.. problem.Faces.Select(face => FaceFrame.Of(face, Bond.Lay))];
         Checks = CheckMaker.Make(this);
-        _reckoners = [.. Frames.Select(frame => new FaceReckoner(frame, Courses))];
+        Off = new(problem.Off);
+        _reckoners = [.. Frames.Select((frame, f) => new FaceReckoner(frame, Courses, Off.OfFace(f)))];
         _counts = new FaceCount[Frames.Length];
     }
 
@@ -60,6 +65,9 @@ internal sealed class RunModel
 
     public Check[] Checks { get; }
 
+    /// <summary>By how much cuts may come out smaller, where the smallest cut is compared so.</summary>
+    public OffAtEdges Off { get; }
+
     /// <summary>Whether every edge of every face is square to the courses or in line with them.</summary>
     public bool IsSquare => Frames.All(frame => frame.IsSquare);
 
@@ -78,7 +86,7 @@ internal sealed class RunModel
     private long Sliver => Problem.Limits.Sliver.Steps - Relax.Most;
 
     /// <summary>The shorter side of a tile: what the smallest cut is when nothing is cut.</summary>
-    private long Whole => Math.Min(Courses.Length, Courses.Depth);
+    public long Whole => Math.Min(Courses.Length, Courses.Depth);
 
     /// <summary>Scores a placing; tiles are not counted here.</summary>
     public Score Score(ReadOnlySpan<long> u, ReadOnlySpan<long> v) => Score(u, v, 0, Frames.Length);
@@ -135,13 +143,14 @@ internal sealed class RunModel
     {
         Examined++;
         Count(from, to);
-        var (slivers, cuts, least, mirror) = (0, 0, Whole, 0L);
+        var (slivers, cuts, least, judged, mirror) = (0, 0, Whole, Whole, 0L);
         for (var f = from; f < to; f++)
         {
             var count = _counts[f] = _reckoners[f].Reckon(u[f], v[f], Sliver, Relax);
             slivers += count.Slivers;
             cuts += count.Cuts;
             if (count.Least is { } leg) least = Math.Min(least, leg);
+            judged = Math.Min(judged, count.Judged);
             mirror += Mirror(f);
         }
 
@@ -155,7 +164,7 @@ internal sealed class RunModel
             if (check.Want >= 0) missed++;
         }
 
-        return new(musts, wishes, slivers, Length.FromSteps(least), Length.FromSteps(mirror), cuts, 0, missed) { UnaskedMissed = late };
+        return new(musts, wishes, slivers, Length.FromSteps(least), Length.FromSteps(mirror), cuts, 0, missed) { UnaskedMissed = late, AtWorst = Off.Any ? Length.FromSteps(judged) : null };
     }
 
     private long Mirror(int face)

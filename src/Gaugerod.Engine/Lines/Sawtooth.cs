@@ -11,37 +11,37 @@ namespace Gaugerod.Engine.Lines;
 /// <param name="TileAfter">Whether tile lies on the side of the larger numbers.</param>
 /// <param name="Face">The face's place on the run.</param>
 /// <param name="Edge">The edge's place on the face.</param>
-internal readonly record struct Tooth(long At, bool TileAfter, int Face, int Edge);
+/// <param name="Off">By how much cuts there may come out smaller.</param>
+internal readonly record struct Tooth(long At, bool TileAfter, int Face, int Edge, long Off);
 
 /// <summary>The least of a face's legs at a move, and at least how many tiles are slivers.</summary>
 /// <param name="Leg">The leg; <see cref="long.MaxValue"/> for none.</param>
 /// <param name="Slivers">At least so many tiles have a leg under the limit.</param>
-internal readonly record struct FaceLeast(long Leg, int Slivers);
+/// <param name="Judged">The least of the legs less by how much cuts at their edges may come out smaller; <see cref="long.MaxValue"/> for none.</param>
+internal readonly record struct FaceLeast(long Leg, int Slivers, long Judged);
 
 /// <summary>The teeth along one axis, and the moves at which something happens to them.</summary>
 /// <param name="size">A tile's size along the axis.</param>
 /// <param name="period">A tile and its joint.</param>
 /// <param name="faces">How many faces the run has.</param>
 /// <param name="relax">Legs up to this are taken for none; see <see cref="Relax"/>.</param>
-internal sealed class Sawtooth(long size, long period, int faces, long relax)
+/// <param name="off">By how much cuts may come out smaller.</param>
+internal sealed partial class Sawtooth(long size, long period, int faces, long relax, OffAtEdges off)
 {
     private readonly List<Tooth> _teeth = [];
     private readonly List<long> _moves = [];
-    private readonly ToothRow[] _grow = Rows(faces);
-    private readonly ToothRow[] _shrink = Rows(faces);
-    private readonly (ToothRow Grow, ToothRow Shrink) _perhaps = (new(), new());
+    private readonly ToothLane[][] _lanes = [.. Enumerable.Range(0, faces).Select(face => off.Of(face).Select(each => new ToothLane(each, size, period)).ToArray())];
+    private readonly ToothLane[] _perhaps = [.. Enumerable.Range(0, faces).SelectMany(off.Of).Distinct().Select(each => new ToothLane(each, size, period))];
 
     public IReadOnlyList<Tooth> Teeth => _teeth;
 
     public void Clear()
     {
         _teeth.Clear();
-        _perhaps.Grow.Clear();
-        _perhaps.Shrink.Clear();
-        for (var f = 0; f < faces; f++)
+        foreach (var lane in _perhaps) lane.Clear();
+        foreach (var lanes in _lanes)
         {
-            _grow[f].Clear();
-            _shrink[f].Clear();
+            foreach (var lane in lanes) lane.Clear();
         }
     }
 
@@ -70,32 +70,36 @@ internal sealed class Sawtooth(long size, long period, int faces, long relax)
     /// <summary>Adds a tooth whose leg is not sure to count: it promises nothing and only gives moves to look at.</summary>
     public void AddMoves(long at, bool tileAfter, int face, int edge)
     {
-        var tooth = new Tooth(Grid.Mod(at, period), tileAfter, face, edge);
+        var tooth = new Tooth(Grid.Mod(at, period), tileAfter, face, edge, off.At(face, edge));
         _teeth.Add(tooth);
-        if (tileAfter) _perhaps.Grow.Add(Grid.Mod(tooth.At - size, period), 0, 0);
-        else _perhaps.Shrink.Add(tooth.At, 0, 0);
+        Lane(_perhaps, tooth).Add(tooth, 0, 0);
     }
 
     private void Add(long at, bool tileAfter, int face, int edge, int tiles, long over)
     {
-        var tooth = new Tooth(Grid.Mod(at, period), tileAfter, face, edge);
+        var tooth = new Tooth(Grid.Mod(at, period), tileAfter, face, edge, off.At(face, edge));
         _teeth.Add(tooth);
-        // A growing tooth is known by where it starts, a shrinking one by where it ends: there its leg is nothing.
-        if (tileAfter) _grow[face].Add(Grid.Mod(tooth.At - size, period), tiles, over);
-        else _shrink[face].Add(tooth.At, tiles, over);
+        Lane(_lanes[face], tooth).Add(tooth, tiles, over);
+    }
+
+    private static ToothLane Lane(ToothLane[] lanes, in Tooth tooth)
+    {
+        foreach (var lane in lanes)
+        {
+            if (lane.Off == tooth.Off) return lane;
+        }
+
+        throw new InvalidOperationException("A tooth in no lane.");
     }
 
     /// <summary>Makes the teeth ready to be asked.</summary>
     public void Sort()
     {
-        for (var f = 0; f < faces; f++)
+        foreach (var lane in _perhaps) lane.Sort();
+        foreach (var lanes in _lanes)
         {
-            _grow[f].Sort();
-            _shrink[f].Sort();
+            foreach (var lane in lanes) lane.Sort();
         }
-
-        _perhaps.Grow.Sort();
-        _perhaps.Shrink.Sort();
     }
 
     /// <summary>
@@ -105,15 +109,26 @@ internal sealed class Sawtooth(long size, long period, int faces, long relax)
     /// </summary>
     public FaceLeast Least(int face, long u, long sliver)
     {
-        var grown = _grow[face].Before(u - relax, period) + relax;
-        var shrunk = _shrink[face].After(u + relax, period) + relax;
-        var least = Math.Min(grown, shrunk);
-        if (least >= size) return new(long.MaxValue, 0);
+        var (least, judged) = (long.MaxValue, long.MaxValue);
+        foreach (var lane in _lanes[face])
+        {
+            var leg = Math.Min(lane.Grown(u - relax), lane.Shrunk(u + relax)) + relax;
+            if (leg >= size) continue;
+            least = Math.Min(least, leg);
+            judged = Math.Min(judged, leg - lane.Off);
+        }
+
+        if (least == long.MaxValue) return new(long.MaxValue, 0, long.MaxValue);
         // With limits let out nothing is sure of a tile.
-        var slivers = least >= sliver ? 0
-            : relax > 0 ? 1
-            : Math.Max(1, _grow[face].SliversBefore(u, sliver, period) + _shrink[face].SliversAfter(u, sliver, period));
-        return new(least, slivers);
+        var slivers = least >= sliver ? 0 : relax > 0 ? 1 : Math.Max(1, Slivers(face, u, sliver));
+        return new(least, slivers, judged);
+    }
+
+    private int Slivers(int face, long u, long sliver)
+    {
+        var sum = 0;
+        foreach (var lane in _lanes[face]) sum += lane.Slivers(u, sliver);
+        return sum;
     }
 
     /// <summary>
@@ -124,7 +139,10 @@ internal sealed class Sawtooth(long size, long period, int faces, long relax)
     /// Between two neighbouring breaks every leg is a straight line of slope one or minus one, so the smallest of them is
     /// largest where the two kinds meet, or at an end. A count changes only at a break or where a leg passes a size.
     /// </remarks>
-    public long[] Moves(ReadOnlySpan<long> sizes, Action<List<long>>? more = null)
+    /// <param name="sizes">Sizes that are asked about.</param>
+    /// <param name="smallest">A smallest cut that is known, as smallest cuts are compared; null for none.</param>
+    /// <param name="more">Puts in more.</param>
+    public long[] Moves(ReadOnlySpan<long> sizes, long? smallest, Action<List<long>>? more = null)
     {
         _moves.Clear();
         foreach (ref readonly var tooth in CollectionsMarshal.AsSpan(_teeth))
@@ -138,89 +156,55 @@ internal sealed class Sawtooth(long size, long period, int faces, long relax)
         for (var i = 0; i < breaks.Length; i++)
         {
             var (from, to) = (breaks[i], i + 1 < breaks.Length ? breaks[i + 1] : breaks[0] + period);
-            for (var off = -1; off <= 1; off++) Add(from + off);
+            for (var hair = -1; hair <= 1; hair++) Add(from + hair);
             if (to - from >= 2) Meet(from, to);
         }
 
-        foreach (var wanted in sizes)
+        foreach (ref readonly var tooth in CollectionsMarshal.AsSpan(_teeth))
         {
-            if (wanted <= 0 || wanted > size) continue;
-            foreach (ref readonly var tooth in CollectionsMarshal.AsSpan(_teeth))
-            {
-                Add(tooth.TileAfter ? tooth.At - size + wanted : tooth.At - wanted);
-            }
+            foreach (var wanted in sizes) Reach(tooth, wanted);
+            if (smallest is { } known) Reach(tooth, known + tooth.Off);
         }
 
         more?.Invoke(_moves);
         return Distinct();
     }
 
-    /// <summary>Moves at which two legs and a saw's kerf just make a tile, and a step to either side.</summary>
-    public void PairMoves(long kerf, List<long> moves)
+    /// <summary>Adds the move at which a tooth's leg is just so long.</summary>
+    private void Reach(in Tooth tooth, long wanted)
     {
-        for (var i = 0; i < _teeth.Count; i++)
-        {
-            for (var j = i; j < _teeth.Count; j++)
-            {
-                if (_teeth[i].TileAfter != _teeth[j].TileAfter) continue;
-                var twice = _teeth[i].At + _teeth[j].At - size + (_teeth[i].TileAfter ? -kerf : kerf);
-                for (var off = -2; off <= 2; off += 2) Halves(twice + off, moves);
-            }
-        }
-    }
-
-    /// <summary>Moves at which the leg at one tooth equals the leg at another that runs the other way, or differs from it by just so much.</summary>
-    /// <param name="one">Which teeth; only growing ones count.</param>
-    /// <param name="other">Which others; only shrinking ones count.</param>
-    /// <param name="difference">The difference; zero for equal legs only.</param>
-    /// <param name="moves">Where to put them.</param>
-    public void EqualMoves(Func<Tooth, bool> one, Func<Tooth, bool> other, long difference, List<long> moves)
-    {
-        foreach (var grows in _teeth.Where(tooth => tooth.TileAfter && one(tooth)))
-        {
-            foreach (var shrinks in _teeth.Where(tooth => !tooth.TileAfter && other(tooth)))
-            {
-                var twice = grows.At + shrinks.At - size;
-                Halves(twice, moves);
-                if (difference == 0) continue;
-                Halves(twice - difference, moves);
-                Halves(twice + difference, moves);
-            }
-        }
+        if (wanted > 0 && wanted <= size) Add(tooth.TileAfter ? tooth.At - size + wanted : tooth.At - wanted);
     }
 
     private void Meet(long from, long to)
     {
         var (grown, shrunk) = (long.MaxValue, long.MaxValue);
-        for (var f = 0; f < faces; f++)
-        {
-            grown = Math.Min(grown, _grow[f].Before(from + 1, period));
-            shrunk = Math.Min(shrunk, _shrink[f].After(from + 1, period));
-        }
-
+        foreach (var lanes in _lanes) Narrowest(lanes, from + 1, ref grown, ref shrunk);
         Meet(from, to, grown, shrunk);
-        var (growing, shrinking) = (_perhaps.Grow.Before(from + 1, period), _perhaps.Shrink.After(from + 1, period));
+        var (growing, shrinking) = (long.MaxValue, long.MaxValue);
+        Narrowest(_perhaps, from + 1, ref growing, ref shrinking);
         if (growing < grown) Meet(from, to, growing, shrunk);
         if (shrinking < shrunk) Meet(from, to, grown, shrinking);
         if (growing < grown && shrinking < shrunk) Meet(from, to, growing, shrinking);
     }
 
+    /// <summary>The smallest growing and the smallest shrinking leg at a move, as smallest cuts are compared.</summary>
+    private void Narrowest(ToothLane[] lanes, long u, ref long grown, ref long shrunk)
+    {
+        foreach (var lane in lanes)
+        {
+            var (grows, shrinks) = (lane.Grown(u), lane.Shrunk(u));
+            if (grows < size) grown = Math.Min(grown, grows - lane.Off);
+            if (shrinks < size) shrunk = Math.Min(shrunk, shrinks - lane.Off);
+        }
+    }
+
     private void Meet(long from, long to, long grown, long shrunk)
     {
-        if (grown >= size || shrunk >= size || shrunk <= grown) return;
+        if (grown == long.MaxValue || shrunk == long.MaxValue || shrunk <= grown) return;
         var meet = from + 1 + ((shrunk - grown) / 2);
         if (meet < to) Add(meet);
         if (meet + 1 < to) Add(meet + 1);
-    }
-
-    /// <summary>Both moves that are half of a sum, a half step to either side.</summary>
-    private void Halves(long twice, List<long> moves)
-    {
-        for (var half = 0; half <= 1; half++)
-        {
-            moves.Add(Grid.Mod(Grid.FloorDiv(twice + (half * period), 2), period));
-            moves.Add(Grid.Mod(Grid.FloorDiv(twice + (half * period) + 1, 2), period));
-        }
     }
 
     private void Add(long move) => _moves.Add(Grid.Mod(move, period));
@@ -237,12 +221,5 @@ internal sealed class Sawtooth(long size, long period, int faces, long relax)
 
         _moves.Clear();
         return [.. kept];
-    }
-
-    private static ToothRow[] Rows(int faces)
-    {
-        var rows = new ToothRow[faces];
-        for (var f = 0; f < faces; f++) rows[f] = new();
-        return rows;
     }
 }

@@ -41,6 +41,15 @@ public readonly record struct Score(int MustsMissed, int WishesMissed, int Slive
     /// <summary>The weight of what the tool wishes for unasked where things may be moved, their edges on joints among it, and misses: it counts after slivers.</summary>
     public int UnaskedMissed { get; init; }
 
+    /// <summary>
+    /// The narrowest leg less by how much cuts at its edge may come out smaller, which may be less than nothing; null, the default,
+    /// where cuts are compared as they are planned.
+    /// </summary>
+    public Length? AtWorst { get; init; }
+
+    /// <summary>What smallest cuts are compared by.</summary>
+    internal Length Judged => AtWorst ?? SmallestCut;
+
     /// <summary>Better than any placing can be.</summary>
     internal static Score Perfect { get; } = new(0, 0, 0, Length.FromSteps(long.MaxValue), Length.Zero, 0, 0, 0);
 
@@ -50,14 +59,22 @@ public readonly record struct Score(int MustsMissed, int WishesMissed, int Slive
         Length.Min(SmallestCut, other.SmallestCut), Mirror + other.Mirror, Cuts + other.Cuts, Tiles + other.Tiles, WantsMissed + other.WantsMissed)
     {
         UnaskedMissed = UnaskedMissed + other.UnaskedMissed,
+        AtWorst = AtWorst is null && other.AtWorst is null ? null : Length.Min(Judged, other.Judged),
     };
+
+    /// <summary>The score with another smallest cut to be compared by.</summary>
+    internal Score JudgedAs(Length smallest) => AtWorst is null ? this with { SmallestCut = smallest } : this with { AtWorst = smallest };
 }
 
 /// <summary>What is allowed on a run.</summary>
 /// <param name="Smallest">No cut may be narrower: a must. Null for none.</param>
 /// <param name="Sliver">A cut narrower than this is a sliver. Default 2 in or 50 mm.</param>
 /// <param name="HalfTile">Whether "no cut under half a tile" is wished for. Default true.</param>
-public sealed record Limits(Length? Smallest, Length Sliver, bool HalfTile);
+public sealed record Limits(Length? Smallest, Length Sliver, bool HalfTile)
+{
+    /// <summary>Whether smallest cuts are compared by what may come of them with all off at once, not as they are planned. Default no.</summary>
+    public bool AtWorst { get; init; }
+}
 
 /// <summary>What is proved of the placing chosen.</summary>
 public enum ProofKind

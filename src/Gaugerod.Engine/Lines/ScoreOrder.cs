@@ -105,7 +105,7 @@ internal sealed class ScoreOrder(Sequence<Criterion> order)
         Criterion.Musts => one.MustsMissed.CompareTo(other.MustsMissed),
         Criterion.Wishes => one.WishesMissed.CompareTo(other.WishesMissed),
         Criterion.Slivers => one.Slivers.CompareTo(other.Slivers),
-        Criterion.Smallest => other.SmallestCut.CompareTo(one.SmallestCut),
+        Criterion.Smallest => other.Judged.CompareTo(one.Judged),
         Criterion.Mirror => one.Mirror.CompareTo(other.Mirror),
         Criterion.Cuts => one.Cuts.CompareTo(other.Cuts),
         _ => one.Tiles.CompareTo(other.Tiles),

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
@@ -23,7 +24,7 @@ internal static class StartingLines
 
         // A course from which less than the tape shows is cut is whole to whoever sets it.
         var mark = model.Problem.Tape.Mark.Steps;
-        foreach (var (name, least, top) in LowerEdges(model.Frames[face]))
+        foreach (var (name, least, top) in LowerEdges(finished))
         {
             var at = Length.FromSteps(grid.CourseAtOrAbove(top - mark + 1));
             if (at >= bounds.Top || lines.Any(line => line.At == at)) continue;
@@ -50,8 +51,8 @@ internal static class StartingLines
     }
 
     /// <summary>The names of the outline's lower edges with the lowest and the highest place of each, the lowest first.</summary>
-    private static IEnumerable<(string Name, long Least, long Top)> LowerEdges(FaceFrame frame) => frame.Face.Edges
-        .Take(frame.Face.OuterEdges)
+    public static IEnumerable<(string Name, long Least, long Top)> LowerEdges(FinishedFace face) => face.Edges
+        .Take(face.OuterEdges)
         .Where(edge => EdgeClasses.Of(edge) == EdgeClass.Level && edge.To.X > edge.From.X)
         .GroupBy(edge => edge.Name, StringComparer.Ordinal)
         .Select(group => (group.Key, Least: group.Min(edge => Math.Min(edge.From.Y.Steps, edge.To.Y.Steps)), Top: group.Max(edge => Math.Max(edge.From.Y.Steps, edge.To.Y.Steps))))

@@ -75,6 +75,7 @@ public static class Planner
                     var facts = Facts(job, plan, sofar.HasUnderHalf);
                     findings.AddRange(RunRules.Findings(facts));
                     findings.AddRange(WantRules.AtRisk(facts));
+                    findings.AddRange(RunRanges.NotAtWorst(plan));
                     findings.AddRange(FenceRules.Findings(job.Cutting.Fence, facts));
                     findings.AddRange(ShaveRules.Findings(plan.Request.Name, plan.Faces.SelectMany(face => face.Pieces).ToSequence(), job.Tape));
                     findings.AddRange(FoldRules.Findings(plan.Faces.Select(face => (face.Face, face.Pieces)), facts));

@@ -1,6 +1,5 @@
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Pieces;
-using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 
@@ -25,11 +24,11 @@ internal readonly record struct RunStep(string Text, RunPlan? Plan, bool HasUnde
 internal static class RunPlans
 {
     /// <summary>Step by step; the last carries the plan.</summary>
-    public static IEnumerable<RunStep> Steps(Job job, RunRequest request, Sequence<FinishedFace> faces, FaceLetters letters)
+    public static IEnumerable<RunStep> Steps(Job job, RunRequest request, RunProblem problem, FaceLetters letters)
     {
         LinesFound? found = null;
         var step = new RunStep(RunStep.Progress(request, null, job.Tape), null, false);
-        foreach (var sofar in LineSearch.Search(JobRuns.Problem(job, request, faces)))
+        foreach (var sofar in LineSearch.Search(problem))
         {
             if (!ReferenceEquals(found, sofar)) step = step with { Text = RunStep.Progress(request, sofar?.Best.Score, job.Tape) };
             found = sofar;

@@ -181,7 +181,7 @@ internal static class Forms
     public static readonly Form SetTop = new("setTop", new("left", ALength, true), new("right", ALength, true));
 
     public static readonly Form JointRange = new("jointRange", new("least", ASmallLength), new("wanted", ASmallLength, true), new("most", ASmallLength));
-    public static readonly Form Limits = new("limits", new("smallest", ALength), new("sliver", "a length such as \"2\""), new("halfTile", "true or false"));
+    public static readonly Form Limits = new("limits", new("smallest", ALength), new("sliver", "a length such as \"2\""), new("halfTile", "true or false"), new("cuts", "\"as planned\" or \"at worst\""));
     public static readonly Form Place = new("place", new("x", ALength, true), new("y", ALength, true), new("joint", ASmallLength));
     public static readonly Form EdgeRef = new("edgeRef", new("face", "a face's name"), new("edge", "an edge's name", true));
 

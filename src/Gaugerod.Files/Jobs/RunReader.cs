@@ -68,7 +68,7 @@ internal sealed class RunReader(Values values, KnownNames names)
     {
         var sliver = values.Unit == LengthUnit.Inch ? Length.FromInches(2) : Length.FromMillimetres(50);
         if (Fields.Open(entry, Forms.Limits, values) is not { } fields) return new(null, sliver, true);
-        return new(fields.Length("smallest", LengthRange.Cut), fields.Length("sliver", LengthRange.Cut, sliver), values.Truth(fields["halfTile"]) ?? true);
+        return new(fields.Length("smallest", LengthRange.Cut), fields.Length("sliver", LengthRange.Cut, sliver), values.Truth(fields["halfTile"]) ?? true) { AtWorst = fields.Word("cuts", Words.CutsCompared, false) };
     }
 
     private Sequence<Criterion> Order(Fields fields)

@@ -37,6 +37,7 @@ internal sealed class Words<T>(params (string Word, T Value)[] words)
 internal static class Words
 {
     public static readonly Words<LengthUnit> Units = new(("in", LengthUnit.Inch), ("mm", LengthUnit.Millimetre));
+    public static readonly Words<bool> CutsCompared = new(("as planned", false), ("at worst", true));
     public static readonly Words<Paper> Papers = new(("letter", Paper.Letter), ("a4", Paper.A4));
     public static readonly Words<Turning> Turns = new(("free", Turning.Free), ("half", Turning.Half), ("none", Turning.None));
     public static readonly Words<Grain> Grains = new(("along width", Grain.AlongWidth), ("along height", Grain.AlongHeight));

@@ -76,6 +76,7 @@ internal static class RunWriter
         json.WriteLength("smallest", limits.Smallest);
         json.WriteLength("sliver", limits.Sliver);
         json.WriteBoolean("halfTile", limits.HalfTile);
+        if (limits.AtWorst) json.WriteString("cuts", Words.CutsCompared.Say(true));
         json.WriteEndObject();
     }
 
@@ -86,6 +87,7 @@ internal static class RunWriter
         json.WriteEndObject();
         json.WriteStartObject("score");
         json.WriteLength("smallestCut", proposal.Score.SmallestCut);
+        if (proposal.Score.AtWorst is { } worst) json.WriteLength("atWorst", worst);
         json.WriteNumber("slivers", proposal.Score.Slivers);
         json.WriteNumber("cuts", proposal.Score.Cuts);
         json.WriteNumber("tilesBought", proposal.Score.Tiles);

@@ -2,6 +2,7 @@ using System.Globalization;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Tests.Referees;
 using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Tests.Lines;
 
@@ -18,10 +19,14 @@ internal sealed class SweptRoom
     private readonly Limits _limits;
     private readonly Sweep _sweep;
 
-    public SweptRoom(RandomRun run, Limits limits)
+    /// <param name="run">The run.</param>
+    /// <param name="limits">What is allowed.</param>
+    /// <param name="off">By how much cuts at an edge may come out smaller, by its place on its face; null where they are compared as planned.</param>
+    public SweptRoom(RandomRun run, Limits limits, Func<int, Length>? off = null)
     {
         (_run, _limits) = (run, limits);
-        Found = LineSearch.Find(run.Problem(limits, Order));
+        var problem = run.Problem(limits, Order);
+        Found = LineSearch.Find(off is null ? problem : problem with { Off = problem.Faces.Select(face => face.Edges.Select((_, edge) => off(edge)).ToSequence()).ToSequence() });
         _sweep = new(new(Found.Model.Problem, run.Joint));
     }
 
@@ -43,7 +48,8 @@ internal sealed class SweptRoom
         // Once for what the limits ask, once more for the smallest cut so found, which other cuts may then come down to.
         var critical = Critical.Of(_run, gaps: false, [.. Sizes()]);
         _sweep.Over(critical.Along, critical.Across);
-        var smallest = Critical.Of(_run, gaps: true, Sweep.SmallestCut.Steps);
+        var offs = Found.Model.Problem.Off is [] ? [Length.Zero] : Found.Model.Problem.Off.SelectMany(face => face).Distinct();
+        var smallest = Critical.Of(_run, gaps: true, [.. offs.Select(off => (Sweep.Judged + off).Steps).Where(size => size > 0)]);
         _sweep.Over(smallest.Along, smallest.Across);
     }
 

@@ -95,9 +95,12 @@ internal sealed class Sweep(RunModel model)
 
     private static Score Sum(Score one, Score other) => new(
         one.MustsMissed + other.MustsMissed, one.WishesMissed + other.WishesMissed, one.Slivers + other.Slivers,
-        Gaugerod.Plane.Measure.Length.Min(one.SmallestCut, other.SmallestCut), one.Mirror + other.Mirror, one.Cuts + other.Cuts, 0, 0);
+        Gaugerod.Plane.Measure.Length.Min(one.SmallestCut, other.SmallestCut), one.Mirror + other.Mirror, one.Cuts + other.Cuts, 0, 0)
+    {
+        AtWorst = other.AtWorst is { } worst ? Gaugerod.Plane.Measure.Length.Min(one.AtWorst ?? worst, worst) : null,
+    };
 
     private static bool NoWorse(Score one, Score other) =>
         one.MustsMissed <= other.MustsMissed && one.WishesMissed <= other.WishesMissed && one.Slivers <= other.Slivers
-        && one.SmallestCut >= other.SmallestCut && one.Mirror <= other.Mirror && one.Cuts <= other.Cuts;
+        && one.Judged >= other.Judged && one.Mirror <= other.Mirror && one.Cuts <= other.Cuts;
 }
