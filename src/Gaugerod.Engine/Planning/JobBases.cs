@@ -51,12 +51,13 @@ internal sealed record JobBases(Sequence<Bed> Beds, Sequence<FlatFace> Flat, Seq
     {
         var face = job.Faces.First(face => string.Equals(face.Name, bed.Face, StringComparison.Ordinal));
         if (bed.Request.Perimeter == Perimeter.Level && face.Falls!.HasFolds) yield break;
-        var rims = bed.Drains.Where(drain => drain.From == drain.To).Select(drain => face.Holes.FirstOrDefault(hole => hole.Centre == drain.From)).OfType<Hole>().Select(hole => Plane.Shapes.Grid.HalfDown(hole.Diameter)).ToList();
+        var drains = face.Falls!.Drain is { } only ? [only] : bed.Request.Drains.Select(drain => drain.Hole).OfType<string>().ToList();
+        var rims = face.Holes.Where(hole => drains.Contains(hole.Name, StringComparer.Ordinal)).Select(hole => Plane.Shapes.Grid.HalfDown(hole.Diameter)).ToList();
         // Beside a channel that runs from wall to wall the bed is flat.
         if (rims.Count == 0) yield break;
         foreach (var run in RunsOn(job, face))
         {
-            if (FollowRules.Of(bed, run.Name, JobRuns.ProductOf(job, run), run.Bond, run.Joint.Wanted, rims.Min(), face.Falls!.HasFolds, job.Tape) is { } finding) yield return finding;
+            if (FollowRules.Of(bed, run.Name, JobRuns.ProductOf(job, run), run.Bond, run.Joint.Wanted, rims.Min(), face.Falls.HasFolds, job.Tape) is { } finding) yield return finding;
         }
     }
 }

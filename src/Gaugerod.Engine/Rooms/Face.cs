@@ -87,6 +87,9 @@ public sealed record Opening(string Name, Ring Ring, Sequence<Edge> Edges)
 /// <param name="Diameter">The hole to be drilled, clearance included; more than zero.</param>
 public sealed record Hole(string Name, Point Centre, Length Diameter)
 {
+    /// <summary>The spot of the face's survey that it stands at, in place of <see cref="Centre"/>; null, the default, where its middle was measured on the face.</summary>
+    public string? Spot { get; init; }
+
     /// <summary>How much of the diameter, on either side, is clearance round what goes through; default zero.</summary>
     public Length Clearance { get; init; }
 

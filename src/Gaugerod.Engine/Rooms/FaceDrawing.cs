@@ -23,6 +23,7 @@ internal static class FaceDrawing
             _ => throw new ArgumentException("A face is given by readings or by its corners.", nameof(numbered)),
         };
         if (outline is not null && Heights(face).ToList() is { Count: > 0 } heights) outline = HeightsFollowed.Follow(outline, heights, face.Heights.Count > 0 ? path + ".beds" : path + ".readings.levelLine", remarks);
+        if (outline is not null && face.Shape is FaceShape.Surveyed) face = face with { Holes = face.Holes.Select((hole, i) => AtSpot(hole, $"{path}.{Path("holes", i)}", remarks)).ToSequence() };
         var openings = face.Openings.Select((opening, i) => Draw(opening, $"{path}.{Path("openings", i)}", remarks)).ToList();
         for (var i = 0; i < face.Holes.Count; i++)
         {
@@ -36,6 +37,15 @@ internal static class FaceDrawing
         foreach (var opening in openings) OpeningChecks.LiesInside(opening!, outline, remarks);
         if (remarks.Faults.Count == before) RangeChecks.Check(face, path, remarks);
         return remarks.Faults.Count > before ? null : new(face, path, outline, openings.Select(o => o!).ToSequence(), levelLine);
+    }
+
+    /// <summary>The hole where its spot came to stand.</summary>
+    private static Hole AtSpot(Hole hole, string path, Remarks remarks)
+    {
+        if (hole.Spot is not { } name) return hole;
+        if (remarks.Surveys[^1].Corners.FirstOrDefault(spot => string.Equals(spot.Name, name, StringComparison.Ordinal)) is { } placed) return hole with { Centre = placed.Place };
+        remarks.Refuse(path + ".spot", $"\"{name}\"", "a corner or a spot of this face's survey");
+        return hole;
     }
 
     /// <summary>How high edges of a face really run: what lies on them before what was read under it.</summary>

@@ -3,7 +3,6 @@ using Gaugerod.Engine.Surveys;
 using Gaugerod.Files.Json;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
-using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Files.Jobs;
 
@@ -37,7 +36,7 @@ internal static class FaceReader
         var parts = new Uniques("the face's edges, fixtures, openings and holes", true, form == Forms.ReadFace ? ["foot", "right", "head", "left"] : []);
         var (shape, heights) = form == Forms.OutlineFace ? Outline(fields, parts) : form == Forms.ReadFace ? Readings(fields, parts) : Survey(fields, parts);
         var openings = fields.Items("openings").Select(n => OpeningReader.Read(n, values, parts, heights)).ToList();
-        var holes = fields.Items("holes").Select(n => Hole(n, values, parts, heights)).ToList();
+        var holes = fields.Items("holes").Select(n => HoleReader.Read(n, values, parts, heights, shape)).ToList();
         var zones = fields.Items("zones").Select(n => ZoneReader.Read(n, values, faceNames, parts, heights)).ToList();
         var zoneNames = zones.ConvertAll(zone => zone?.Name);
         var (falls, understood) = FallsReader.Read(fields["falls"], values, holes);
@@ -112,19 +111,5 @@ internal static class FaceReader
 
         var (at, height) = (values.Length(x, LengthRange.Size), values.Length(y, LengthRange.Position));
         return at is { } place && height is { } above ? new(place, above) : null;
-    }
-
-    private static Hole? Hole(Entry entry, Values values, Uniques names, HeightBase heights)
-    {
-        if (Fields.Open(entry, Forms.Hole, values) is not { } fields) return null;
-        var name = names.Take(fields["name"], values);
-        var (x, y) = (fields.Length("x", LengthRange.Position), fields.Length("y", LengthRange.Position));
-        var under = heights.Under(fields);
-        var diameter = fields.Length("diameter", LengthRange.Bore);
-        var clearance = fields.Length("clearance", LengthRange.Layer, Length.Zero);
-        var edgeClear = fields.Length("edgeClear", LengthRange.Layer);
-        return name is null || x is not { } right || y is not { } up || under is not { } line || diameter is not { } across
-            ? null
-            : new Hole(name, new Point(right, up + line), across + (clearance * 2)) { Clearance = clearance, EdgeClear = edgeClear };
     }
 }

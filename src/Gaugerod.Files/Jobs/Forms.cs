@@ -125,7 +125,7 @@ internal static class Forms
 
     public static readonly Form Hole = new(
         "hole",
-        new("name", "a name such as \"valve\"", true), new("x", ALength, true), new("y", ALength, true), new("diameter", ALength, true), HeightsFrom, new("clearance", ASmallLength), new("edgeClear", "a length such as \"1/2\""));
+        new("name", "a name such as \"valve\"", true), new("x", ALength), new("y", ALength), new("spot", "a spot of the face's survey"), new("diameter", ALength, true), HeightsFrom, new("clearance", ASmallLength), new("edgeClear", "a length such as \"1/2\""));
 
     public static readonly Form BandZone = new(
         "band", new("kind", "\"band\"", true), new("name", "a name such as \"upper\"", true), new("from", ALength, true), new("to", ALength), HeightsFrom, new("range", "two lengths, the least and the most [ , ]"), new("joint", ASmallLength),

@@ -39,6 +39,30 @@ public sealed class SurveyJobTests
         Assert.True((drain.Place.X - Length.FromMillimetres(1200)).Abs() < Length.FromMillimetres(2) && (drain.Place.Y - Length.FromMillimetres(800)).Abs() < Length.FromMillimetres(2), $"{drain.Place}");
     }
 
+    [Fact]
+    public void A_drain_stands_where_the_survey_settles_its_spot_and_its_bed_falls_to_it()
+    {
+        var job = Assert.IsType<JobReading.Understood>(JobReader.Read(Encoding.UTF8.GetBytes(WithDrain), "job.json")).Job;
+        Assert.Empty(JobCheck.Check(job));
+        Assert.Empty(Schemas.SchemaTests.Faults(Schemas.SchemaTests.JobSchema, WithDrain));
+        var plan = Planner.Plan(job);
+        var hole = Assert.Single(plan.Runs[0].Faces[0].Face.Holes);
+        Assert.Equal(plan.Surveys[0].Corners[^1].Place, hole.Centre);
+        Assert.Equal(hole.Centre, plan.Beds[0].Drains[0].From);
+        Assert.Contains(plan.Findings, finding => finding.Rule == "bed" && finding.Text.StartsWith("No folds are cut on it", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("\"spot\": \"drain\"", "\"spot\": \"drian\"", "faces[0].holes[0].spot", "\"drain\"")]
+    [InlineData("\"spot\": \"drain\"", "\"spot\": \"drain\", \"x\": 3", "faces[0].holes[0].spot", "\"spot\" alone")]
+    [InlineData("\"spot\": \"drain\"", "\"x\": 3", "faces[0].holes[0].y", null)]
+    public void A_hole_at_no_spot_is_said_where_it_stands(string old, string changed, string path, string? nearest) =>
+        Assert.Contains((path, nearest), Samples.Faults(WithDrain.Replace(old, changed, StringComparison.Ordinal)).Select(fault => (fault.Path, fault.Nearest)));
+
+    private static readonly string WithDrain = Floor.Replace("\"edges\": [", """
+        "holes": [{ "name": "outlet", "spot": "drain", "diameter": 110 }], "falls": { "drains": ["outlet"], "least": 30 }, "edges": [
+        """, StringComparison.Ordinal);
+
     [Theory]
     [InlineData("\"to\": \"C\", \"is\": 3606", "\"to\": \"Q\", \"is\": 3606", "faces[0].survey.readings[4].to", "\"A\"")]
     [InlineData("\"spots\": [\"drain\"]", "\"spots\": [\"drian\"]", "faces[0].survey.readings[7].to", "\"drian\"")]
