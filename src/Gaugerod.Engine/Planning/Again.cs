@@ -22,7 +22,7 @@ internal static class Again
     public static AgainFound Of(Job job, RunPlan plan)
     {
         var (faces, findings, todo) = (new List<AgainFace>(), new List<Finding>(), new List<Piece>());
-        var straight = JobRuns.IsStraight(plan.Request, plan.Finished) && plan.Request.Bond.Lay == Bonds.Lay.Level && !plan.IsBorder;
+        var straight = plan.IsInCourses;
         if (plan.Request.Set.Count > 0 && !straight) findings.Add(Refused(plan.Request.Name, "Measuring again is for fields laid in level courses; what is set there is left out."));
         foreach (var (face, k) in plan.Faces.Select((face, k) => (face, k)))
         {
@@ -45,8 +45,12 @@ internal static class Again
     private static (AgainFace Face, IEnumerable<Piece> Left) One(Job job, RunPlan plan, FacePlan face, FinishedFace finished, SetSoFar asked, List<Finding> findings)
     {
         var (set, off) = Courses(job, face, finished, asked, findings);
+        var from = FirstSet(set, asked, findings);
+        // What is below the first course set is hung from it as planned.
+        var below = Enumerable.Range(set.First, from - set.First).Select(course => (course, set.Planned(course), set.Planned(course))).ToList();
         var (pieces, wants) = (new AgainPieces(job, plan, face, finished), new AgainWants(plan, face, job.Tape));
         var ways = AgainHeights.Ways(set, plan.Request.Joint, wants.Heights)
+            .Select(rows => rows with { Courses = [.. below, .. rows.Courses] })
             .Select(rows => Way(rows, set, pieces, wants, asked.Aside, job.Tape))
             .OrderBy(way => way.MustsMissed).ThenBy(way => way.WishesMissed).ThenBy(way => way.Changed.Count)
             .ThenBy(way => (way.Joint - face.Placing.Joint).Abs()).ThenBy(way => way.BackAt ?? int.MaxValue)
@@ -59,13 +63,13 @@ internal static class Again
         foreach (var id in asked.Cut)
         {
             if (face.Pieces.FirstOrDefault(piece => string.Equals(piece.Id, id, StringComparison.Ordinal)) is not { } piece) findings.Add(Refused(asked.Face, $"{id} is said to be cut, and the plan has no such piece on {asked.Face}."));
-            else if (piece.Course <= set.Set) findings.Add(Refused(asked.Face, $"{id} is said to be cut and not yet set, and is in course {Number(piece.Course)}, which is set."));
+            else if (piece.Course >= from && piece.Course <= set.Set) findings.Add(Refused(asked.Face, $"{id} is said to be cut and not yet set, and is in course {Number(piece.Course)}, which is set."));
             else cut.Add(piece);
         }
 
         var uses = AgainCut.Uses(cut, shown[0].Pieces, piece => pieces.IsAsPlanned(piece, asked.Aside), JobRuns.ProductOf(job, plan.Request));
         var had = uses.Where(use => use.Fits || use.Goes is not null).Select(use => use.Goes ?? use.Piece).ToHashSet(StringComparer.Ordinal);
-        return (new(plan.Request.Name, asked.Face, set.Set, off.Left, off.Right, shown) { Cut = uses }, shown[0].Pieces.Where(piece => !had.Contains(piece.Id)));
+        return (new(plan.Request.Name, asked.Face, set.Set, off.Left, off.Right, shown) { From = from, Cut = uses }, shown[0].Pieces.Where(piece => !had.Contains(piece.Id)));
     }
 
     private static (SetCourses Set, (Length Left, Length Right) Off) Courses(Job job, FacePlan face, FinishedFace finished, SetSoFar asked, List<Finding> findings)
@@ -81,7 +85,7 @@ internal static class Again
         }
 
         var top = planned.Planned(set) + depth;
-        var (left, right) = (asked.Left?.Steps ?? top, asked.Right?.Steps ?? asked.Left?.Steps ?? top);
+        var (left, right) = (asked.Left?.Steps ?? asked.Right?.Steps ?? top, asked.Right?.Steps ?? asked.Left?.Steps ?? top);
 
         // So far off, it is another course that was read.
         if (Math.Max(Math.Abs(left - top), Math.Abs(right - top)) > planned.Rise / 2)
@@ -93,6 +97,15 @@ internal static class Again
         return (planned with { Set = set, Left = left, Right = right }, (Length.FromSteps(left - top), Length.FromSteps(right - top)));
 
         string Say(long steps) => LengthText.Nearest(Length.FromSteps(steps), job.Tape);
+    }
+
+    /// <summary>The first course that is set.</summary>
+    private static int FirstSet(SetCourses set, SetSoFar asked, List<Finding> findings)
+    {
+        if (asked.From <= set.First || set.Set < set.First) return set.First;
+        if (asked.From <= set.Set) return asked.From;
+        findings.Add(Refused(asked.Face, $"Set on {asked.Face} is said to be course {Number(asked.From)} and what is above it, up to course {Number(set.Set)}. All up to that one is taken as set."));
+        return set.First;
     }
 
     private static AgainWay Way(AgainRows rows, SetCourses set, AgainPieces pieces, AgainWants wants, Length aside, Tape tape)
