@@ -18,47 +18,59 @@ internal sealed record AgainFound(Sequence<AgainFace> Faces, Sequence<Finding> F
 /// <summary>Measures again: what is set is fixed, and the rest goes on from where it came to stand.</summary>
 internal static class Again
 {
-    /// <summary>The faces of a run of which something is set.</summary>
-    public static AgainFound Of(Job job, RunPlan plan)
+    /// <summary>What its findings are called.</summary>
+    public const string Rule = "set";
+
+    /// <summary>The faces of a run of which something is set, a way at a time: nothing until the last.</summary>
+    public static IEnumerable<AgainFound?> Steps(Job job, RunPlan plan)
     {
         var (faces, findings, todo) = (new List<AgainFace>(), new List<Finding>(), new List<Piece>());
-        var straight = plan.IsInCourses;
-        if (plan.Request.Set.Count > 0 && !straight) findings.Add(Refused(plan.Request.Name, "Measuring again is for fields laid in level courses; what is set there is left out."));
+        if (plan.Request.Set.Count > 0 && !plan.IsInCourses) findings.Add(Refused(plan.Request.Name, "Measuring again is for fields laid in level courses; what is set there is left out."));
         foreach (var (face, k) in plan.Faces.Select((face, k) => (face, k)))
         {
-            if (!straight || face.Pieces.Count == 0 || plan.Request.Set.FirstOrDefault(set => face.Face.IsCalled(set.Face)) is not { } set)
+            if (!plan.IsInCourses || face.Pieces.Count == 0 || plan.Request.Set.FirstOrDefault(set => face.Face.IsCalled(set.Face)) is not { } asked)
             {
                 todo.AddRange(face.Pieces);
                 continue;
             }
 
-            if (One(job, plan, face, plan.Finished[k], set, findings) is var (again, left))
+            var (set, off) = Courses(job, face, plan.Finished[k], asked, findings);
+            var from = FirstSet(set, asked, findings);
+            // What is below the first course set is hung from it as planned.
+            var below = Enumerable.Range(set.First, from - set.First).Select(course => (course, set.Planned(course), set.Planned(course))).ToList();
+            var (pieces, wants, ways) = (new AgainPieces(job, plan, face, plan.Finished[k]), new AgainWants(plan, face, job.Tape), new List<AgainWay>());
+            yield return null;
+            foreach (var rows in AgainHeights.Ways(set, plan.Request.Joint, wants.Heights))
             {
-                faces.Add(again);
-                todo.AddRange(left);
+                ways.Add(Way(rows with { Courses = [.. below, .. rows.Courses] }, set, pieces, wants, asked.Aside, job.Tape));
+                yield return null;
             }
+
+            var shown = Best(ways, face.Placing.Joint);
+            var cut = Cut(face, set, from, asked, findings);
+            var uses = AgainCut.Uses(cut, shown[0].Pieces, piece => pieces.IsAsPlanned(piece, asked.Aside), JobRuns.ProductOf(job, plan.Request));
+            var had = uses.Where(use => use.Fits || use.Goes is not null).Select(use => use.Goes ?? use.Piece).ToHashSet(StringComparer.Ordinal);
+            faces.Add(new(plan.Request.Name, asked.Face, set.Set, off.Left, off.Right, shown) { From = from, Cut = uses });
+            todo.AddRange(shown[0].Pieces.Where(piece => !had.Contains(piece.Id)));
+            yield return null;
         }
 
-        return new(faces.ToSequence(), findings.ToSequence()) { ToDo = todo };
+        yield return new(faces.ToSequence(), findings.ToSequence()) { ToDo = todo };
     }
 
-    private static (AgainFace Face, IEnumerable<Piece> Left) One(Job job, RunPlan plan, FacePlan face, FinishedFace finished, SetSoFar asked, List<Finding> findings)
+    /// <summary>Evened out the joints show least; soon back, most of the rods and of the plan stays good; and some would rather go on.</summary>
+    private static Sequence<AgainWay> Best(IEnumerable<AgainWay> all, Length joint)
     {
-        var (set, off) = Courses(job, face, finished, asked, findings);
-        var from = FirstSet(set, asked, findings);
-        // What is below the first course set is hung from it as planned.
-        var below = Enumerable.Range(set.First, from - set.First).Select(course => (course, set.Planned(course), set.Planned(course))).ToList();
-        var (pieces, wants) = (new AgainPieces(job, plan, face, finished), new AgainWants(plan, face, job.Tape));
-        var ways = AgainHeights.Ways(set, plan.Request.Joint, wants.Heights)
-            .Select(rows => rows with { Courses = [.. below, .. rows.Courses] })
-            .Select(rows => Way(rows, set, pieces, wants, asked.Aside, job.Tape))
-            .OrderBy(way => way.MustsMissed).ThenBy(way => way.WishesMissed).ThenBy(way => way.Changed.Count)
-            .ThenBy(way => (way.Joint - face.Placing.Joint).Abs()).ThenBy(way => way.BackAt ?? int.MaxValue)
+        var ways = all.OrderBy(way => way.MustsMissed).ThenBy(way => way.WishesMissed).ThenBy(way => way.Changed.Count)
+            .ThenBy(way => (way.Joint - joint).Abs()).ThenBy(way => way.BackAt ?? int.MaxValue)
             .ToList();
-
-        // Evened out the joints show least; soon back, most of the rods and of the plan stays good; and some would rather go on.
         var soonest = ways.Where(way => way.BackAt is not null && way.MustsMissed == ways[0].MustsMissed && way.WishesMissed == ways[0].WishesMissed && way.Changed.Count == ways[0].Changed.Count).MinBy(way => way.BackAt);
-        var shown = new[] { ways[0], soonest, ways.Find(way => way.BackAt is null) }.OfType<AgainWay>().Distinct(ReferenceEqualityComparer.Instance).Cast<AgainWay>().ToSequence();
+        return new[] { ways[0], soonest, ways.Find(way => way.BackAt is null) }.OfType<AgainWay>().Distinct(ReferenceEqualityComparer.Instance).Cast<AgainWay>().ToSequence();
+    }
+
+    /// <summary>The pieces of the plan that are cut already and wait to be set.</summary>
+    private static List<Piece> Cut(FacePlan face, SetCourses set, int from, SetSoFar asked, List<Finding> findings)
+    {
         var cut = new List<Piece>();
         foreach (var id in asked.Cut)
         {
@@ -67,9 +79,7 @@ internal static class Again
             else cut.Add(piece);
         }
 
-        var uses = AgainCut.Uses(cut, shown[0].Pieces, piece => pieces.IsAsPlanned(piece, asked.Aside), JobRuns.ProductOf(job, plan.Request));
-        var had = uses.Where(use => use.Fits || use.Goes is not null).Select(use => use.Goes ?? use.Piece).ToHashSet(StringComparer.Ordinal);
-        return (new(plan.Request.Name, asked.Face, set.Set, off.Left, off.Right, shown) { From = from, Cut = uses }, shown[0].Pieces.Where(piece => !had.Contains(piece.Id)));
+        return cut;
     }
 
     private static (SetCourses Set, (Length Left, Length Right) Off) Courses(Job job, FacePlan face, FinishedFace finished, SetSoFar asked, List<Finding> findings)
@@ -123,7 +133,7 @@ internal static class Again
     // Joints are told finer than cuts: what is shared out is small.
     private static Length Fine(Tape tape) => tape.Unit == LengthUnit.Inch ? Length.FromInches(0, 1, 64) : Length.FromSteps(320);
 
-    private static Finding Refused(string where, string text) => new(FindingLevel.Warn, "set", where, text, "", "", Remarks.NoSource);
+    private static Finding Refused(string where, string text) => new(FindingLevel.Warn, Rule, where, text, "", "", Remarks.NoSource);
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

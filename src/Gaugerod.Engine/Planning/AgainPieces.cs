@@ -34,10 +34,11 @@ internal sealed class AgainPieces(Job job, RunPlan plan, FacePlan face, Finished
             // The course keeps its place in the bond's repeat: the bond is moved up or down as a whole until it stands there.
             var bottom = Length.FromSteps((left + right) / 2);
             var placing = face.Placing with { X = face.Placing.X + aside, Y = bottom + Length.FromSteps((steps - (course - set.First)) * set.Rise) };
-            foreach (var piece in PieceCutter.Cut(_field, _bond, placing, _product, job.Tape, letter).Where(piece => piece.Cell.Bottom == bottom))
+            foreach (var piece in PieceCutter.Cut(_field, _bond, placing, _product, job.Tape, letter, bottom))
             {
-                var id = Twin(piece, course, aside)?.Id ?? letter + (++more).ToString(System.Globalization.CultureInfo.InvariantCulture);
-                pieces.Add(piece with { Id = id, Course = course });
+                var twin = Twin(piece, course, aside);
+                var id = twin?.Id ?? letter + (++more).ToString(System.Globalization.CultureInfo.InvariantCulture);
+                pieces.Add(piece with { Id = id, Course = course, Column = twin?.Column ?? piece.Column });
             }
         }
 

@@ -27,7 +27,10 @@ public static class AgainWords
     }
 
     /// <summary>How far off the plan a height is; nothing where the tape does not show it.</summary>
-    public static string OffPlan(Length off, Tape tape) => off.Abs() * 2 < tape.Mark ? "" : Off(off, tape);
+    /// <param name="off">How far.</param>
+    /// <param name="tape">The tape.</param>
+    /// <param name="bare">Whether without the unit.</param>
+    public static string OffPlan(Length off, Tape tape, bool bare = false) => off.Abs() * 2 < tape.Mark ? "" : Off(off, tape, bare);
 
     /// <summary>What a way to go on is called beside the others of its face.</summary>
     public static string Title(AgainFace again, int index)
@@ -59,7 +62,7 @@ public static class AgainWords
         return piece.Kind == PieceKind.Full ? "none: a whole tile" : string.Join("; ", piece.Cuts.Select(cut => Said(cut, tape)));
     }
 
-    private static string Off(Length off, Tape tape) => off == Length.Zero ? "as planned" : $"{LengthText.Nearest(off.Abs(), tape)} {(off > Length.Zero ? "high" : "low")}";
+    private static string Off(Length off, Tape tape, bool bare = false) => off == Length.Zero ? "as planned" : $"{(bare ? LengthText.NearestBare(off.Abs(), tape) : LengthText.Nearest(off.Abs(), tape))} {(off > Length.Zero ? "high" : "low")}";
 
     private static string Said(CutMark cut, Tape tape)
     {

@@ -196,6 +196,27 @@ public sealed class AgainTests
         Assert.Equal((Mm(6), Mm(6)), (again.OffLeft, again.OffRight));
     }
 
+    [Fact]
+    public void A_plan_of_which_only_what_is_set_has_changed_is_the_plan_from_the_beginning()
+    {
+        var job = Job(null, null);
+        Job With(params SetSoFar[] set) => job with { Runs = [job.Runs[0] with { Set = set.ToSequence() }] };
+        var plan = Planner.Plan(job);
+        foreach (var next in new[] { With(High(3, 6)), With(new SetSoFar("wall", 99, null, null) { Cut = ["Z9"] }), With(High(4, -6) with { From = 2 }), job })
+        {
+            var steps = Planner.Steps(JobCheck.Steps(next, large: true).Last()!, plan).ToList();
+            Assert.DoesNotContain(steps, step => step.Text.Contains("looking for a first place", StringComparison.Ordinal));
+            plan = steps[^1].Plan!;
+            var whole = Planner.Plan(next);
+            Assert.Equal((whole.Findings, whole.Again, whole.AgainOrders, whole.Cutting, whole.Order), (plan.Findings, plan.Again, plan.AgainOrders, plan.Cutting, plan.Order));
+            Assert.Equal(whole.Runs[0].Request, plan.Runs[0].Request);
+            Assert.Equal(next, plan.Job);
+        }
+
+        // With another tape the search begins anew.
+        Assert.Contains(Planner.Steps(JobCheck.Steps(job with { Tape = Tape.Sixteenths }, large: true).Last()!, plan), step => step.Text.Contains("looking for a first place", StringComparison.Ordinal));
+    }
+
     private static Plan Fresh(Sequence<Want>? wants = null, JointRange? joint = null) => Planner.Plan(Job(wants, joint));
 
     private static Job Job(Sequence<Want>? wants, JointRange? joint) =>

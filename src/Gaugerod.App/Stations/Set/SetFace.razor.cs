@@ -42,12 +42,13 @@ public sealed partial class SetFace : OfFace
         return off.Length == 0 ? at : $"{at} ({off})";
     }
 
-    private string Said(CourseToSet course)
+    private static string Pieces(CourseToSet course)
     {
         var cut = course.Cut.Select(piece => piece.Id).ToList();
-        var pieces = string.Create(CultureInfo.InvariantCulture, $"{course.Pieces.Count} {(course.Pieces.Count == 1 ? "piece" : "pieces")}{(cut.Count > 0 ? ", cut: " + string.Join(", ", cut) : ", none cut")}");
-        return Now.Holds(course.Number) ? $"✓ set. {pieces}" : $"{Stands(course)}. {pieces}{(course.Number == Of.Start ? ". Starting line" : "")}";
+        return string.Create(CultureInfo.InvariantCulture, $"{course.Pieces.Count} {(course.Pieces.Count == 1 ? "piece" : "pieces")}{(cut.Count > 0 ? ", cut: " + string.Join(", ", cut) : ", none cut")}");
     }
+
+    private string Said(CourseToSet course) => Now.Holds(course.Number) ? $"✓ set. {Pieces(course)}" : $"{Stands(course)}. {Pieces(course)}{(course.Number == Of.Start ? ". Starting line" : "")}";
 
     /// <summary>Ticks a course off, or takes it back.</summary>
     private void Turn(CourseToSet course)
