@@ -32,9 +32,10 @@ public sealed partial class SetFace : OfFace
 
     private string Aside => Now.Count == Of.Courses.Count ? "✓ all set" : string.Create(CultureInfo.InvariantCulture, $"{Now.Count} of {Of.Courses.Count} courses set");
 
-    /// <summary>Where a course's lower side stands: its mark by the best way where it was measured again.</summary>
+    /// <summary>Where a course's lower side stands, by the best way where it was measured again. Below the starting line it is the top that is held.</summary>
     private string Stands(CourseToSet course)
     {
+        if (course.Number < Of.Start) return "top at " + LengthText.Nearest(course.Top, Tape);
         if (Again?.Ways[0].Marks.FirstOrDefault(mark => mark.Course == course.Number) is not { } mark) return "at " + LengthText.Nearest(course.Bottom, Tape);
         var (left, right) = (LengthText.NearestBare(mark.Left, Tape), LengthText.NearestBare(mark.Right, Tape));
         var at = string.Equals(left, right, StringComparison.Ordinal) ? "at " + LengthText.Nearest(mark.Left, Tape) : $"at {left} left, {LengthText.Nearest(mark.Right, Tape)} right";

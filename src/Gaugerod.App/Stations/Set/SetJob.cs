@@ -19,11 +19,12 @@ internal static class SetJob
         return string.Create(CultureInfo.InvariantCulture, $"{list}[{(entry < 0 ? entries.Count : entry)}]");
     }
 
-    /// <summary>Which courses are set.</summary>
+    /// <summary>Which courses are set, as far as the plan has them: what it has not is said by the plan, and stays in the job.</summary>
     public static CoursesSet Of(JsonObject root, string place, FaceSet face)
     {
-        var to = Number(JobPath.Get(root, place + ".courses"));
-        return to is not { } last || last < face.First ? face.Nothing : new(Math.Max(face.First, Number(JobPath.Get(root, place + ".from")) ?? face.First), last);
+        if (Number(JobPath.Get(root, place + ".courses")) is not { } last || last < face.First) return face.Nothing;
+        var (from, to) = (Number(JobPath.Get(root, place + ".from")) ?? face.First, Math.Min(last, face.Last));
+        return new(from > to ? face.First : Math.Max(face.First, from), to);
     }
 
     /// <summary>The numbers of the pieces that are cut already.</summary>
