@@ -21,7 +21,7 @@ internal static class Again
     /// <summary>What its findings are called.</summary>
     public const string Rule = "set";
 
-    /// <summary>The faces of a run of which something is set, a way at a time: nothing until the last.</summary>
+    /// <summary>The faces of a run of which something is set, a course of a way at a time: nothing until the last.</summary>
     public static IEnumerable<AgainFound?> Steps(Job job, RunPlan plan)
     {
         var (faces, findings, todo) = (new List<AgainFace>(), new List<Finding>(), new List<Piece>());
@@ -40,15 +40,21 @@ internal static class Again
             var below = Enumerable.Range(set.First, from - set.First).Select(course => (course, set.Planned(course), set.Planned(course))).ToList();
             var (pieces, wants, ways) = (new AgainPieces(job, plan, face, plan.Finished[k]), new AgainWants(plan, face, job.Tape), new List<AgainWay>());
             yield return null;
-            foreach (var rows in AgainHeights.Ways(set, plan.Request.Joint, wants.Heights))
+            foreach (var above in AgainHeights.Ways(set, plan.Request.Joint, wants.Heights))
             {
-                ways.Add(Way(rows with { Courses = [.. below, .. rows.Courses] }, set, pieces, wants, asked.Aside, job.Tape));
+                var (rows, cut) = (above with { Courses = [.. below, .. above.Courses] }, new List<Piece>());
+                foreach (var course in pieces.CourseByCourse(set, rows, asked.Aside))
+                {
+                    cut.AddRange(course);
+                    yield return null;
+                }
+
+                ways.Add(Way(rows, set, cut.ToSequence(), pieces, wants, asked.Aside, job.Tape));
                 yield return null;
             }
 
             var shown = Best(ways, face.Placing.Joint);
-            var cut = Cut(face, set, from, asked, findings);
-            var uses = AgainCut.Uses(cut, shown[0].Pieces, piece => pieces.IsAsPlanned(piece, asked.Aside), JobRuns.ProductOf(job, plan.Request));
+            var uses = AgainCut.Uses(Cut(face, set, from, asked, findings), shown[0].Pieces, piece => pieces.IsAsPlanned(piece, asked.Aside), JobRuns.ProductOf(job, plan.Request));
             var had = uses.Where(use => use.Fits || use.Goes is not null).Select(use => use.Goes ?? use.Piece).ToHashSet(StringComparer.Ordinal);
             faces.Add(new(plan.Request.Name, asked.Face, set.Set, off.Left, off.Right, shown) { From = from, Cut = uses });
             todo.AddRange(shown[0].Pieces.Where(piece => !had.Contains(piece.Id)));
@@ -118,9 +124,8 @@ internal static class Again
         return set.First;
     }
 
-    private static AgainWay Way(AgainRows rows, SetCourses set, AgainPieces pieces, AgainWants wants, Length aside, Tape tape)
+    private static AgainWay Way(AgainRows rows, SetCourses set, Sequence<Piece> cut, AgainPieces pieces, AgainWants wants, Length aside, Tape tape)
     {
-        var cut = pieces.Of(set, rows, aside);
         var (musts, wishes, words) = wants.Missed(set, rows, cut, aside);
         var joint = LengthText.Nearest(Length.FromSteps(rows.Joint), new(tape.Unit, Fine(tape)));
         var said = rows.BackAt is { } back
