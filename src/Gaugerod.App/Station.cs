@@ -15,6 +15,9 @@ public enum Station
     /// <summary>What to cut.</summary>
     Cuts,
 
+    /// <summary>What is set, and what of it came out otherwise.</summary>
+    Set,
+
     /// <summary>What to buy.</summary>
     Order,
 

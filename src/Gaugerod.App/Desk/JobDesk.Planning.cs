@@ -76,7 +76,7 @@ internal sealed partial class JobDesk
         await Task.Delay(1);
         if (round != _round) return;
         var (all, breath) = (Stopwatch.StartNew(), new Breath());
-        foreach (var step in Planner.Steps(ready))
+        foreach (var step in Planner.Steps(ready, Plan))
         {
             if (step.Plan is { } plan) (Plan, Fresh, Progress) = (plan, true, "");
             else if (!breath.IsDue) continue;

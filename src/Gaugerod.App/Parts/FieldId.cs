@@ -13,6 +13,10 @@ internal static class FieldId
     public static bool Holds(string path, string other) =>
         other.StartsWith(path, StringComparison.Ordinal) && (other.Length == path.Length || other[path.Length] is '.' or '[');
 
+    /// <summary>The station at which a place of the job has its field.</summary>
+    public static Station StationOf(string path) =>
+        path.StartsWith("runs", StringComparison.Ordinal) && path.Contains("].set", StringComparison.Ordinal) ? Station.Set : Station.Measure;
+
     /// <summary>What cannot be used at a place, in words.</summary>
     public static IReadOnlyList<string> Trouble(JobDesk desk, string path) =>
         [.. desk.Faults.Where(f => Holds(path, f.Path)).Select(Say)];

@@ -20,10 +20,12 @@ internal static class PieceCutter
     /// <param name="product">The tile.</param>
     /// <param name="tape">The tape; a cut whose two ends read the same on it is straight.</param>
     /// <param name="letter">What the pieces' numbers begin with.</param>
-    public static Sequence<Piece> Cut(FieldRings field, Bond bond, Placing placing, Product product, Tape tape, string letter)
+    /// <param name="course">The lower side of the one level course to cut; null, the default, for all.</param>
+    public static Sequence<Piece> Cut(FieldRings field, Bond bond, Placing placing, Product product, Tape tape, string letter, Length? course = null)
     {
         var pieces = new List<Piece>();
         var bounds = field.Face.Field.Outer.Bounds;
+        if (course is { } bottom) bounds = bounds with { Bottom = bottom, Top = bottom + Length.FromSteps(1) };
         var edges = new EdgeLegs(field.Face);
         var lies = bond.Lay == Lay.Upright ? Angle.FromThousandths(Angle.QuarterTurn) : Angle.Zero;
         foreach (var tile in CourseLayout.Tiles(bond, placing, bounds))

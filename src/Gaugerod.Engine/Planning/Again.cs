@@ -18,54 +18,74 @@ internal sealed record AgainFound(Sequence<AgainFace> Faces, Sequence<Finding> F
 /// <summary>Measures again: what is set is fixed, and the rest goes on from where it came to stand.</summary>
 internal static class Again
 {
-    /// <summary>The faces of a run of which something is set.</summary>
-    public static AgainFound Of(Job job, RunPlan plan)
+    /// <summary>What its findings are called.</summary>
+    public const string Rule = "set";
+
+    /// <summary>The faces of a run of which something is set, a course of a way at a time: nothing until the last.</summary>
+    public static IEnumerable<AgainFound?> Steps(Job job, RunPlan plan)
     {
         var (faces, findings, todo) = (new List<AgainFace>(), new List<Finding>(), new List<Piece>());
-        var straight = JobRuns.IsStraight(plan.Request, plan.Finished) && plan.Request.Bond.Lay == Bonds.Lay.Level && !plan.IsBorder;
-        if (plan.Request.Set.Count > 0 && !straight) findings.Add(Refused(plan.Request.Name, "Measuring again is for fields laid in level courses; what is set there is left out."));
+        if (plan.Request.Set.Count > 0 && !plan.IsInCourses) findings.Add(Refused(plan.Request.Name, "Measuring again is for fields laid in level courses; what is set there is left out."));
         foreach (var (face, k) in plan.Faces.Select((face, k) => (face, k)))
         {
-            if (!straight || face.Pieces.Count == 0 || plan.Request.Set.FirstOrDefault(set => face.Face.IsCalled(set.Face)) is not { } set)
+            if (!plan.IsInCourses || face.Pieces.Count == 0 || plan.Request.Set.FirstOrDefault(set => face.Face.IsCalled(set.Face)) is not { } asked)
             {
                 todo.AddRange(face.Pieces);
                 continue;
             }
 
-            if (One(job, plan, face, plan.Finished[k], set, findings) is var (again, left))
+            var (set, off) = Courses(job, face, plan.Finished[k], asked, findings);
+            var from = FirstSet(set, asked, findings);
+            // What is below the first course set is hung from it as planned.
+            var below = Enumerable.Range(set.First, from - set.First).Select(course => (course, set.Planned(course), set.Planned(course))).ToList();
+            var (pieces, wants, ways) = (new AgainPieces(job, plan, face, plan.Finished[k]), new AgainWants(plan, face, job.Tape), new List<AgainWay>());
+            yield return null;
+            foreach (var above in AgainHeights.Ways(set, plan.Request.Joint, wants.Heights))
             {
-                faces.Add(again);
-                todo.AddRange(left);
+                var (rows, cut) = (above with { Courses = [.. below, .. above.Courses] }, new List<Piece>());
+                foreach (var course in pieces.CourseByCourse(set, rows, asked.Aside))
+                {
+                    cut.AddRange(course);
+                    yield return null;
+                }
+
+                ways.Add(Way(rows, set, cut.ToSequence(), pieces, wants, asked.Aside, job.Tape));
+                yield return null;
             }
+
+            var shown = Best(ways, face.Placing.Joint);
+            var uses = AgainCut.Uses(Cut(face, set, from, asked, findings), shown[0].Pieces, piece => pieces.IsAsPlanned(piece, asked.Aside), JobRuns.ProductOf(job, plan.Request));
+            var had = uses.Where(use => use.Fits || use.Goes is not null).Select(use => use.Goes ?? use.Piece).ToHashSet(StringComparer.Ordinal);
+            faces.Add(new(plan.Request.Name, asked.Face, set.Set, off.Left, off.Right, shown) { From = from, Cut = uses });
+            todo.AddRange(shown[0].Pieces.Where(piece => !had.Contains(piece.Id)));
+            yield return null;
         }
 
-        return new(faces.ToSequence(), findings.ToSequence()) { ToDo = todo };
+        yield return new(faces.ToSequence(), findings.ToSequence()) { ToDo = todo };
     }
 
-    private static (AgainFace Face, IEnumerable<Piece> Left) One(Job job, RunPlan plan, FacePlan face, FinishedFace finished, SetSoFar asked, List<Finding> findings)
+    /// <summary>Evened out the joints show least; soon back, most of the rods and of the plan stays good; and some would rather go on.</summary>
+    private static Sequence<AgainWay> Best(IEnumerable<AgainWay> all, Length joint)
     {
-        var (set, off) = Courses(job, face, finished, asked, findings);
-        var (pieces, wants) = (new AgainPieces(job, plan, face, finished), new AgainWants(plan, face, job.Tape));
-        var ways = AgainHeights.Ways(set, plan.Request.Joint, wants.Heights)
-            .Select(rows => Way(rows, set, pieces, wants, asked.Aside, job.Tape))
-            .OrderBy(way => way.MustsMissed).ThenBy(way => way.WishesMissed).ThenBy(way => way.Changed.Count)
-            .ThenBy(way => (way.Joint - face.Placing.Joint).Abs()).ThenBy(way => way.BackAt ?? int.MaxValue)
+        var ways = all.OrderBy(way => way.MustsMissed).ThenBy(way => way.WishesMissed).ThenBy(way => way.Changed.Count)
+            .ThenBy(way => (way.Joint - joint).Abs()).ThenBy(way => way.BackAt ?? int.MaxValue)
             .ToList();
-
-        // Evened out the joints show least; soon back, most of the rods and of the plan stays good; and some would rather go on.
         var soonest = ways.Where(way => way.BackAt is not null && way.MustsMissed == ways[0].MustsMissed && way.WishesMissed == ways[0].WishesMissed && way.Changed.Count == ways[0].Changed.Count).MinBy(way => way.BackAt);
-        var shown = new[] { ways[0], soonest, ways.Find(way => way.BackAt is null) }.OfType<AgainWay>().Distinct(ReferenceEqualityComparer.Instance).Cast<AgainWay>().ToSequence();
+        return new[] { ways[0], soonest, ways.Find(way => way.BackAt is null) }.OfType<AgainWay>().Distinct(ReferenceEqualityComparer.Instance).Cast<AgainWay>().ToSequence();
+    }
+
+    /// <summary>The pieces of the plan that are cut already and wait to be set.</summary>
+    private static List<Piece> Cut(FacePlan face, SetCourses set, int from, SetSoFar asked, List<Finding> findings)
+    {
         var cut = new List<Piece>();
         foreach (var id in asked.Cut)
         {
             if (face.Pieces.FirstOrDefault(piece => string.Equals(piece.Id, id, StringComparison.Ordinal)) is not { } piece) findings.Add(Refused(asked.Face, $"{id} is said to be cut, and the plan has no such piece on {asked.Face}."));
-            else if (piece.Course <= set.Set) findings.Add(Refused(asked.Face, $"{id} is said to be cut and not yet set, and is in course {Number(piece.Course)}, which is set."));
+            else if (piece.Course >= from && piece.Course <= set.Set) findings.Add(Refused(asked.Face, $"{id} is said to be cut and not yet set, and is in course {Number(piece.Course)}, which is set."));
             else cut.Add(piece);
         }
 
-        var uses = AgainCut.Uses(cut, shown[0].Pieces, piece => pieces.IsAsPlanned(piece, asked.Aside), JobRuns.ProductOf(job, plan.Request));
-        var had = uses.Where(use => use.Fits || use.Goes is not null).Select(use => use.Goes ?? use.Piece).ToHashSet(StringComparer.Ordinal);
-        return (new(plan.Request.Name, asked.Face, set.Set, off.Left, off.Right, shown) { Cut = uses }, shown[0].Pieces.Where(piece => !had.Contains(piece.Id)));
+        return cut;
     }
 
     private static (SetCourses Set, (Length Left, Length Right) Off) Courses(Job job, FacePlan face, FinishedFace finished, SetSoFar asked, List<Finding> findings)
@@ -81,7 +101,7 @@ internal static class Again
         }
 
         var top = planned.Planned(set) + depth;
-        var (left, right) = (asked.Left?.Steps ?? top, asked.Right?.Steps ?? asked.Left?.Steps ?? top);
+        var (left, right) = (asked.Left?.Steps ?? asked.Right?.Steps ?? top, asked.Right?.Steps ?? asked.Left?.Steps ?? top);
 
         // So far off, it is another course that was read.
         if (Math.Max(Math.Abs(left - top), Math.Abs(right - top)) > planned.Rise / 2)
@@ -95,9 +115,17 @@ internal static class Again
         string Say(long steps) => LengthText.Nearest(Length.FromSteps(steps), job.Tape);
     }
 
-    private static AgainWay Way(AgainRows rows, SetCourses set, AgainPieces pieces, AgainWants wants, Length aside, Tape tape)
+    /// <summary>The first course that is set.</summary>
+    private static int FirstSet(SetCourses set, SetSoFar asked, List<Finding> findings)
     {
-        var cut = pieces.Of(set, rows, aside);
+        if (asked.From <= set.First || set.Set < set.First) return set.First;
+        if (asked.From <= set.Set) return asked.From;
+        findings.Add(Refused(asked.Face, $"Set on {asked.Face} is said to be course {Number(asked.From)} and what is above it, up to course {Number(set.Set)}. All up to that one is taken as set."));
+        return set.First;
+    }
+
+    private static AgainWay Way(AgainRows rows, SetCourses set, Sequence<Piece> cut, AgainPieces pieces, AgainWants wants, Length aside, Tape tape)
+    {
         var (musts, wishes, words) = wants.Missed(set, rows, cut, aside);
         var joint = LengthText.Nearest(Length.FromSteps(rows.Joint), new(tape.Unit, Fine(tape)));
         var said = rows.BackAt is { } back
@@ -110,7 +138,7 @@ internal static class Again
     // Joints are told finer than cuts: what is shared out is small.
     private static Length Fine(Tape tape) => tape.Unit == LengthUnit.Inch ? Length.FromInches(0, 1, 64) : Length.FromSteps(320);
 
-    private static Finding Refused(string where, string text) => new(FindingLevel.Warn, "set", where, text, "", "", Remarks.NoSource);
+    private static Finding Refused(string where, string text) => new(FindingLevel.Warn, Rule, where, text, "", "", Remarks.NoSource);
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -7,12 +7,15 @@ namespace Gaugerod.Engine.Planning;
 /// <summary>What becomes of the rest of a face when what is set came out otherwise than planned.</summary>
 /// <param name="Run">The run.</param>
 /// <param name="Face">The face.</param>
-/// <param name="Courses">How many courses are set.</param>
+/// <param name="Courses">The last course that is set, counted from the lowest of the run; one less than the face's first for none.</param>
 /// <param name="OffLeft">How much higher than planned the last of them stands at the left.</param>
 /// <param name="OffRight">The same at the right.</param>
 /// <param name="Ways">Ways to go on, the least change that keeps most first; at least one.</param>
 public sealed record AgainFace(string Run, string Face, int Courses, Length OffLeft, Length OffRight, Sequence<AgainWay> Ways)
 {
+    /// <summary>The first course that is set; those of the face below it are still to come.</summary>
+    public int From { get; init; } = 1;
+
     /// <summary>Of the pieces cut already, what can be done with each, the first way followed.</summary>
     public Sequence<CutAlready> Cut { get; init; } = [];
 }

@@ -16,32 +16,37 @@ internal sealed class AgainPieces(Job job, RunPlan plan, FacePlan face, Finished
 {
     private readonly Product _product = JobRuns.ProductOf(job, plan.Request);
     private readonly Bond _bond = BondMaker.Straight(plan.Request.Bond, JobRuns.ProductOf(job, plan.Request), face.Placing.Joint);
+    private readonly string _letter = new([.. face.Pieces[0].Id.TakeWhile(char.IsLetter)]);
+    private readonly Dictionary<(int Course, Length Bottom), List<(Piece Piece, bool IsPlanned)>> _cut = [];
     private readonly FieldRings _field = FieldRings.Of(finished);
     private readonly Dictionary<(int Course, Length Left, Length Bottom), Piece> _planned = face.Pieces.GroupBy(piece => (piece.Course, piece.Cell.Left, piece.Outline.Bounds.Bottom - piece.Cell.Bottom)).ToDictionary(same => same.Key, same => same.First());
 
-    /// <summary>The pieces of the courses, numbered as those planned in their places; what has no such place is numbered on.</summary>
+    /// <summary>The pieces of the courses, a course at a time, numbered as those planned in their places; what has no such place is numbered on.</summary>
     /// <param name="set">What is set.</param>
     /// <param name="rows">Where the courses stand.</param>
     /// <param name="aside">How far right of the plan their joints stand.</param>
-    public Sequence<Piece> Of(SetCourses set, AgainRows rows, Length aside)
+    public IEnumerable<IEnumerable<Piece>> CourseByCourse(SetCourses set, AgainRows rows, Length aside)
     {
-        var pieces = new List<Piece>();
         var more = face.Pieces.Count;
-        var letter = new string([.. face.Pieces.Count > 0 ? face.Pieces[0].Id.TakeWhile(char.IsLetter) : []]);
-        var steps = (face.Placing.Y.Steps - set.Bottom) / set.Rise;
         foreach (var (course, left, right) in rows.Courses)
         {
-            // The course keeps its place in the bond's repeat: the bond is moved up or down as a whole until it stands there.
+            // Many ways have a course at one height, as planned above all.
             var bottom = Length.FromSteps((left + right) / 2);
-            var placing = face.Placing with { X = face.Placing.X + aside, Y = bottom + Length.FromSteps((steps - (course - set.First)) * set.Rise) };
-            foreach (var piece in PieceCutter.Cut(_field, _bond, placing, _product, job.Tape, letter).Where(piece => piece.Cell.Bottom == bottom))
-            {
-                var id = Twin(piece, course, aside)?.Id ?? letter + (++more).ToString(System.Globalization.CultureInfo.InvariantCulture);
-                pieces.Add(piece with { Id = id, Course = course });
-            }
+            if (!_cut.TryGetValue((course, bottom), out var cut)) _cut[(course, bottom)] = cut = [.. Cut(set, course, bottom, aside)];
+            yield return cut.Select(of => of.IsPlanned ? of.Piece : of.Piece with { Id = _letter + (++more).ToString(System.Globalization.CultureInfo.InvariantCulture) }).ToList();
         }
+    }
 
-        return pieces.ToSequence();
+    private IEnumerable<(Piece Piece, bool IsPlanned)> Cut(SetCourses set, int course, Length bottom, Length aside)
+    {
+        // The course keeps its place in the bond's repeat: the bond is moved up or down as a whole until it stands there.
+        var steps = ((face.Placing.Y.Steps - set.Bottom) / set.Rise) - (course - set.First);
+        var placing = face.Placing with { X = face.Placing.X + aside, Y = bottom + Length.FromSteps(steps * set.Rise) };
+        foreach (var piece in PieceCutter.Cut(_field, _bond, placing, _product, job.Tape, _letter, bottom))
+        {
+            var twin = Twin(piece, course, aside);
+            yield return (piece with { Id = twin?.Id ?? "", Course = course, Column = twin?.Column ?? piece.Column }, twin is not null);
+        }
     }
 
     /// <summary>What was planned in a piece's place; null for nothing.</summary>

@@ -29,6 +29,6 @@ internal static class AgainTiles
     private static IEnumerable<Piece> StillPlanned(RunPlan run, FacePlan face)
     {
         if (run.Request.Set.FirstOrDefault(set => face.Face.IsCalled(set.Face)) is not { } set) return face.Pieces;
-        return face.Pieces.Where(piece => piece.Course > set.Courses && !set.Cut.Contains(piece.Id, StringComparer.Ordinal));
+        return face.Pieces.Where(piece => (piece.Course > set.Courses || piece.Course < set.From) && !set.Cut.Contains(piece.Id, StringComparer.Ordinal));
     }
 }

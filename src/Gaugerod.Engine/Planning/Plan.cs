@@ -46,6 +46,9 @@ public sealed record RunPlan(
     /// <summary>The lines to snap that are neither level nor plumb; none for a bond that is not turned.</summary>
     public Sequence<TurnedLine> Turned { get; init; } = [];
 
+    /// <summary>Whether it is laid in level courses, so that it is set, and measured again, course by course.</summary>
+    public bool IsInCourses => !IsPattern && !IsBorder && Request.Bond.Lay == Bonds.Lay.Level && JobRuns.IsStraight(Request, Finished);
+
     /// <summary>The faces before drilled holes were taken out of their fields.</summary>
     internal Sequence<FinishedFace> Finished { get; init; } = [];
 }

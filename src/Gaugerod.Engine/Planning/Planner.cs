@@ -41,6 +41,19 @@ public static class Planner
         return RunByRun(ready);
     }
 
+    /// <summary>
+    /// As the other, by a plan of a job as it was before. Where only what is set has changed since, that plan's lines and cuts stay, and
+    /// no search is done again; the plan is the same.
+    /// </summary>
+    /// <param name="ready">The job, without a fault.</param>
+    /// <param name="before">The plan before; null for none.</param>
+    /// <exception cref="ArgumentException">The job has faults.</exception>
+    public static IEnumerable<PlanStep> Steps(CheckedJob ready, Plan? before)
+    {
+        ArgumentNullException.ThrowIfNull(ready);
+        return before is not null && ready.Faults.Count == 0 && SetSteps.IsAllThatDiffers(ready.Job, before.Job) ? SetSteps.Of(ready.Job, before) : Steps(ready);
+    }
+
     private static IEnumerable<PlanStep> RunByRun(CheckedJob ready)
     {
         var (findings, asked) = (new List<Finding>(), ready.Job);
@@ -130,18 +143,23 @@ public static class Planner
         }
 
         order.AddRange(trims.Stocks.SelectMany(TrimWalls.Orders(job)));
-        var again = runs.Where(_ => job.Runs.Any(run => run.Set.Count > 0)).Select(run => Again.Of(job, run)).ToList();
-        findings.AddRange(again.SelectMany(found => found.Findings));
         findings.AddRange(boxes.Select(BoxRules.Finding));
         findings.AddRange(ready.Bases.Findings(job));
-        var all = job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Distinct().OrderByDescending(finding => finding.Level).ToSequence();
+        SetParts? set = null;
+        foreach (var sofar in SetSteps.Steps(job, runs, cutting, order))
+        {
+            set = sofar;
+            if (sofar is null) yield return SetSteps.Working;
+        }
+
+        var all = SetSteps.InOrder(job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Concat(set!.Findings));
         yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all)
         {
             Boxes = boxes.ToSequence(),
             Trims = trims,
             Surveys = ready.Runs.SelectMany(run => run.Surveys).DistinctBy(survey => survey.Face, StringComparer.Ordinal).ToSequence(),
-            Again = again.SelectMany(found => found.Faces).ToSequence(),
-            AgainOrders = again.Any(found => found.Faces.Count > 0) ? AgainTiles.Of(job, runs, cutting, order, again).ToSequence() : [],
+            Again = set.Faces,
+            AgainOrders = set.Orders,
             Beds = ready.Bases.Beds,
             Flat = ready.Bases.Flat,
             ToBuild = Planning.ToBuild.All(asked, job).ToSequence(),

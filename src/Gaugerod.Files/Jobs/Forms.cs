@@ -176,9 +176,9 @@ internal static class Forms
 
     public static readonly Form SetSoFar = new(
         "setSoFar",
-        new("face", "a face's name", true), new("courses", "a whole number such as 3", true), new("top", "a length, or a group such as { \"left\": \"27 5/8\", \"right\": \"27 3/4\" }"), new("aside", "a length such as \"1/8\""), new("cut", "a list of pieces such as [\"A4\"]"));
+        new("face", "a face's name", true), new("courses", "a whole number such as 3", true), new("from", "a whole number such as 2"), new("top", "a length, or a group such as { \"left\": \"27 5/8\", \"right\": \"27 3/4\" }"), new("aside", "a length such as \"1/8\""), new("cut", "a list of pieces such as [\"A4\"]"));
 
-    public static readonly Form SetTop = new("setTop", new("left", ALength, true), new("right", ALength, true));
+    public static readonly Form SetTop = new("setTop", new("left", ALength), new("right", ALength));
 
     public static readonly Form JointRange = new("jointRange", new("least", ASmallLength), new("wanted", ASmallLength, true), new("most", ASmallLength));
     public static readonly Form Limits = new("limits", new("smallest", ALength), new("sliver", "a length such as \"2\""), new("halfTile", "true or false"), new("cuts", "\"as planned\" or \"at worst\""));

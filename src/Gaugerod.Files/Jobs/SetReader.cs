@@ -16,11 +16,12 @@ internal sealed class SetReader(Values values, IReadOnlyList<string?> faces)
     {
         if (Fields.Open(entry, Forms.SetSoFar, values) is not { } fields) return null;
         var (face, courses) = (KnownNames.FaceOf(faces, fields["face"], values), values.Whole(fields["courses"], 0, MostCourses));
+        var from = fields["from"] is { } first ? values.Whole(first, 1, MostCourses) : 1;
         var (left, right) = Top(fields["top"]);
         var aside = fields.Length("aside", LengthRange.Lean, Length.Zero);
         var cut = fields.Items("cut").Select(item => values.Name(item)).ToList();
-        if (face is null || courses is not { } set || cut.Contains(null)) return null;
-        if (_said.Add(face)) return new(face, set, left, right) { Aside = aside, Cut = cut.OfType<string>().ToSequence() };
+        if (face is null || courses is not { } set || from is not { } lowest || cut.Contains(null)) return null;
+        if (_said.Add(face)) return new(face, set, left, right) { From = lowest, Aside = aside, Cut = cut.OfType<string>().ToSequence() };
         values.Log.AddSaid(fields["face"]!, $"\"{face}\" a second time", "each face once");
         return null;
     }

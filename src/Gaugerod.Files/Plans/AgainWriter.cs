@@ -12,6 +12,7 @@ internal static class AgainWriter
         json.WriteStartObject();
         json.WriteString("run", face.Run);
         json.WriteString("face", face.Face);
+        json.WriteNumber("from", face.From);
         json.WriteNumber("courses", face.Courses);
         json.WriteLength("offLeft", face.OffLeft);
         json.WriteLength("offRight", face.OffRight);

@@ -7,7 +7,7 @@ namespace Gaugerod.Sheets.Sheets;
 /// In which order the walls of a run are set: a wall that is cut to another's finished face comes after it, so the one whose
 /// tile runs into its corners is set first. Common practice, no source.
 /// </summary>
-internal static class SettingOrder
+public static class SettingOrder
 {
     /// <summary>The order in words; null where there is only one wall.</summary>
     public static string? Words(Job job, RunPlan run)

@@ -156,6 +156,67 @@ public sealed class AgainTests
         Assert.Equal("As planned.", taken.Ways[0].Words);
     }
 
+    [Fact]
+    public void Courses_below_the_starting_line_are_still_to_come_at_the_heights_planned()
+    {
+        var (whole, all) = Measured(High(4, 6));
+        var (plan, again) = Measured(High(4, 6) with { From = 2 });
+        Assert.Equal((1, 2), (all.From, again.From));
+        Assert.Equal(all.Ways.Select(way => (way.Words, way.BackAt)), again.Ways.Select(way => (way.Words, way.BackAt)));
+        foreach (var way in again.Ways)
+        {
+            Assert.Equal((1, way.Marks[0].Planned, way.Marks[0].Planned), (way.Marks[0].Course, way.Marks[0].Left, way.Marks[0].Right));
+            Assert.Equal(Outlines(plan.Runs[0].Faces[0].Pieces.Where(piece => piece.Course == 1)), Outlines(way.Pieces.Where(piece => piece.Course == 1)));
+        }
+
+        // Its pieces need tiles yet, and those tiles are not gone.
+        var lowest = plan.Runs[0].Faces[0].Pieces.Count(piece => piece.Course == 1);
+        Assert.InRange(plan.AgainOrders[0].Needed - whole.AgainOrders[0].Needed, 1, lowest);
+        Assert.True(plan.AgainOrders[0].Left >= whole.AgainOrders[0].Left);
+
+        // What is cut for it is used; for what is set nothing can wait to be set.
+        var (low, set) = (plan.Runs[0].Faces[0].Pieces.First(piece => piece.Course == 1).Id, plan.Runs[0].Faces[0].Pieces.First(piece => piece.Course == 3).Id);
+        var (said, cut) = Measured(High(4, 6) with { From = 2, Cut = [low, set] });
+        Assert.Equal($"{low} fits as it is.", Assert.Single(cut.Cut).Words);
+        Assert.Contains(said.Findings, f => f.Rule == "set" && f.Text.StartsWith(set + " is said to be cut and not yet set", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Set_from_a_course_above_the_last_is_said_and_all_below_taken_as_set()
+    {
+        var (plan, again) = Measured(new SetSoFar("wall", 3, null, null) with { From = 5 });
+        Assert.Contains(plan.Findings, f => f.Rule == "set" && f.Text.Contains("course 5", StringComparison.Ordinal));
+        Assert.Equal(1, again.From);
+    }
+
+    [Fact]
+    public void Read_at_the_right_alone_it_stands_so_at_the_left_too()
+    {
+        var (_, again) = Measured(new("wall", 3, null, Top(3) + Mm(6)));
+        Assert.Equal((Mm(6), Mm(6)), (again.OffLeft, again.OffRight));
+    }
+
+    [Fact]
+    public void A_plan_of_which_only_what_is_set_has_changed_is_the_plan_from_the_beginning()
+    {
+        var job = Job(null, null);
+        Job With(params SetSoFar[] set) => job with { Runs = [job.Runs[0] with { Set = set.ToSequence() }] };
+        var plan = Planner.Plan(job);
+        foreach (var next in new[] { With(High(3, 6)), With(new SetSoFar("wall", 99, null, null) { Cut = ["Z9"] }), With(High(4, -6) with { From = 2 }), job })
+        {
+            var steps = Planner.Steps(JobCheck.Steps(next, large: true).Last()!, plan).ToList();
+            Assert.DoesNotContain(steps, step => step.Text.Contains("looking for a first place", StringComparison.Ordinal));
+            plan = steps[^1].Plan!;
+            var whole = Planner.Plan(next);
+            Assert.Equal((whole.Findings, whole.Again, whole.AgainOrders, whole.Cutting, whole.Order), (plan.Findings, plan.Again, plan.AgainOrders, plan.Cutting, plan.Order));
+            Assert.Equal(whole.Runs[0].Request, plan.Runs[0].Request);
+            Assert.Equal(next, plan.Job);
+        }
+
+        // With another tape the search begins anew.
+        Assert.Contains(Planner.Steps(JobCheck.Steps(job with { Tape = Tape.Sixteenths }, large: true).Last()!, plan), step => step.Text.Contains("looking for a first place", StringComparison.Ordinal));
+    }
+
     private static Plan Fresh(Sequence<Want>? wants = null, JointRange? joint = null) => Planner.Plan(Job(wants, joint));
 
     private static Job Job(Sequence<Want>? wants, JointRange? joint) =>

@@ -88,7 +88,7 @@ internal sealed record FaceDrawn(
     }
 
     /// <summary>From a fixture's level edge to the floor, or to the highest of the face.</summary>
-    private static IEnumerable<NamedRing> Standing(FinishedFace face)
+    public static IEnumerable<NamedRing> Standing(FinishedFace face)
     {
         foreach (var edge in Level(face))
         {

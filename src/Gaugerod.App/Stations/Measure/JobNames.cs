@@ -36,6 +36,7 @@ internal static partial class JobNames
                 }
             }
 
+            foreach (var set in (run["set"] as JsonArray ?? []).OfType<JsonObject>()) Put(set, "face", old, name);
             foreach (var part in WantParts(run))
             {
                 Put(part, "face", old, name);
@@ -49,7 +50,7 @@ internal static partial class JobNames
     /// <summary>An opening, a fixture, a hole or an edge of a face; wants call them by name, and their edges by theirs: <c>bench.left</c>.</summary>
     public static void OnFace(JsonObject root, string face, string old, string name)
     {
-        if (Named(root, face)?["falls"] is JsonObject falls) Put(falls, "to", old, name);
+        if (Named(root, face)?["falls"] is JsonObject falls) Drain(falls, old, name);
         foreach (var part in PartsOn(root, face))
         {
             Put(part, "opening", old, name);
@@ -73,6 +74,7 @@ internal static partial class JobNames
                 }
             }
 
+            ForgetSet(run, face);
             Drop(run, part => Is(part["face"], face));
         }
     }
@@ -80,9 +82,9 @@ internal static partial class JobNames
     /// <summary>Takes out the wants that speak of an opening or a fixture.</summary>
     public static void ForgetOnFace(JsonObject root, string face, string name)
     {
-        if (Named(root, face) is { } whole && whole["falls"] is JsonObject falls && Is(falls["to"], name))
+        if (Named(root, face) is { } whole && whole["falls"] is JsonObject falls)
         {
-            falls.Remove("to");
+            Drain(falls, name, null);
             if (falls.Count == 0) whole.Remove("falls");
         }
 
@@ -128,8 +130,11 @@ internal static partial class JobNames
 
     private static bool Is(JsonNode? node, string text) => node is JsonValue value && string.Equals(value.ToString(), text, StringComparison.Ordinal);
 
-    private static void Put(JsonObject group, string key, string old, string name)
+    // Without a new name the old one goes.
+    private static void Put(JsonObject group, string key, string old, string? name)
     {
-        if (Is(group[key], old)) group[key] = name;
+        if (!Is(group[key], old)) return;
+        if (name is null) group.Remove(key);
+        else group[key] = name;
     }
 }

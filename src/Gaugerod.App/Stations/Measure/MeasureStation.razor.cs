@@ -125,6 +125,12 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     // A fault may stand at a whole group; the place to go is then the nearest that has a field or a fold of its own.
     private void GoFault(string path)
     {
+        if (FieldId.StationOf(path) != Station.Measure)
+        {
+            Where.Go(FieldId.StationOf(path), path);
+            return;
+        }
+
         var part = PartOf(path);
         var open = path.IndexOf('[', StringComparison.Ordinal);
         var close = path.IndexOf(']', StringComparison.Ordinal);

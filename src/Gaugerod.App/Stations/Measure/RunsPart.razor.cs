@@ -81,6 +81,7 @@ public sealed partial class RunsPart : ComponentBase
             JobPath.Set(root, copy + ".faces", Rest());
             JobPath.Set(root, copy + ".through", null);
             JobPath.Set(root, copy + ".wants", null);
+            JobPath.Set(root, copy + ".set", null);
         });
         _open++;
     }
@@ -115,6 +116,7 @@ public sealed partial class RunsPart : ComponentBase
     private void DropFace(int at) => Desk.Change($"{Faces[at]} out of {Name}", root =>
     {
         if (FieldId.Text(Desk, At + ".through") is var through && string.Equals(through, Faces[at], StringComparison.Ordinal)) JobPath.Set(root, At + ".through", null);
+        if (JobPath.Get(root, At) is JsonObject run) JobNames.ForgetSet(run, Faces[at]);
         if (JobPath.Get(root, At + ".faces") is JsonArray faces) faces.RemoveAt(at);
     });
 
