@@ -52,7 +52,11 @@ public sealed class SetTests(Rig rig)
         await Expect(page.Locator(".uses li").First).ToContainTextAsync("A1 fits as it is");
         await Expect(page.Locator(".short")).ToHaveCountAsync(0);
         await Expect(page.Locator(".marks tbody tr").Nth(1)).ToHaveTextAsync(new Regex(@"6\s*960\s*965\s*5 low"));
-        await LookAsync(page, "set", phone: true);
+        foreach (var light in new[] { "dark", "strong", "light" })
+        {
+            await page.EvaluateAsync("light => document.documentElement.setAttribute('data-light', light)", light);
+            await LookAsync(page, "set, " + light, phone: true);
+        }
 
         // The next is taken to stand at its mark.
         await Button(page, "Course 6 is set").TapAsync();

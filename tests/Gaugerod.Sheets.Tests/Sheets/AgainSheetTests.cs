@@ -21,7 +21,7 @@ public sealed class AgainSheetTests
         var plan = Planner.Plan(Samples.Read(Wall.Replace("SET", System.FormattableString.Invariant($", \"set\": [{{ \"face\": \"wall\", \"courses\": 3, \"top\": {top} }}]"), StringComparison.Ordinal)));
         var words = JobSheets.Pages(plan).Where(page => page.Title.Contains("Measured again: wall", StringComparison.Ordinal)).SelectMany(page => SheetLook.Texts(page)).Select(text => SheetLook.Plain(text.Words)).ToList();
 
-        Assert.Contains("3 courses are set. The top of the last one stands 6 mm high.", words);
+        Assert.Contains("Courses 1 to 3 are set. The top of course 3 stands 6 mm high.", words);
         Assert.Contains(words, text => text.StartsWith("Level joints of ", StringComparison.Ordinal));
         Assert.Contains("On with the joint as planned, all of it moved.", string.Join(' ', words), StringComparison.Ordinal);
         foreach (var mark in plan.Again[0].Ways[0].Marks) Assert.Contains(mark.Course.ToString(System.Globalization.CultureInfo.InvariantCulture), words);
