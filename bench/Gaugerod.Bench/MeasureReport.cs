@@ -23,7 +23,7 @@ internal static class MeasureReport
         var face = run.Faces[^1];
         var third = face.Pieces.OrderBy(piece => piece.Course).First(piece => piece.Course >= 3);
         var set = run with { Request = run.Request with { Set = [new(face.Face.Name, third.Course, third.Cell.Top + Length.FromMillimetres(4), null)] } };
-        Say($"{sample}: the rest of {face.Face.Name} planned again from course {third.Course}", () => Again.Of(job, set));
+        Say($"{sample}: the rest of {face.Face.Name} planned again from course {third.Course}", () => Again.Steps(job, set).Last());
         Say($"{sample}: the whole job planned", () => Planner.Plan(job));
     }
 

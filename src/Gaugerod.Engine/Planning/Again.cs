@@ -40,7 +40,9 @@ internal static class Again
             var below = Enumerable.Range(set.First, from - set.First).Select(course => (course, set.Planned(course), set.Planned(course))).ToList();
             var (pieces, wants, ways) = (new AgainPieces(job, plan, face, plan.Finished[k]), new AgainWants(plan, face, job.Tape), new List<AgainWay>());
             yield return null;
-            foreach (var above in AgainHeights.Ways(set, plan.Request.Joint, wants.Heights))
+            // What alike joints lose of the musts may be kept from one height to the next.
+            var several = AgainChains.Ways(plan, face, set, job.Tape.Mark.Steps);
+            foreach (var above in AgainHeights.Ways(set, plan.Request.Joint, wants.Heights).Concat(several.TakeWhile(_ => ways.TrueForAll(way => way.MustsMissed > 0))))
             {
                 var (rows, cut) = (above with { Courses = [.. below, .. above.Courses] }, new List<Piece>());
                 foreach (var course in pieces.CourseByCourse(set, rows, asked.Aside))
@@ -127,12 +129,15 @@ internal static class Again
     private static AgainWay Way(AgainRows rows, SetCourses set, Sequence<Piece> cut, AgainPieces pieces, AgainWants wants, Length aside, Tape tape)
     {
         var (musts, wishes, words) = wants.Missed(set, rows, cut, aside);
-        var joint = LengthText.Nearest(Length.FromSteps(rows.Joint), new(tape.Unit, Fine(tape)));
+        var joint = Joint(rows.Joint);
         var said = rows.BackAt is { } back
             ? back == set.Set + 1 && rows.Joint == set.Joint ? "As planned." : $"Level joints of {joint} up to course {Number(back)}, which stands as planned; so does all above it."
+            : rows.Between is var (least, most) ? $"Level joints from {Joint(least)} to {Joint(most)}: alike from what is set to the first height that must be met, and from there to the next; then as planned."
             : rows.Joint == set.Joint ? "On with the joint as planned, all of it moved." : $"Level joints of {joint} until the height asked for is met, then as planned.";
         var marks = rows.Courses.Select(row => new AgainMark(row.Course, Length.FromSteps(set.Planned(row.Course)), Length.FromSteps(row.Left), Length.FromSteps(row.Right))).ToSequence();
         return new(said, Length.FromSteps(rows.Joint), rows.BackAt, marks, cut, cut.Where(piece => !pieces.IsAsPlanned(piece, aside)).Select(piece => piece.Id).ToSequence(), musts, wishes, words);
+
+        string Joint(long steps) => LengthText.Nearest(Length.FromSteps(steps), new(tape.Unit, Fine(tape)));
     }
 
     // Joints are told finer than cuts: what is shared out is small.

@@ -27,7 +27,11 @@ internal readonly record struct SetCourses(int First, long Bottom, long Depth, l
 /// <param name="Joint">The joint from what is set to where it ends, at the side where it differs more from the plan.</param>
 /// <param name="BackAt">The first course that stands as planned; null for none.</param>
 /// <param name="Courses">The courses.</param>
-internal sealed record AgainRows(long Joint, int? BackAt, IReadOnlyList<(int Course, long Left, long Right)> Courses);
+internal sealed record AgainRows(long Joint, int? BackAt, IReadOnlyList<(int Course, long Left, long Right)> Courses)
+{
+    /// <summary>The least and the widest joint up to the last height that must be met, where several are met one after another; else null.</summary>
+    public (long Least, long Most)? Between { get; init; }
+}
 
 /// <summary>
 /// The ways in which courses can go on from what is set. Between two places the joints are all alike: what is evened out over
