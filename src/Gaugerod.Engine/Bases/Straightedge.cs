@@ -52,7 +52,7 @@ internal static class Straightedge
     }
 
     /// <summary>How far the straight line between two readings stands over a third.</summary>
-    private static double Over(Profile profile, int from, int to, int at)
+    public static double Over(Profile profile, int from, int to, int at)
     {
         var (along, heights) = (profile.Along, profile.Out);
         return heights[from] + ((heights[to] - heights[from]) * (along[at] - along[from]) / (along[to] - along[from])) - heights[at];
