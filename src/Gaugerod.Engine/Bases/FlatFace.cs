@@ -53,6 +53,12 @@ public sealed record FlatFace(string Face, Sequence<FlatSpot> Spots, Sequence<Wo
     /// <summary>What fills it up to the plane through its highest place; null without readings of one plane.</summary>
     public Levelling? ToHighs { get; init; }
 
+    /// <summary>What is filled so that no straightedge, long or short, is out along the readings; null without a limit, where none is out, and where there are too many readings to look at.</summary>
+    public Levelling? ToStraightedges { get; init; }
+
+    /// <summary>By how much each reading is then filled, in their order; none where <see cref="ToStraightedges"/> is null.</summary>
+    public Sequence<Length> Fills { get; init; } = [];
+
     /// <summary>The face between its readings, as triangles; none without readings of one plane.</summary>
     public Sequence<Facet> Facets { get; init; } = [];
 

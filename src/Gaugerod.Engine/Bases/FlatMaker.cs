@@ -19,22 +19,40 @@ internal static class FlatMaker
     {
         var readings = Readings(read);
         if (!AreOn(face, read, readings, remarks)) return null;
-        var profiles = (read.Grid is { } grid ? Profiles.Of(grid) : []).Concat(Profiles.Of(read.Points)).Concat(read.Laid.Select(Profiles.Of)).ToList();
+        var ofPlane = (read.Grid is { } grid ? Profiles.Of(grid) : []).Concat(Profiles.Of(read.Points)).ToList();
+        var profiles = ofPlane.Concat(read.Laid.Select(Profiles.Of)).ToList();
         var lengths = Lengths(remarks.Tape, limits);
         var gaps = lengths.Select(over => Worst(profiles, over, limits)).ToList();
         var flat = new FlatFace(face.Face.Name, [], gaps.OfType<WorstGap>().ToSequence()) { Untold = lengths.Where((_, i) => gaps[i] is null).ToSequence() };
         if (readings.Count < 3 || Plane(readings) is not { } plane) return flat;
-        var (off, middle) = (readings.ConvertAll(plane.Off), plane);
+        var off = readings.ConvertAll(plane.Off);
         var (high, low) = (off.Max(), off.Min());
-        var triangles = (read.Points.Count == 0 ? ReadSurface.Of(read.Grid!, middle.Off) : ReadSurface.Of([.. readings.Select((reading, i) => new Stand(Place.Of(reading.At), off[i]))])).ToList();
+        var triangles = Triangles(off);
+        var raises = flat.Gaps.All(gap => gap.IsWithin) ? null : Filler.Raises(readings.ConvertAll(reading => Place.Of(reading.At)), [.. off], ofPlane, limits);
         return flat with
         {
+            Fills = (raises ?? []).Select(BedMaker.Of).ToSequence(),
+            ToStraightedges = raises is null ? null : Filled(raises),
             Spots = readings.Select((reading, i) => new FlatSpot(reading.At, reading.Out, BedMaker.Of(off[i]))).ToSequence(),
             Slope = (plane.Right, plane.Up),
             Facets = triangles.Select(triangle => new Facet(Corner(triangle.A), Corner(triangle.B), Corner(triangle.C))).ToSequence(),
             ToHighs = To(high, 0),
             ToLimit = limits.Count > 0 ? To(high - (double)limits[0].Most.Millimetres, (double)limits[0].Most.Millimetres) : null,
         };
+
+        List<(Stand A, Stand B, Stand C)> Triangles(IReadOnlyList<double> stands)
+        {
+            if (read.Points.Count > 0) return [.. ReadSurface.Of([.. readings.Select((reading, i) => new Stand(Place.Of(reading.At), stands[i]))])];
+            var numbers = readings.Select((reading, i) => (reading.At, i)).ToDictionary(one => one.At, one => one.i);
+            return [.. ReadSurface.Of(read.Grid!, reading => stands[numbers[reading.At]])];
+        }
+
+        // What is filled is as a face that lies so far under its plane.
+        Levelling Filled(double[] raises)
+        {
+            var (area, volume) = ReadSurface.Under(Triangles([.. raises.Select(raise => -raise)]), 0);
+            return new(area, volume, BedMaker.Of(raises.Max()), Length.Zero);
+        }
 
         static FacetCorner Corner(Stand stand) => new(At(stand.At), BedMaker.Of(stand.Off));
 

@@ -37,6 +37,14 @@ internal static class FlatnessRules
                 "", "", "reckoned; filler and primer as their instructions say. Grinding sets silica dust free: see the caution on dust");
         }
 
+        if (flat.ToStraightedges is { } even)
+        {
+            yield return new(
+                FindingLevel.Note, Rule, flat.Face,
+                $"So that no straightedge, long or short, shows more than asked along the readings: fill {Amounts.Volume(even.Volume, tape)}, {Shown.Fine(even.Deepest, tape)} at the deepest. No place could do with less by itself.",
+                "", "", "reckoned; filler and primer as their instructions say");
+        }
+
         foreach (var over in flat.Untold)
         {
             yield return new(FindingLevel.Note, Rule, flat.Face, $"No three readings in a line lie within {LengthText.Nearest(over, tape)}: of a straightedge so long they say nothing. Read nearer together.", "", "", Practice);

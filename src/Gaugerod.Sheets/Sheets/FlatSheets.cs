@@ -94,9 +94,11 @@ internal static class FlatSheets
     {
         var figures = book.Figures;
         var flow = book.Flow(name, $"The readings of {flat.Face}, each with how far it is off the plane that fits best.", 3);
+        var isFilled = flat.Fills.Count > 0;
         var (head, rows) = Table.Of(
-            [new("from left", 14, Right: true), new("up", 12, Right: true), new("read", 12, Right: true), new("off", 12, Right: true, Bold: true)],
-            flat.Spots.Select(spot => (IReadOnlyList<string>)[figures.Near(spot.At.X), figures.Near(spot.At.Y), figures.Signed(spot.Out), figures.Signed(spot.Off)]), flow.Width);
+            [new("from left", 14, Right: true), new("up", 12, Right: true), new("read", 12, Right: true), new("off", 12, Right: true, Bold: true), .. isFilled ? [new Column("fill", 11, Right: true)] : Array.Empty<Column>()],
+            flat.Spots.Select((spot, i) => (IReadOnlyList<string>)[figures.Near(spot.At.X), figures.Near(spot.At.Y), figures.Signed(spot.Out), figures.Signed(spot.Off), .. isFilled ? [figures.Fine(flat.Fills[i])] : Array.Empty<string>()]), flow.Width);
+        if (isFilled) flow.Add(Block.Words("Fill: so much at each place, and no straightedge is out.", flow.Width, ink: Ink.Quiet));
         flow.Add(Block.Together(Block.Heading("Readings", flow.Width), head), rows, Block.Together(Block.Heading("Readings, continued", flow.Width), head));
     }
 }
