@@ -17,8 +17,6 @@ public sealed partial class LengthRow : Still
     private string[] _texts = [];
     private string[] _kept = [];
     private string _at = "";
-    private string _echo = "";
-    private int _on = -1;
     private int _round;
     private bool _goesOn;
 
@@ -38,6 +36,10 @@ public sealed partial class LengthRow : Still
     [Parameter]
     public string Group { get; set; } = "";
 
+    /// <summary>Takes what was understood of the length typed last.</summary>
+    [Parameter]
+    public Action<string>? Say { get; set; }
+
     /// <summary>Called by a key behind the row that takes it out; null for no such key.</summary>
     [Parameter]
     public Action? Drop { get; set; }
@@ -47,7 +49,7 @@ public sealed partial class LengthRow : Still
     public string DropLabel { get; set; } = "";
 
     /// <inheritdoc />
-    protected override object Seen => (Head, Written(Paths), Written(Labels), Written(_texts), _on, _echo, Written(Enumerable.Range(0, Paths.Count).SelectMany(Trouble).Concat(OfAll)), (Desk.ReadOnly, Desk.Unit));
+    protected override object Seen => (Head, Written(Paths), Written(Labels), Written(_texts), Written(Enumerable.Range(0, Paths.Count).SelectMany(Trouble).Concat(OfAll)), (Desk.ReadOnly, Desk.Unit));
 
     private string Keys => Desk.Unit == LengthUnit.Inch ? "text" : "decimal";
 
@@ -57,7 +59,7 @@ public sealed partial class LengthRow : Still
     protected override void OnParametersSet()
     {
         var all = string.Join('\n', Paths);
-        if (!string.Equals(all, _at, StringComparison.Ordinal)) (_at, _texts, _kept, _on, _echo) = (all, new string[Paths.Count], new string[Paths.Count], -1, "");
+        if (!string.Equals(all, _at, StringComparison.Ordinal)) (_at, _texts, _kept) = (all, new string[Paths.Count], new string[Paths.Count]);
         for (var i = 0; i < Paths.Count; i++)
         {
             var now = FieldId.Text(Desk, Paths[i]);
@@ -74,14 +76,14 @@ public sealed partial class LengthRow : Still
 
     private void Enter(int at)
     {
-        (_goesOn, _on) = (false, at);
-        Understand();
+        _goesOn = false;
+        Understand(at);
     }
 
     private async Task TypedAsync(int at, ChangeEventArgs change)
     {
-        (_on, _texts[at]) = (at, change.Value?.ToString() ?? "");
-        Understand();
+        _texts[at] = change.Value?.ToString() ?? "";
+        Understand(at);
         var (round, paths) = (++_round, _at);
         await Task.Delay(s_rest);
         if (round == _round && string.Equals(paths, _at, StringComparison.Ordinal)) Flush(at);
@@ -98,6 +100,6 @@ public sealed partial class LengthRow : Still
         _goesOn = true;
     }
 
-    private void Understand() =>
-        _echo = _texts[_on].Trim().Length > 0 && LengthText.Read(_texts[_on], Desk.Unit) is LengthReading.Understood read ? "= " + LengthText.Finer(read.Value, Tape) : "";
+    private void Understand(int at) =>
+        Say?.Invoke(_texts[at].Trim().Length > 0 && LengthText.Read(_texts[at], Desk.Unit) is LengthReading.Understood read ? $"{Labels[at]} = {LengthText.Finer(read.Value, Tape)}" : "");
 }

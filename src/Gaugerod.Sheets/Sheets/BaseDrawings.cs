@@ -23,8 +23,8 @@ public static class BaseDrawings
         var step = figures.FineWithUnit(picture.Step);
         var words = flat.Spots.Count == 0
             ? $"Gaps under a straightedge in {figures.Units}, where it was laid. Blue: where it shows the most."
-            : $"{figures.Units} off the plane that fits best. ▲ and slanting hatch: high by {step} or more; ▽ and broken hatch: low; a line every {step}. Blue: where a straightedge shows the most, on its two ringed rests.";
-        return Around(view.Outline, 2, $"Highs and lows of {flat.Face}", char.ToUpperInvariant(words[0]) + words[1..], picture.Draw);
+            : $"Off the plane that fits best, in {figures.Units}. ▲ and slanting hatch: high by {step} or more; ▽ and broken hatch: low; a line every {step}. Blue: where a straightedge shows the most, on its two ringed rests.";
+        return Around(view.Outline, 2, $"Highs and lows of {flat.Face}", words, picture.Draw);
     }
 
     /// <summary>A bed from above, with the height over the drain at each stake; null without a bed.</summary>
@@ -36,7 +36,7 @@ public static class BaseDrawings
         ArgumentNullException.ThrowIfNull(job);
         if (view.Bed is not { } bed) return null;
         var figures = new Figures(job.Tape);
-        return Around(view.Outline, 2, $"Bed of {bed.Face}", $"{figures.Units} over the drain at each stake, before any tile, and how steeply it falls along each line.", (pen, map) => BedPicture.Plan(pen, bed, view.Outline, view.Openings, map, figures));
+        return Around(view.Outline, 2, $"Bed of {bed.Face}", $"Over the drain at each stake, in {figures.Units}, before any tile, and how steeply it falls along each line.", (pen, map) => BedPicture.Plan(pen, bed, view.Outline, view.Openings, map, figures));
     }
 
     /// <summary>A section along the shortest and the longest way to the drain; null without a bed.</summary>
