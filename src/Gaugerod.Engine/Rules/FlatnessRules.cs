@@ -41,7 +41,7 @@ internal static class FlatnessRules
         {
             yield return new(
                 FindingLevel.Note, Rule, flat.Face,
-                $"So that no straightedge, long or short, shows more than asked along the readings: fill {Amounts.Volume(even.Volume, tape)}, {Shown.Fine(even.Deepest, tape)} at the deepest. No place could do with less by itself.",
+                $"So that no straightedge, long or short, shows more than asked along the readings: fill {Amounts.Volume(even.Volume, tape)}, {Shown.Fine(even.Deepest, tape)} at the deepest, feathered out to the next readings. No place could do with less by itself.",
                 "", "", "reckoned; filler and primer as their instructions say");
         }
 
