@@ -96,7 +96,7 @@ public sealed class AccessTests(Rig rig)
         await page.GetByRole(AriaRole.Group, new() { Name = "One piece" }).WaitForAsync();
     }
 
-    private const string Targets = """
+    internal const string Targets = """
         () => {
           const what = "a[href], button, input, select, textarea, summary, [role=button], [role=slider], [role=tab], [tabindex='0']";
           return [...document.querySelectorAll(what)].flatMap(element => {

@@ -9,7 +9,7 @@ internal static class JobWords
 {
     private static readonly Dictionary<string, string> s_things = new(StringComparer.Ordinal)
     {
-        ["products"] = "tile", ["trims"] = "trim", ["faces"] = "wall", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want", ["zones"] = "zone", ["lines"] = "fold", ["cut"] = "piece cut already",
+        ["products"] = "tile", ["trims"] = "trim", ["faces"] = "wall", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want", ["zones"] = "zone", ["lines"] = "fold", ["drains"] = "drain", ["cut"] = "piece cut already",
     };
 
     private static readonly Dictionary<string, string> s_readings = new(StringComparer.Ordinal)
@@ -25,7 +25,7 @@ internal static class JobWords
         ["edgeJoint"] = "soft joint", ["bondCoat"] = "bond coat", ["perBox"] = "tiles in a box", ["turn"] = "turning", ["flatPercent"] = "flat share",
         ["heightsFrom"] = "where heights count from", ["heightLeft"] = "height at the left", ["heightRight"] = "height at the right",
         ["x"] = "distance from the left", ["y"] = "height", ["levelLine"] = "level line", ["edge"] = "edges", ["side"] = "upright edges",
-        ["halfTile"] = "half tiles", ["aside"] = "how far aside joints stand", ["falls"] = "falls", ["from"] = "beginning", ["to"] = "end", ["least"] = "least joint", ["wanted"] = "wanted joint", ["most"] = "widest joint",
+        ["halfTile"] = "half tiles", ["aside"] = "how far aside joints stand", ["setOut"] = "how far a snapped line may be off", ["perimeter"] = "edge of the bed", ["yield"] = "what a bag makes", ["falls"] = "falls", ["from"] = "beginning", ["to"] = "end", ["least"] = "least joint", ["wanted"] = "wanted joint", ["most"] = "widest joint",
     };
 
     /// <summary>A thing by its kind and its name, which may say the kind already: the hole drain, hole 1.</summary>
@@ -47,6 +47,12 @@ internal static class JobWords
                 break;
             }
 
+            if (key is "flatness")
+            {
+                said.Add(FlatWords.Place(string.Join('.', steps[(i + 1)..])));
+                break;
+            }
+
             if (key is "readings")
             {
                 var rest = string.Join('.', steps[(i + 1)..]);
@@ -62,6 +68,7 @@ internal static class JobWords
             }
 
             if (open >= 0) said.Add(Listed(root, at, key, steps[i][open..]));
+            else if (key is "least" && path.Contains(".falls", StringComparison.Ordinal)) said.Add("thickness at the drain");
             else if (key is "least" && path.StartsWith("trims", StringComparison.Ordinal)) said.Add("shortest piece");
             else said.Add(s_fields.TryGetValue(key, out var field) ? field : key);
         }

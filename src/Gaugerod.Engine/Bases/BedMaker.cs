@@ -15,9 +15,8 @@ internal static class BedMaker
     public static Bed? Make(DrawnFace face, Falls falls, Remarks remarks)
     {
         if (falls.Bed is not { } request || BedDrains.Of(face, falls, remarks) is not { } drains) return null;
-        var (floor, middles) = (BedDrains.Floor(face, drains), drains.Where(drain => drain.From == drain.To).Select(drain => Place.Of(drain.From)));
-        var paths = new WaterPaths(floor, middles, [.. drains.Where(drain => drain.From != drain.To).Select(drain => new Channel(Place.Of(drain.From), Place.Of(drain.To)))]);
-        var surface = new BedSurface(paths, request.Perimeter, request.Fall);
+        var surface = Surface(face, request, drains);
+        var (paths, floor) = (surface.Paths, surface.Paths.Floor);
         if (!BedChecks.Hold(face, falls, paths, surface, remarks)) return null;
         var (area, falling) = (floor.Area, surface.Falls);
         var ways = BedStakes.Ways(face.Outline, paths, surface, remarks.Tape).ToSequence();
@@ -36,6 +35,14 @@ internal static class BedMaker
             Edges = BedEdges.Of(face.Outline, surface).ToSequence(),
             Stakes = stakes.ToSequence(),
         };
+    }
+
+    /// <summary>How high it stands anywhere.</summary>
+    public static BedSurface Surface(DrawnFace face, BedRequest request, IReadOnlyList<FoldLine> drains)
+    {
+        var middles = drains.Where(drain => drain.From == drain.To).Select(drain => Place.Of(drain.From));
+        var channels = drains.Where(drain => drain.From != drain.To).Select(drain => new Channel(Place.Of(drain.From), Place.Of(drain.To)));
+        return new(new WaterPaths(BedDrains.Floor(face, drains), middles, [.. channels]), request.Perimeter, request.Fall);
     }
 
     /// <summary>The nearest step; what all but lies in the middle of two goes up, so that every machine says the same.</summary>

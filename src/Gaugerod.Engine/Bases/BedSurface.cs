@@ -19,6 +19,8 @@ internal sealed class BedSurface
         Catchment = new(paths);
     }
 
+    public WaterPaths Paths => _paths;
+
     public Catchment Catchment { get; }
 
     /// <summary>How high its highest place stands over the drain.</summary>

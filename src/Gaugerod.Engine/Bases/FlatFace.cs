@@ -31,6 +31,9 @@ public sealed record WorstGap(Length Over, Length Hollow, Length Hump, Point Fro
     /// <summary>What is allowed; null where nothing is known for this length.</summary>
     public GapLimit? Limit { get; init; }
 
+    /// <summary>The places from its one end to its other: how far along, and how far from the line between the ends, plus below it for a hollow and over it for a hump.</summary>
+    public Sequence<(Length Along, Length By)> Places { get; init; } = [];
+
     /// <summary>Whether it is within its limit, or has none.</summary>
     public bool IsWithin => Limit is not { } limit || Worst <= limit.Most;
 }
@@ -49,6 +52,18 @@ public sealed record FlatFace(string Face, Sequence<FlatSpot> Spots, Sequence<Wo
 
     /// <summary>What fills it up to the plane through its highest place; null without readings of one plane.</summary>
     public Levelling? ToHighs { get; init; }
+
+    /// <summary>What is filled so that no straightedge, long or short, is out along the readings; null without a limit, where none is out, and where there are too many readings to look at.</summary>
+    public Levelling? ToStraightedges { get; init; }
+
+    /// <summary>By how much each reading is then filled, in their order; none where <see cref="ToStraightedges"/> is null.</summary>
+    public Sequence<Length> Fills { get; init; } = [];
+
+    /// <summary>The face between its readings, as triangles; none without readings of one plane.</summary>
+    public Sequence<Facet> Facets { get; init; } = [];
+
+    /// <summary>Whether it falls to a drain or along folds: no one plane is asked of it, and nothing is judged.</summary>
+    public bool IsFalling { get; init; }
 
     /// <summary>The lengths for which no three readings lie near enough.</summary>
     public Sequence<Length> Untold { get; init; } = [];

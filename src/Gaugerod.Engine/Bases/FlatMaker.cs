@@ -19,21 +19,42 @@ internal static class FlatMaker
     {
         var readings = Readings(read);
         if (!AreOn(face, read, readings, remarks)) return null;
-        var profiles = (read.Grid is { } grid ? Profiles.Of(grid) : []).Concat(Profiles.Of(read.Points)).Concat(read.Laid.Select(Profiles.Of)).ToList();
+        var ofPlane = (read.Grid is { } grid ? Profiles.Of(grid) : []).Concat(Profiles.Of(read.Points)).ToList();
+        var profiles = ofPlane.Concat(read.Laid.Select(Profiles.Of)).ToList();
         var lengths = Lengths(remarks.Tape, limits);
         var gaps = lengths.Select(over => Worst(profiles, over, limits)).ToList();
         var flat = new FlatFace(face.Face.Name, [], gaps.OfType<WorstGap>().ToSequence()) { Untold = lengths.Where((_, i) => gaps[i] is null).ToSequence() };
         if (readings.Count < 3 || Plane(readings) is not { } plane) return flat;
-        var (off, middle) = (readings.ConvertAll(plane.Off), plane);
+        var off = readings.ConvertAll(plane.Off);
         var (high, low) = (off.Max(), off.Min());
-        var triangles = (read.Points.Count == 0 ? ReadSurface.Of(read.Grid!, middle.Off) : ReadSurface.Of([.. readings.Select((reading, i) => new Stand(Place.Of(reading.At), off[i]))])).ToList();
+        var triangles = Triangles(off);
+        var raises = flat.Gaps.All(gap => gap.IsWithin) ? null : Filler.Raises(readings.ConvertAll(reading => Place.Of(reading.At)), [.. off], ofPlane, limits);
         return flat with
         {
+            Fills = (raises ?? []).Select(BedMaker.Of).ToSequence(),
+            ToStraightedges = raises is null ? null : Filled(raises),
             Spots = readings.Select((reading, i) => new FlatSpot(reading.At, reading.Out, BedMaker.Of(off[i]))).ToSequence(),
             Slope = (plane.Right, plane.Up),
+            Facets = triangles.Select(triangle => new Facet(Corner(triangle.A), Corner(triangle.B), Corner(triangle.C))).ToSequence(),
             ToHighs = To(high, 0),
             ToLimit = limits.Count > 0 ? To(high - (double)limits[0].Most.Millimetres, (double)limits[0].Most.Millimetres) : null,
         };
+
+        List<(Stand A, Stand B, Stand C)> Triangles(IReadOnlyList<double> stands)
+        {
+            if (read.Points.Count > 0) return [.. ReadSurface.Of([.. readings.Select((reading, i) => new Stand(Place.Of(reading.At), stands[i]))])];
+            var numbers = readings.Select((reading, i) => (reading.At, i)).ToDictionary(one => one.At, one => one.i);
+            return [.. ReadSurface.Of(read.Grid!, reading => stands[numbers[reading.At]])];
+        }
+
+        // What is filled is as a face that lies so far under its plane.
+        Levelling Filled(double[] raises)
+        {
+            var (area, volume) = ReadSurface.Under(Triangles([.. raises.Select(raise => -raise)]), 0);
+            return new(area, volume, BedMaker.Of(raises.Max()), Length.Zero);
+        }
+
+        static FacetCorner Corner(Stand stand) => new(At(stand.At), BedMaker.Of(stand.Off));
 
         Levelling To(double level, double allowed)
         {
@@ -66,19 +87,25 @@ internal static class FlatMaker
     private static WorstGap? Worst(List<Profile> profiles, Length over, Sequence<GapLimit> limits)
     {
         var length = (double)over.Millimetres;
-        var (hollow, hump) = ((Sag?)null, (Sag?)null);
+        var (hollow, hump) = (((Sag Worst, Profile Along)?)null, ((Sag Worst, Profile Along)?)null);
         foreach (var profile in profiles)
         {
-            if (Straightedge.Worst(profile, length) is { } gap && (hollow is null || gap.By > hollow.Value.By)) hollow = gap;
-            if (Straightedge.Worst(profile with { Out = Array.ConvertAll(profile.Out, height => -height) }, length) is { } rise && (hump is null || rise.By > hump.Value.By)) hump = rise;
+            if (Straightedge.Worst(profile, length) is { } gap && (hollow is null || gap.By > hollow.Value.Worst.By)) hollow = (gap, profile);
+            var turned = profile with { Out = Array.ConvertAll(profile.Out, height => -height) };
+            if (Straightedge.Worst(turned, length) is { } rise && (hump is null || rise.By > hump.Value.Worst.By)) hump = (rise, turned);
         }
 
         if (hollow is not { } down || hump is not { } up) return null;
-        var worse = up.By > down.By ? up : down;
-        return new(over, BedMaker.Of(down.By), BedMaker.Of(up.By), Point(worse.From), Point(worse.To), Point(worse.At)) { Limit = limits.FirstOrDefault(limit => limit.Over == over) };
-
-        static Point Point(Place place) => Nearby.Of((place.X * Length.StepsPerMillimetre, place.Y * Length.StepsPerMillimetre));
+        var (worse, along) = up.Worst.By > down.Worst.By ? up : down;
+        var (first, last) = (Array.IndexOf(along.Places, worse.From), Array.IndexOf(along.Places, worse.To));
+        return new(over, BedMaker.Of(down.Worst.By), BedMaker.Of(up.Worst.By), At(worse.From), At(worse.To), At(worse.At))
+        {
+            Limit = limits.FirstOrDefault(limit => limit.Over == over),
+            Places = Enumerable.Range(first, last - first + 1).Select(i => (BedMaker.Of(along.Along[i] - along.Along[first]), BedMaker.Of(Straightedge.Over(along, first, last, i)))).ToSequence(),
+        };
     }
+
+    private static Point At(Place place) => Nearby.Of((place.X * Length.StepsPerMillimetre, place.Y * Length.StepsPerMillimetre));
 
     private sealed record BestPlane(Place Middle, double Mean, double Right, double Up)
     {

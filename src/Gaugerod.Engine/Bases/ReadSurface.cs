@@ -53,7 +53,7 @@ internal static class ReadSurface
         foreach (var (a, b, c) in triangles)
         {
             whole += Area(a.At, b.At, c.At);
-            var under = Clip([a, b, c], level);
+            var under = Under([a, b, c], level);
             for (var i = 1; i + 1 < under.Count; i++)
             {
                 volume += Area(under[0].At, under[i].At, under[i + 1].At) * (level - ((under[0].Off + under[i].Off + under[i + 1].Off) / 3));
@@ -63,7 +63,8 @@ internal static class ReadSurface
         return (whole, volume);
     }
 
-    private static List<Stand> Clip(Stand[] triangle, double level)
+    /// <summary>What of a triangle lies no higher than a level.</summary>
+    public static List<Stand> Under(Stand[] triangle, double level)
     {
         var under = new List<Stand>();
         for (var i = 0; i < triangle.Length; i++)

@@ -16,7 +16,7 @@ internal readonly record struct Sag(double By, Place From, Place To, Place At);
 internal static class Straightedge
 {
     // Readings are set out by tape: what is half a millimetre beyond its end is still under it.
-    private const double Reach = 0.5;
+    public const double Reach = 0.5;
 
     /// <summary>The widest gap; null where no three readings lie within its length.</summary>
     public static Sag? Worst(Profile profile, double length)
@@ -52,7 +52,7 @@ internal static class Straightedge
     }
 
     /// <summary>How far the straight line between two readings stands over a third.</summary>
-    private static double Over(Profile profile, int from, int to, int at)
+    public static double Over(Profile profile, int from, int to, int at)
     {
         var (along, heights) = (profile.Along, profile.Out);
         return heights[from] + ((heights[to] - heights[from]) * (along[at] - along[from]) / (along[to] - along[from])) - heights[at];

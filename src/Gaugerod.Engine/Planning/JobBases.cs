@@ -2,7 +2,6 @@ using Gaugerod.Engine.Bases;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Rules;
 using Gaugerod.Plane;
-using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Planning;
 
@@ -20,13 +19,11 @@ internal sealed record JobBases(Sequence<Bed> Beds, Sequence<FlatFace> Flat, Seq
         var (beds, flat, faults) = (new List<Bed>(), new List<FlatFace>(), new List<Fault>());
         for (var i = 0; i < job.Faces.Count; i++)
         {
-            var face = job.Faces[i];
             // What is wrong with the face's own shape its run says.
-            if ((face.Falls?.Bed is null && face.Flatness is null) || FaceDrawing.Draw(new(i, face), new(job.Tape)) is not { } drawn) continue;
-            var remarks = new Remarks(job.Tape);
-            if (face.Falls is { } falls && BedMaker.Make(drawn, falls, remarks) is { } bed) beds.Add(bed);
-            if (face.Flatness is { } read && FlatMaker.Make(drawn, read, Limits(job, face, read), remarks) is { } reckoned) flat.Add(reckoned);
-            faults.AddRange(remarks.Faults);
+            if (BaseView.Of(job, i) is not { } view) continue;
+            if (view.Bed is { } bed) beds.Add(bed);
+            if (view.Flat is { } read) flat.Add(read);
+            faults.AddRange(view.Faults);
         }
 
         return new(beds.ToSequence(), flat.ToSequence(), faults.ToSequence());
@@ -36,15 +33,8 @@ internal sealed record JobBases(Sequence<Bed> Beds, Sequence<FlatFace> Flat, Seq
         Beds.SelectMany(bed => BedRules.Findings(bed, job.Tape).Concat(Follows(job, bed)))
             .Concat(Flat.SelectMany(face => FlatnessRules.Findings(face, job.Tape))).Concat(OnBeds);
 
-    private static IEnumerable<RunRequest> RunsOn(Job job, Face face) => job.Runs.Where(run => run.Faces.Any(name =>
+    public static IEnumerable<RunRequest> RunsOn(Job job, Face face) => job.Runs.Where(run => run.Faces.Any(name =>
         string.Equals(name, face.Name, StringComparison.Ordinal) || face.Zones.Any(zone => string.Equals(zone.Name, name, StringComparison.Ordinal))));
-
-    private static Sequence<GapLimit> Limits(Job job, Face face, FlatReadings read)
-    {
-        // The largest tile on it is the hardest to please.
-        var sides = RunsOn(job, face).SelectMany(run => JobRuns.ProductsOf(job, run)).Select(product => Length.Max(product.Width, product.Height)).ToList();
-        return sides.Count == 0 ? [] : GapLimits.Of(sides.Max(), read.IsFloor, job.Tape);
-    }
 
     /// <summary>Whether tile follows a bed that no folds are cut on.</summary>
     private static IEnumerable<Finding> Follows(Job job, Bed bed)

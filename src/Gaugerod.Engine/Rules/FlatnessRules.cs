@@ -21,9 +21,12 @@ internal static class FlatnessRules
             yield return new(gap.IsWithin ? FindingLevel.Note : FindingLevel.Warn, Rule, flat.Face, worst, $"at most {Shown.Fine(limit.Most, tape)} over {over}", Shown.Fine(gap.Worst, tape), limit.Source);
         }
 
-        foreach (var over in flat.Untold)
+        if (flat.IsFalling)
         {
-            yield return new(FindingLevel.Note, Rule, flat.Face, $"No three readings in a line lie within {LengthText.Nearest(over, tape)}: of a straightedge so long they say nothing. Read nearer together.", "", "", Practice);
+            yield return new(
+                FindingLevel.Note, Rule, flat.Face,
+                "It falls, so that no one plane is asked of it, and these readings do not say whether the base or the bed on it was read: nothing is judged. Of the base they say where a bed will be thicker or thinner than reckoned over a level base; keep the heights. Of a bed each plane between two folds is read by itself.",
+                "", "", Practice);
         }
 
         if (flat.ToLimit is { } level && (level.Volume > 0 || level.Grind > Length.Zero) && flat.Gaps.Any(gap => !gap.IsWithin))
@@ -32,6 +35,19 @@ internal static class FlatnessRules
                 FindingLevel.Note, Rule, flat.Face,
                 $"So that no reading is off by more than the limit: fill {Amounts.Volume(level.Volume, tape)}, {Shown.Fine(level.Deepest, tape)} at the deepest, or grind {Shown.Fine(level.Grind, tape)} off the highest. Filled to the plane through the highest place it takes {Amounts.Volume(flat.ToHighs!.Volume, tape)}. Reckoned between the readings: beyond them nothing is known.",
                 "", "", "reckoned; filler and primer as their instructions say. Grinding sets silica dust free: see the caution on dust");
+        }
+
+        if (flat.ToStraightedges is { } even)
+        {
+            yield return new(
+                FindingLevel.Note, Rule, flat.Face,
+                $"So that no straightedge, long or short, shows more than asked along the readings: fill {Amounts.Volume(even.Volume, tape)}, {Shown.Fine(even.Deepest, tape)} at the deepest, feathered out to the next readings. No place could do with less by itself.",
+                "", "", "reckoned; filler and primer as their instructions say");
+        }
+
+        foreach (var over in flat.Untold)
+        {
+            yield return new(FindingLevel.Note, Rule, flat.Face, $"No three readings in a line lie within {LengthText.Nearest(over, tape)}: of a straightedge so long they say nothing. Read nearer together.", "", "", Practice);
         }
     }
 

@@ -78,6 +78,8 @@ internal static class PrepWriter
         json.WriteList("straightedges", flat.Gaps, gap => Write(json, gap));
         Write(json, "toLimit", flat.ToLimit);
         Write(json, "toHighs", flat.ToHighs);
+        Write(json, "toStraightedges", flat.ToStraightedges);
+        json.WriteLengths("fills", flat.Fills);
         json.WriteEndObject();
     }
 

@@ -42,6 +42,12 @@ public enum Fill
     /// <summary>What is left of a tile when its pieces are cut.</summary>
     Offcut,
 
+    /// <summary>What stands out of a face that should be flat.</summary>
+    High,
+
+    /// <summary>What lies back from a face that should be flat.</summary>
+    Low,
+
     /// <summary>The band behind a table's head.</summary>
     Band,
 

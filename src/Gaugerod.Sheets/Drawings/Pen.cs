@@ -21,6 +21,8 @@ internal sealed class Pen
 
     public void Line(Spot from, Spot to, Stroke stroke) => _marks.Add(new Mark.Line([from, to], stroke));
 
+    public void Line(Sequence<Spot> spots, Stroke stroke) => _marks.Add(new Mark.Line(spots, stroke));
+
     /// <summary>Writes on a baseline.</summary>
     public void Text(
         double x, double y, string words, double size, bool bold = false, Anchor anchor = Anchor.Start, double turned = 0, Ink ink = Ink.Body)

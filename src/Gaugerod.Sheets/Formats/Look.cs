@@ -47,6 +47,8 @@ internal static class Look
         Fill.Fixture => new(0xc9, 0xcb, 0xce),
         Fill.Opening => new(0xff, 0xff, 0xff),
         Fill.Offcut => new(0xff, 0xff, 0xff),
+        Fill.High => new(0xec, 0xcd, 0xb4),
+        Fill.Low => new(0xd7, 0xde, 0xe6),
         Fill.Band => new(0xea, 0xea, 0xe8),
         Fill.Paper => new(0xff, 0xff, 0xff),
         Fill.Ink => Graphite,
@@ -63,6 +65,8 @@ internal static class Look
         Fill.Taper => new(135, 1.3),
         Fill.Shaped => new(0, 2.2, Crossed: true),
         Fill.Offcut => new(45, 3.2, Dash: 0.9),
+        Fill.High => new(45, 1.4),
+        Fill.Low => new(0, 1.8, Dash: 0.8),
         _ => null,
     };
 

@@ -23,6 +23,16 @@ internal sealed record Figures(Tape Tape)
 
     public string CutWithUnit(Length length) => LengthText.Down(length, Tape);
 
+    /// <summary>A height or a gap that the tape's own marks would hide: to 1/64 in or 0.1 mm.</summary>
+    public string Fine(Length length) => LengthText.NearestBare(length, Tape.Nearest(length) == length ? Tape : Finest);
+
+    public string FineWithUnit(Length length) => $"{Fine(length)} {Unit}";
+
+    /// <summary>The same with its sign; nothing has none.</summary>
+    public string Signed(Length length) => Finest.Nearest(length) is var near && near == Length.Zero ? "0" : (length.IsNegative ? "\u2212" : "+") + Fine(length.Abs());
+
+    private Tape Finest => new(Tape.Unit, Tape.Unit == LengthUnit.Inch ? Length.FromInches(0, 1, 64) : Length.FromSteps(Length.StepsPerMillimetre / 10));
+
     /// <summary>Whether two lengths are the same mark when they are cut.</summary>
     public bool SameCut(Length one, Length other) => Tape.Down(one) == Tape.Down(other);
 

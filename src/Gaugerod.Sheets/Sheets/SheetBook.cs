@@ -54,17 +54,11 @@ internal sealed class SheetBook(Plan plan)
     }
 
     /// <summary>A flow of blocks that begins on a new sheet and goes on over as many as it takes.</summary>
-    public Flow Flow(string name, string description, int columns = 1, double gap = 8)
-    {
-        return new(Next(), Next);
+    public Flow Flow(string name, string description, int columns = 1, double gap = 8) => new(Next(name, description, columns, gap), () => Next(name, description, columns, gap));
 
-        Columns Next()
-        {
-            var page = Page(name);
-            page.Description = description;
-            return new(page.Pen, page.Content, columns, gap);
-        }
-    }
+    /// <summary>A flow that begins on what a drawing leaves of its sheet, and goes on over new ones.</summary>
+    public Flow FlowBelow(SheetPage page, double top, string description) =>
+        new(new Columns(page.Pen, page.Content with { Y = top, Height = page.Content.Bottom - top }, 1, 8) { IsRest = true }, () => Next(page.Name, description, 1, 8));
 
     /// <summary>Takes back the sheets after the first so many.</summary>
     public void KeepFirst(int count) => _pages.RemoveRange(count, _pages.Count - count);
@@ -74,6 +68,13 @@ internal sealed class SheetBook(Plan plan)
         for (var i = 0; i < _pages.Count; i++) HeadAndFoot(_pages[i], i + 1);
         return _pages.Select((p, i) => new Drawing(
             p.Width, p.Height, $"{plan.Job.Name}: {p.Name}, sheet {Figures.Number(i + 1)} of {Figures.Number(_pages.Count)}", p.Description, p.Pen.Marks)).ToSequence();
+    }
+
+    private Columns Next(string name, string description, int columns, double gap)
+    {
+        var page = Page(name);
+        page.Description = description;
+        return new(page.Pen, page.Content, columns, gap);
     }
 
     private (double Width, double Height) Paper(bool landscape)

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json.Nodes;
 using Gaugerod.Plane.Measure;
 
@@ -11,9 +12,10 @@ internal static class JobUnits
         "edgeJoint", "width", "height", "thickness", "bondCoat", "variation", "warpage", "kerf", "foot", "middle", "top", "left", "right", "levelLine",
         "from", "to", "heightLeft", "heightRight", "bottom", "x", "y", "diameter", "clearance", "edgeClear", "joint", "trim", "cover", "least", "wanted", "most",
         "smallest", "sliver", "size", "point", "corner", "stagger", "fence", "keep", "leastStrip", "length", "outside", "inside", "stop", "return",
+        "curb", "threshold", "step", "gap", "reading", "setOut",
     };
 
-    private static readonly HashSet<string> s_lists = new(StringComparer.Ordinal) { "outline", "range", "lines", "through" };
+    private static readonly HashSet<string> s_lists = new(StringComparer.Ordinal) { "outline", "range", "lines", "through", "heights", "gaps", "at" };
 
     // Of a survey: its fields are called otherwise, and corners may have names that are lengths elsewhere.
     private static readonly HashSet<string> s_surveyed = new(StringComparer.Ordinal) { "is", "within", "at", "tape", "laser", "level", "plumb" };
@@ -31,6 +33,9 @@ internal static class JobUnits
         foreach (var (key, value) in group.ToList())
         {
             if (key is "survey") Survey(value, old, now);
+            // Drains are holes' names, and channels.
+            else if (key is "drains" && value is JsonArray drains) Channels(drains, old, now);
+            else if (value is JsonValue amount && (key is "density" or "yield")) group[key] = Stated(amount, key, old);
             else if (value is JsonValue leaf && s_lengths.Contains(key)) group[key] = Kept(leaf, old, now);
             // Turns to choose among are degrees.
             else if (value is JsonObject inner && key is not "turned") Walk(inner, old, now);
@@ -41,6 +46,16 @@ internal static class JobUnits
             }
         }
     }
+
+    private static void Channels(JsonArray drains, LengthUnit old, LengthUnit now)
+    {
+        foreach (var channel in drains.OfType<JsonArray>()) Places(channel, old, now);
+    }
+
+    // A bare number is in the job's unit.
+    private static JsonNode Stated(JsonValue amount, string key, LengthUnit old) =>
+        double.TryParse(amount.ToString(), NumberStyles.Float, CultureInfo.InvariantCulture, out _)
+            ? amount + (old == LengthUnit.Inch ? (key is "yield" ? " ft3" : " lb/ft3") : key is "yield" ? " l" : " kg/m3") : amount.DeepClone();
 
     private static void Survey(JsonNode? at, LengthUnit old, LengthUnit now)
     {
