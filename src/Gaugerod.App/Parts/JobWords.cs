@@ -9,7 +9,7 @@ internal static class JobWords
 {
     private static readonly Dictionary<string, string> s_things = new(StringComparer.Ordinal)
     {
-        ["products"] = "tile", ["trims"] = "trim", ["faces"] = "wall", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want", ["zones"] = "zone", ["lines"] = "fold", ["drains"] = "drain", ["cut"] = "piece cut already",
+        ["products"] = "tile", ["trims"] = "trim", ["faces"] = "wall", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want", ["zones"] = "zone", ["lines"] = "fold", ["drains"] = "drain", ["beds"] = "bed", ["cut"] = "piece cut already",
     };
 
     private static readonly Dictionary<string, string> s_readings = new(StringComparer.Ordinal)
@@ -24,7 +24,7 @@ internal static class JobWords
     {
         ["edgeJoint"] = "soft joint", ["bondCoat"] = "bond coat", ["perBox"] = "tiles in a box", ["turn"] = "turning", ["flatPercent"] = "flat share",
         ["heightsFrom"] = "where heights count from", ["heightLeft"] = "height at the left", ["heightRight"] = "height at the right",
-        ["x"] = "distance from the left", ["y"] = "height", ["levelLine"] = "level line", ["edge"] = "edges", ["side"] = "upright edges",
+        ["between"] = "line between the corners", ["toward"] = "edge it falls to", ["lowest"] = "lowest place of the bed", ["cuts"] = "what smallest cuts are compared by", ["x"] = "distance from the left", ["y"] = "height", ["levelLine"] = "level line", ["edge"] = "edges", ["side"] = "upright edges",
         ["halfTile"] = "half tiles", ["aside"] = "how far aside joints stand", ["setOut"] = "how far a snapped line may be off", ["perimeter"] = "edge of the bed", ["yield"] = "what a bag makes", ["falls"] = "falls", ["from"] = "beginning", ["to"] = "end", ["least"] = "least joint", ["wanted"] = "wanted joint", ["most"] = "widest joint",
     };
 
@@ -56,7 +56,7 @@ internal static class JobWords
             if (key is "readings")
             {
                 var rest = string.Join('.', steps[(i + 1)..]);
-                said.Add(s_readings.TryGetValue(rest, out var reading) ? reading : rest.Length == 0 ? "readings" : rest);
+                said.Add(s_readings.TryGetValue(rest, out var reading) ? reading : rest.StartsWith("levelLine.between", StringComparison.Ordinal) ? "level line between the corners" : rest.Length == 0 ? "readings" : rest);
                 break;
             }
 

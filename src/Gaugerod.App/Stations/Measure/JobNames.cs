@@ -25,6 +25,7 @@ internal static partial class JobNames
 
     public static void Face(JsonObject root, string old, string name)
     {
+        Floor(root, old, name);
         foreach (var run in Runs(root))
         {
             Put(run, "through", old, name);
@@ -51,6 +52,7 @@ internal static partial class JobNames
     public static void OnFace(JsonObject root, string face, string old, string name)
     {
         if (Named(root, face)?["falls"] is JsonObject falls) Drain(falls, old, name);
+        BedEdge(root, face, old, name);
         foreach (var part in PartsOn(root, face))
         {
             Put(part, "opening", old, name);
@@ -63,6 +65,7 @@ internal static partial class JobNames
     /// <summary>Takes a face out of the runs, and the wants that speak of it.</summary>
     public static void ForgetFace(JsonObject root, string face)
     {
+        Floor(root, face, null);
         foreach (var run in Runs(root))
         {
             if (Is(run["through"], face)) run.Remove("through");
@@ -88,6 +91,7 @@ internal static partial class JobNames
             if (falls.Count == 0) whole.Remove("falls");
         }
 
+        BedEdge(root, face, name, null);
         var parts = PartsOn(root, face).ToHashSet();
         foreach (var run in Runs(root))
         {

@@ -12,10 +12,10 @@ internal static class JobUnits
         "edgeJoint", "width", "height", "thickness", "bondCoat", "variation", "warpage", "kerf", "foot", "middle", "top", "left", "right", "levelLine",
         "from", "to", "heightLeft", "heightRight", "bottom", "x", "y", "diameter", "clearance", "edgeClear", "joint", "trim", "cover", "least", "wanted", "most",
         "smallest", "sliver", "size", "point", "corner", "stagger", "fence", "keep", "leastStrip", "length", "outside", "inside", "stop", "return",
-        "curb", "threshold", "step", "gap", "reading", "setOut",
+        "curb", "threshold", "step", "gap", "reading", "setOut", "lowest", "aside",
     };
 
-    private static readonly HashSet<string> s_lists = new(StringComparer.Ordinal) { "outline", "range", "lines", "through", "heights", "gaps", "at" };
+    private static readonly HashSet<string> s_lists = new(StringComparer.Ordinal) { "outline", "range", "lines", "through", "heights", "gaps", "at", "between" };
 
     // Of a survey: its fields are called otherwise, and corners may have names that are lengths elsewhere.
     private static readonly HashSet<string> s_surveyed = new(StringComparer.Ordinal) { "is", "within", "at", "tape", "laser", "level", "plumb" };
@@ -35,6 +35,8 @@ internal static class JobUnits
             if (key is "survey") Survey(value, old, now);
             // Drains are holes' names, and channels.
             else if (key is "drains" && value is JsonArray drains) Channels(drains, old, now);
+            // From which course something is set is a number.
+            else if (key is "from" && group.ContainsKey("courses")) continue;
             else if (value is JsonValue amount && (key is "density" or "yield")) group[key] = Stated(amount, key, old);
             else if (value is JsonValue leaf && s_lengths.Contains(key)) group[key] = Kept(leaf, old, now);
             // Turns to choose among are degrees.

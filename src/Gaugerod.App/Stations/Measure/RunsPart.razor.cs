@@ -9,6 +9,7 @@ namespace Gaugerod.App.Stations.Measure;
 /// <summary>The runs: which faces are tiled as one, with which tile, bond and joint.</summary>
 public sealed partial class RunsPart : ComponentBase
 {
+    private static readonly Dictionary<string, string> s_cuts = new(StringComparer.Ordinal) { ["as planned"] = "as they are planned", ["at worst"] = "at their worst, everything off at once" };
     private static readonly Dictionary<string, string> s_corners = new(StringComparer.Ordinal) { ["wrap"] = "wraps round", ["restart"] = "begins anew on each" };
 
     private static readonly string[] s_groups = ["bond", "joint", "limits", "place"];

@@ -78,11 +78,21 @@ internal static class SurveyParts
     public static void Rename(JsonObject root, string face, string old, string name)
     {
         foreach (var one in Using(root, face)) Put(one, old, name, naming: false);
+        foreach (var hole in AtSpot(root, face, old)) hole["spot"] = name;
     }
 
-    /// <summary>Takes out the readings that name a corner or a spot which is gone.</summary>
+    private static IEnumerable<JsonObject> AtSpot(JsonObject root, string face, string name) =>
+        JobLists.List(root, face + ".holes").OfType<JsonObject>().Where(hole => hole["spot"] is JsonValue spot && string.Equals(spot.ToString(), name, StringComparison.Ordinal));
+
+    /// <summary>Takes out the readings that name a corner or a spot which is gone; a hole that stood there is to be placed anew.</summary>
     public static void Forget(JsonObject root, string face, string name)
     {
+        foreach (var hole in AtSpot(root, face, name))
+        {
+            hole.Remove("spot");
+            (hole["x"], hole["y"]) = ("", "");
+        }
+
         foreach (var list in new[] { "readings", "comesOff" })
         {
             var all = JobLists.List(root, $"{face}.survey.{list}");

@@ -103,6 +103,16 @@ public sealed partial class ThingsEditor : ComponentBase
         JobPath.Set(root, path + ".heightRight", on ? height.DeepClone() : null);
     });
 
+    private IReadOnlyList<string> Spots => SurveyParts.Spots(Desk.Root, FacePath);
+
+    // What the survey settles is not typed as well.
+    private void AtSpot(string path, string? spot) => Desk.Change($"place of {FieldId.Text(Desk, path + ".name")}", root =>
+    {
+        JobPath.Set(root, path + ".spot", spot is null ? null : JsonValue.Create(spot));
+        foreach (var field in new[] { ".x", ".y" }) JobPath.Set(root, path + field, spot is null ? JsonValue.Create("") : null);
+        if (spot is not null) JobPath.Set(root, path + ".heightsFrom", null);
+    });
+
     private string? Rename(int at, string name)
     {
         if (JobNames.Refusal(JobLists.List(Desk.Root, All), at, name, Thing) is { } why) return why;
