@@ -18,6 +18,9 @@ public sealed record Bed(string Face, BedRequest Request, Sequence<FoldLine> Dra
     /// <summary>What a cubic metre of bed weighs where nothing else is said, in kg: 144 lb in a cubic foot, 12 lb in a square foot and inch (an answer of the Tile Council's experts, November 2021, gives 15 lb at 1 1/4 in).</summary>
     public const double UsualDensity = 144 * 0.45359237 / 0.028316846592;
 
+    /// <summary>What its heights count from, in words: its drain, or the edge that all of it falls to.</summary>
+    public string Low => $"the {Request.Toward ?? "drain"}";
+
     /// <summary>How thick it is where it is thinnest, at the drain.</summary>
     public Length Least => Request.Least;
 

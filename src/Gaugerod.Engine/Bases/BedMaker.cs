@@ -20,7 +20,7 @@ internal static class BedMaker
         if (!BedChecks.Hold(face, falls, paths, surface, remarks)) return null;
         var (area, falling) = (floor.Area, surface.Falls);
         var ways = BedStakes.Ways(face.Outline, paths, surface, remarks.Tape).ToSequence();
-        var stakes = BedStakes.Of(face.Outline, drains, ways, remarks.Tape).Select(stake =>
+        var stakes = BedStakes.Of(face.Outline, request.Toward is null ? drains : [], ways, remarks.Tape).Select(stake =>
         {
             var over = Of(surface.At(Place.Of(stake.Place)));
             return new Stake(stake.On, stake.Along, stake.Place, over, request.Least + over);

@@ -36,7 +36,7 @@ public static class BaseDrawings
         ArgumentNullException.ThrowIfNull(job);
         if (view.Bed is not { } bed) return null;
         var figures = new Figures(job.Tape);
-        return Around(view.Outline, 2, $"Bed of {bed.Face}", $"Over the drain at each stake, in {figures.Units}, before any tile, and how steeply it falls along each line.", (pen, map) => BedPicture.Plan(pen, bed, view.Outline, view.Openings, map, figures));
+        return Around(view.Outline, 2, $"Bed of {bed.Face}", $"Over {bed.Low} at each stake, in {figures.Units}, before any tile, and how steeply it falls along each line.", (pen, map) => BedPicture.Plan(pen, bed, view.Outline, view.Openings, map, figures));
     }
 
     /// <summary>A section along the shortest and the longest way to the drain; null without a bed.</summary>
@@ -49,7 +49,7 @@ public static class BaseDrawings
         if (view.Bed is not { } bed) return null;
         var (figures, pen) = (new Figures(job.Tape), new Pen());
         BedPicture.Cut(pen, bed, figures, new(12, 0, Wide - 26, 40));
-        return new(Wide, 40, $"Section of the bed of {bed.Face}", $"{BedPicture.CutTitle}: {figures.NearWithUnit(bed.Least)} thick at the drain, {figures.NearWithUnit(bed.Greatest)} at the most.", pen.Marks);
+        return new(Wide, 40, $"Section of the bed of {bed.Face}", $"{BedPicture.CutTitle(bed)}: {figures.NearWithUnit(bed.Least)} thick at {bed.Low}, {figures.NearWithUnit(bed.Greatest)} at the most.", pen.Marks);
     }
 
     private static Drawing Around(Ring outline, int from, string title, string description, Action<Pen, FaceMap> draw)

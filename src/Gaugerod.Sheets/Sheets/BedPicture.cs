@@ -1,6 +1,7 @@
 using System.Globalization;
 using Gaugerod.Engine.Bases;
 using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 using Gaugerod.Sheets.Drawings;
 
@@ -9,8 +10,6 @@ namespace Gaugerod.Sheets.Sheets;
 /// <summary>A bed that falls, from above and cut through.</summary>
 internal static class BedPicture
 {
-    public const string CutTitle = "Section along the shortest and the longest way to the drain, heights enlarged";
-
     private const double Size = 8;
 
     // So far out along a way its fall may be said.
@@ -63,20 +62,28 @@ internal static class BedPicture
         }
     }
 
-    /// <summary>The longest way to the drain, and on its other side the shortest, heights enlarged.</summary>
+    /// <summary>What the section shows.</summary>
+    public static string CutTitle(Bed bed) => $"Section along the {(bed.Request.Toward is null ? "shortest and the longest way" : "longest way")} to {bed.Low}, heights enlarged";
+
+    /// <summary>The longest way to the drain, and on its other side the shortest, heights enlarged; of what falls to an edge the one way.</summary>
     public static void Cut(Pen pen, Bed bed, Figures figures, Frame frame)
     {
         const double Highest = 20;
-        var along = frame.Width / (double)(bed.Nearest + bed.Farthest).Millimetres;
+        var nearest = bed.Request.Toward is null ? bed.Nearest : Length.Zero;
+        var along = frame.Width / (double)(nearest + bed.Farthest).Millimetres;
         var up = Highest / Math.Max(1e-6, (double)bed.Greatest.Millimetres);
-        var (foot, drain) = (frame.Bottom - 9, frame.X + (along * (double)bed.Nearest.Millimetres));
+        var (foot, drain) = (frame.Bottom - 9, frame.X + (along * (double)nearest.Millimetres));
         var (near, least, most) = (up * (double)(bed.Least + bed.OverNearest).Millimetres, up * (double)bed.Least.Millimetres, up * (double)bed.Greatest.Millimetres);
-        Spot[] ring = [new(frame.X, foot), new(frame.Right, foot), new(frame.Right, foot - most), new(drain, foot - least), new(frame.X, foot - near)];
+        Spot[] ring = [new(frame.X, foot), new(frame.Right, foot), new(frame.Right, foot - most), new(drain, foot - least), .. nearest > Length.Zero ? [new Spot(frame.X, foot - near)] : Array.Empty<Spot>()];
         pen.Area(ring.ToSequence(), Fill.Wall, Stroke.Outline, "bed");
         pen.Line(drain, foot, drain, foot - Math.Max(least, 3), Stroke.Bar);
-        Measures.Level(pen, frame.X, drain, foot + 5.5, figures.Near(bed.Nearest), Measures.Spill.Before);
+        if (nearest > Length.Zero)
+        {
+            Measures.Level(pen, frame.X, drain, foot + 5.5, figures.Near(nearest), Measures.Spill.Before);
+            Measures.Upright(pen, frame.X - 4, foot - near, foot, figures.Near(bed.Least + bed.OverNearest));
+        }
+
         Measures.Level(pen, drain, frame.Right, foot + 5.5, figures.Near(bed.Farthest));
-        Measures.Upright(pen, frame.X - 4, foot - near, foot, figures.Near(bed.Least + bed.OverNearest));
         Measures.Upright(pen, frame.Right + 6, foot - most, foot, figures.Near(bed.Greatest));
         pen.TextAround(new(drain, foot - Math.Max(least, 3) - 3), figures.Near(bed.Least), Size, onPaper: true);
     }
