@@ -55,6 +55,14 @@ public sealed class SearchAgainstSweepTests(ITestOutputHelper output)
                 Assert.True(room.AgainstSweep() <= 0, room.ToString());
                 Assert.NotEqual(ProofKind.None, room.Found.Proof.Kind);
                 Assert.True(room.Found.Proof.Bound >= room.Found.Best.Score.AtWorst && room.Found.Proof.Bound <= Length.Max(run.Product.Width, run.Product.Height));
+                if (room.Found.Proof.Kind == ProofKind.Exact)
+                {
+                    // "No better place exists" speaks of the tiles to buy as well.
+                    room.SweepWherePiecesShare();
+                    Assert.True(room.AgainstSweep() <= 0, room.ToString());
+                    if (room.AgainstSweep() == 0) Assert.True(room.Found.Best.Score.Tiles <= room.TilesOfTies().Min(), room.ToString());
+                }
+
                 lock (gate) other += plain.Found.Best.Score.SmallestCut > room.Found.Best.Score.SmallestCut ? 1 : 0;
             },
             Cases.IsLong ? 200 : 50);
