@@ -13,8 +13,7 @@ public sealed class BondsTests(Rig rig)
     private const string Outlines = "of => [...document.querySelectorAll(of)].reduce((sum, path) => sum + (path.getAttribute('d')?.match(/z/g) ?? []).length, 0)";
 
     [Theory]
-    [InlineData(true)]
-    [InlineData(false)]
+    [ClassData(typeof(Screens))]
     public async Task A_herringbone_slides_under_the_hand_and_rests_where_it_was_let_go(bool phone)
     {
         await using var device = await rig.DeviceAsync(phone);

@@ -58,8 +58,7 @@ public sealed class CutListTests(Rig rig)
     }
 
     [Theory]
-    [InlineData(true)]
-    [InlineData(false)]
+    [ClassData(typeof(Screens))]
     public async Task A_long_list_lies_folded_but_for_its_first_settings_and_one_is_gone_to_by_its_number(bool phone)
     {
         await using var device = await rig.DeviceAsync(phone);

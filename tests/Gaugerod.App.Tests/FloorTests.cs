@@ -70,8 +70,7 @@ public sealed class FloorTests(Rig rig)
     }
 
     [Theory]
-    [InlineData(true)]
-    [InlineData(false)]
+    [ClassData(typeof(Screens))]
     public async Task Readings_are_typed_row_by_row_and_their_map_stands_beside_them(bool phone)
     {
         await using var device = await rig.DeviceAsync(phone);

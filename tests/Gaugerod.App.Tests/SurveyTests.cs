@@ -22,8 +22,7 @@ public sealed class SurveyTests(Rig rig)
     private static readonly (string Reading, string Is)[] s_room = [("A to B", "4000"), ("B to C", "3000"), ("C to D", "4000"), ("D to A", "3000"), ("A to C", "5000"), ("B to D", "5000")];
 
     [Theory]
-    [InlineData(true)]
-    [InlineData(false)]
+    [ClassData(typeof(Screens))]
     public async Task An_L_is_begun_and_read_and_the_reading_that_does_not_fit_is_named_where_it_is_and_mended(bool phone)
     {
         await using var device = await rig.DeviceAsync(phone);

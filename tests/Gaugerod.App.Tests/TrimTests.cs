@@ -11,8 +11,7 @@ namespace Gaugerod.App.Tests;
 public sealed class TrimTests(Rig rig)
 {
     [Theory]
-    [InlineData(true)]
-    [InlineData(false)]
+    [ClassData(typeof(Screens))]
     public async Task A_trim_is_made_beside_the_tiles_named_at_an_edge_and_ticked_off_in_cuts(bool phone)
     {
         await using var device = await rig.DeviceAsync(phone);

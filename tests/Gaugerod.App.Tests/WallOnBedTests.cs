@@ -59,7 +59,7 @@ public sealed class WallOnBedTests(Rig rig)
             """.Trim(), "\"levelLine\": 0 }],", StringComparison.Ordinal));
         await page.GetByRole(AriaRole.Group, new() { Name = "Walls" }).GetByRole(AriaRole.Button, new() { Name = "floor" }).ClickAsync();
         await page.Locator("summary", new() { HasText = "Bed under it" }).ClickAsync();
-        await Button(page, "+ Bed that falls to an edge").ClickAsync();
+        await Button(page, "+ Falls to an edge").ClickAsync();
         await page.GetByLabel("Thick along its lower edge").FillAsync("0");
         await page.GetByLabel("All of it falls to its edge").SelectOptionAsync("west");
         // 900 at 1 in 48: 18.75 at the far edge, half of it over 1.35 square metres: 12.7 litres.
