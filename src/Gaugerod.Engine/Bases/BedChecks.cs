@@ -9,6 +9,9 @@ internal static class BedChecks
     // What of a floor may be hidden by a hair only.
     private const double Whole = 1e-6;
 
+    // A drain that stands so near, in millimetres, touches.
+    private const double Clear = 0.4;
+
     public static bool Hold(DrawnFace face, Falls falls, WaterPaths paths, BedSurface surface, Remarks remarks)
     {
         var (before, bed, path) = (remarks.Faults.Count, falls.Bed!, face.Path + ".falls");
@@ -19,7 +22,14 @@ internal static class BedChecks
             return false;
         }
 
-        if (bed.Curb is { } curb && Highest(face, surface, _ => true) is var (rise, wall) && curb <= rise) TooLow("curb", curb, rise, wall);
+        if (bed.Perimeter == Perimeter.Level && surface.Catchment.Nearest is { Length: < Clear, Side: var side })
+        {
+            var wall = side >= 0 && side < face.Outline.Sides.Count ? $"the edge \"{face.Outline.Sides[side].Name}\"" : "what stands on the floor";
+            remarks.Faults.Add(Unlevel(path, $"a level edge, and a drain that meets {wall}", "a level edge where every drain stands clear of it: where both meet, nothing is left to fall"));
+            return false;
+        }
+
+        if (bed.Curb is { } curb && Highest(face, surface, _ => true) is var (rise, highest) && curb <= rise) TooLow("curb", curb, rise, highest);
         if (bed.Threshold is { } threshold)
         {
             if (!face.Outline.Sides.Any(IsThreshold))
@@ -63,10 +73,11 @@ internal static class BedChecks
         var points = face.Outline.Ring.Points;
         var corner = Enumerable.Range(0, points.Count).Where(i => double.IsInfinity(paths.FromDrain(Place.Of(points[i])).Length)).Select(i => (int?)i).FirstOrDefault();
         var what = corner is { } hidden ? $"the corner of \"{face.Outline.Sides[(hidden + points.Count - 1) % points.Count].Name}\" and \"{face.Outline.Sides[hidden].Name}\" at {DrainChecks.Say(points[hidden], remarks)}" : "part of the floor";
-        remarks.Faults.Add(new(
-            path + ".perimeter", $"a level edge, and {what} that no drain sees", "a level edge where a drain sees all that falls to it: behind a corner nothing is left to fall", "\"constant\", a bed that falls alike round the corner")
-        {
-            Mends = [Mend.Of(path + ".perimeter", "constant")],
-        });
+        remarks.Faults.Add(Unlevel(path, $"a level edge, and {what} that no drain sees", "a level edge where a drain sees all that falls to it: behind a corner nothing is left to fall"));
     }
+
+    private static Fault Unlevel(string path, string found, string expected) => new(path + ".perimeter", found, expected, "\"constant\", a bed that falls alike along the way of the water")
+    {
+        Mends = [Mend.Of(path + ".perimeter", "constant")],
+    };
 }

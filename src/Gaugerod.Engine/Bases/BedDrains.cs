@@ -28,7 +28,7 @@ internal static class BedDrains
             var line = drain.Hole is { } hole ? new FoldLine(At(face, hole), At(face, hole)) : drain.Line!;
             if (drain.Hole is not null) CheckRound(face, drain.Hole, line.From, path, remarks);
             else CheckChannel(face, line, path, remarks);
-            if (found.FindIndex(other => Nearby.Off(other.From, other.To, line.From) < Near || Nearby.Off(other.From, other.To, line.To) < Near) is var same && same >= 0)
+            if (found.FindIndex(other => Touch(other, line)) is var same && same >= 0)
             {
                 remarks.Refuse(path, $"a drain where drain {(same + 1).ToString(CultureInfo.InvariantCulture)} is", "drains that do not touch", "leave it out");
             }
@@ -58,6 +58,9 @@ internal static class BedDrains
 
     private static readonly double Near = Length.FromMillimetres(1).Steps;
 
+    private static bool Touch(FoldLine one, FoldLine other) => Segments.Meet(one.From, one.To, other.From, other.To)
+        || new[] { Nearby.Off(one.From, one.To, other.From), Nearby.Off(one.From, one.To, other.To), Nearby.Off(other.From, other.To, one.From), Nearby.Off(other.From, other.To, one.To) }.Min() < Near;
+
     private static bool Covers(Ring ring, FoldLine drain) => RingChecks.Locate(ring, drain.From) != Whereabouts.Outside && RingChecks.Locate(ring, drain.To) != Whereabouts.Outside;
 
     private static Point At(DrawnFace face, string hole) => face.Face.Holes.First(one => string.Equals(one.Name, hole, StringComparison.Ordinal)).Centre;
@@ -69,9 +72,26 @@ internal static class BedDrains
         if (IsOn(face, place)) return;
         var (off, side) = Nearby.Off(face.Outline.Ring, place);
         var beyond = face.Outline.Sides[side].Name;
+        var far = Grid.Nearest(off) == Length.Zero ? $"on the edge \"{beyond}\" itself" : $"{LengthText.Finer(Grid.Nearest(off), remarks.Tape)} off the floor \"{face.Face.Name}\", beyond its edge \"{beyond}\"";
         remarks.Refuse(
-            path, $"\"{name}\" at {DrainChecks.Say(place, remarks)}, {LengthText.Finer(Grid.Nearest(off), remarks.Tape)} off the floor \"{face.Face.Name}\", beyond its edge \"{beyond}\"",
-            "a drain on the floor that falls to it", $"{DrainChecks.Say(Inside(face, side, place), remarks)}, at that edge");
+            path, $"\"{name}\" at {DrainChecks.Say(place, remarks)}, {far}",
+            "a drain on the floor that falls to it", Beside(face, name, Inside(face, side, place), remarks.Tape) is { } near ? $"{DrainChecks.Say(near, remarks)}, beside that edge" : null);
+    }
+
+    /// <summary>A place on the floor beside one on its edge, to the mark of the tape: with the drain's rim on the floor if there is room.</summary>
+    private static Point? Beside(DrawnFace face, string name, Point edge, Tape tape)
+    {
+        const int Ways = 16;
+        var rim = face.Face.Holes.First(one => string.Equals(one.Name, name, StringComparison.Ordinal)).Diameter.Steps / 2.0;
+        foreach (var clear in new[] { rim, 0 })
+        {
+            var near = Enumerable.Range(0, Ways).Select(k => Place.Towards(2 * Math.PI * k / Ways) * (clear + (2 * tape.Mark.Steps)))
+                .Select(aside => Nearby.Of((edge.X.Steps + aside.X, edge.Y.Steps + aside.Y))).Select(place => new Point(tape.Nearest(place.X), tape.Nearest(place.Y)))
+                .Where(place => IsOn(face, place)).Select(place => (Off: Nearby.Off(face.Outline.Ring, place).Distance, place)).ToList();
+            if (near.Count > 0 && near.MaxBy(one => one.Off) is var best && best.Off >= clear) return best.place;
+        }
+
+        return null;
     }
 
     private static void CheckChannel(DrawnFace face, FoldLine line, string path, Remarks remarks)

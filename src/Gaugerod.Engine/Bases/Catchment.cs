@@ -110,6 +110,8 @@ internal sealed class Catchment
             while (other - same > Near * (to - from))
             {
                 var between = (same + other) / 2;
+                // Nothing is left between two numbers that are next to each other.
+                if (between <= same || between >= other) break;
                 if (By(bundle, between) == first) same = between;
                 else other = between;
             }

@@ -8,6 +8,9 @@ internal static class Profiles
     // Places are marked out by tape and chalk: so many millimetres off a line are on it.
     private const double OnLine = 10;
 
+    // And what stands no further along it than this from the one before is beside that one.
+    private const double Apart = 1;
+
     /// <summary>The rows, the columns and the diagonals of a grid, of three readings or more.</summary>
     public static IEnumerable<Profile> Of(FlatGrid grid)
     {
@@ -39,8 +42,19 @@ internal static class Profiles
             for (var j = i + 1; j < places.Length; j++)
             {
                 var (from, way, length) = (places[i], (places[j] - places[i]).Unit, places[i].To(places[j]));
-                var between = Enumerable.Range(0, places.Length).Where(k => k != i && k != j && Math.Abs((places[k] - from).Across(way)) <= OnLine && (places[k] - from).Along(way) is var at && at > 1 && at < length - 1).ToList();
-                if (between.Count > 0) yield return Line([readings[i], .. between.OrderBy(k => (places[k] - from).Along(way)).Select(k => readings[k]), readings[j]]);
+                var between = Enumerable.Range(0, places.Length).Where(k => k != i && k != j && Math.Abs((places[k] - from).Across(way)) <= OnLine).Select(k => (At: (places[k] - from).Along(way), Reading: readings[k]))
+                    .Where(one => one.At > Apart && one.At < length - Apart).OrderBy(one => one.At).ToList();
+                if (between.Count == 0) continue;
+                // Of readings side by side a straightedge meets one: the highest of each, and on a line of its own the lowest.
+                var beside = Beside(between);
+                yield return Through(beside.Select(one => one.MaxBy(reading => reading.Reading.Out)));
+                if (beside.Count < between.Count) yield return Through(beside.Select(one => one.MinBy(reading => reading.Reading.Out)));
+
+                Profile Through(IEnumerable<(double At, FlatReading Reading)> some)
+                {
+                    List<(double At, FlatReading Reading)> line = [(0, readings[i]), .. some, (length, readings[j])];
+                    return new([.. line.Select(one => Place.Of(one.Reading.At))], [.. line.Select(one => one.At)], [.. line.Select(one => (double)one.Reading.Out.Millimetres)]);
+                }
             }
         }
     }
@@ -55,6 +69,18 @@ internal static class Profiles
 
     /// <summary>The reading at a crossing.</summary>
     public static FlatReading At(FlatGrid grid, int column, int row) => new(new(grid.From.X + (grid.Right * column), grid.From.Y + (grid.Up * row)), grid.Rows[row][column]);
+
+    private static List<List<(double At, FlatReading Reading)>> Beside(List<(double At, FlatReading Reading)> line)
+    {
+        var groups = new List<List<(double At, FlatReading Reading)>>();
+        foreach (var one in line)
+        {
+            if (groups.Count == 0 || one.At - groups[^1][0].At > Apart) groups.Add([]);
+            groups[^1].Add(one);
+        }
+
+        return groups;
+    }
 
     private static Profile Line(IReadOnlyList<FlatReading> line)
     {

@@ -18,10 +18,9 @@ internal sealed class WaterPaths
         foreach (var drain in drains) _outlets.Add(new(drain, 0, 0, 2 * Math.PI, true));
         foreach (var channel in channels)
         {
-            // Beside it water runs into the channel; only past its ends it runs to them.
-            var left = channel.Way.Left.Angle;
-            _outlets.Add(new(channel.From, 0, left, Math.PI, true));
-            _outlets.Add(new(channel.To, 0, left + Math.PI, Math.PI, true));
+            var (left, onLeft) = (channel.Way.Left.Angle, channel.Way.Left);
+            _outlets.Add(Past(channel.From, channel.Way, left, onLeft));
+            _outlets.Add(Past(channel.To, channel.Way * -1, left + Math.PI, onLeft * -1));
         }
 
         var open = Enumerable.Range(0, floor.Corners.Count).Where(floor.IsPassed).ToList();
@@ -41,6 +40,19 @@ internal sealed class WaterPaths
                 if (through < nearest[i].Length && floor.Sees(at, floor.Corners[open[i]])) nearest[i] = (through, at);
             }
         }
+    }
+
+    /// <summary>
+    /// What runs to the end of a channel: beside it water runs into the channel, and only past its end it runs to that. Where the channel lies
+    /// along a wall the floor may go round its end to what is behind that wall.
+    /// </summary>
+    private Outlet Past(Place end, Place inward, double from, Place first)
+    {
+        const double In = 0.5, Aside = 0.01;
+        var (before, after) = (Behind(first), Behind(first * -1));
+        return new(end, 0, from - before, Math.PI + before + after, true);
+
+        double Behind(Place aside) => Floor.Holds(end + (inward * In) + (aside * Aside)) ? 0 : (Math.PI / 2) - (Aside / In);
     }
 
     public OpenFloor Floor { get; }

@@ -85,7 +85,7 @@ internal static class WallsOnBeds
     private static Fault NoSuch(string path, string found, string expected, IReadOnlyList<string> known) => new(
         path, $"\"{found}\"", known.Count == 0 ? $"{expected}, of which there is none" : $"{expected}: {string.Join(", ", known.Select(name => $"\"{name}\""))}", known.Count == 1 ? $"\"{known[0]}\"" : null)
     {
-        Mends = known.Count == 1 ? [new(path, known[0])] : [],
+        Mends = known.Count == 1 ? [Mend.Of(path, known[0])] : [],
     };
 
     private static bool IsFixture(Face face, string side) => face.Shape is FaceShape.Read read && read.Fixtures.Any(fixture => string.Equals(fixture.Name, side, StringComparison.Ordinal));

@@ -18,7 +18,7 @@ internal static class BedRules
     internal static IEnumerable<Finding> Findings(Bed bed, Tape tape)
     {
         var (face, request) = (bed.Face, bed.Request);
-        var bags = bed.Bags is { } count ? string.Create(CultureInfo.InvariantCulture, $", {count} bags{(request.Bag!.Name is { } name ? $" of {name}" : "")} at {Amounts.Volume(request.Bag.Litres * 1e6, tape)} each, with nothing for waste") : "";
+        var bags = bed.Bags is { } count ? string.Create(CultureInfo.InvariantCulture, $", {count} {(count == 1 ? "bag" : "bags")}{(request.Bag!.Name is { } name ? $" of {name}" : "")} at {Amounts.Volume(request.Bag.Litres * 1e6, tape)} each, with nothing for waste") : "";
         yield return new(
             FindingLevel.Note, Rule, face,
             $"The bed takes {Amounts.Volume(bed.Volume, tape)}{bags}, and weighs about {Amounts.Weight(bed.Kilograms, tape)}. It is {Shown.Fine(bed.Least, tape)} thick at {bed.Low} and {Shown.Fine(bed.Greatest, tape)} at the most, over a level base. Whether the floor carries that is for whoever answers for the structure.",

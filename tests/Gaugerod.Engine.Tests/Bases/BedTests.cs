@@ -2,6 +2,7 @@ using Gaugerod.Engine.Bases;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Rules;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
 using static Gaugerod.Engine.Tests.Bases.Beds;
 using static Gaugerod.Engine.Tests.Surveys.Sketch;
 
@@ -143,5 +144,54 @@ public sealed class BedTests
         var mean = (Math.Sqrt(2) + Math.Log(1 + Math.Sqrt(2))) / 6 * 1000 / 48;
         Assert.Equal(20 + mean, constant.Volume / constant.Area, 0.02);
         Assert.Equal(20 + (2 * Math.Sqrt(0.5) * 1000 / 48 / 3), level.Volume / level.Area, 0.03);
+    }
+
+    [Fact]
+    public void A_level_edge_that_a_channel_runs_up_to_is_refused_and_a_constant_fall_is_offered()
+    {
+        var fault = Refused(Floor([(0, 0), (1200, 0), (1200, 800), (0, 800)], (300, 400), new(Mm(30)) { Perimeter = Perimeter.Level, Drains = [new("drain", null), new(null, new(At(1200, 800), At(900, 500)))] }));
+        Assert.Equal("faces[0].falls.perimeter", fault.Path);
+        Assert.Equal("\"constant\"", Assert.Single(fault.Mends).Value);
+    }
+
+    [Theory]
+    [InlineData(1300, 400)]
+    [InlineData(1200, 400)]
+    [InlineData(1250, 850)]
+    public void A_drain_beyond_its_floor_is_offered_a_place_that_the_floor_has(long x, long y)
+    {
+        var fault = Refused(Floor([(0, 0), (1200, 0), (1200, 800), (0, 800)], (x, y), new(Mm(30)) { Perimeter = Perimeter.Constant }));
+        var near = fault.Nearest![1..fault.Nearest!.IndexOf(']', StringComparison.Ordinal)].Replace(" mm", "", StringComparison.Ordinal).Split(", ").Select(long.Parse).ToList();
+        Make(Floor([(0, 0), (1200, 0), (1200, 800), (0, 800)], (near[0], near[1]), new(Mm(30)) { Perimeter = Perimeter.Constant }), Tape.Millimetres);
+    }
+
+    [Fact]
+    public void Channels_that_meet_are_one_drain_too_many_wherever_they_meet()
+    {
+        foreach (var (from, to) in (IReadOnlyList<(Point, Point)>)[(At(600, 100), At(600, 700)), (At(500, 400), At(700, 100)), (At(900, 100), At(900, 700))])
+        {
+            var fault = Refused(Floor([(0, 0), (1200, 0), (1200, 800), (0, 800)], (50, 50), new(Mm(30)) { Perimeter = Perimeter.Constant, Drains = [new(null, new(At(300, 400), At(900, 400))), new(null, new(from, to))] }));
+            Assert.Equal(("faces[0].falls.drains[1]", "a drain where drain 1 is"), (fault.Path, fault.Found));
+        }
+    }
+
+    [Fact]
+    public void Round_the_end_of_a_channel_along_a_wall_the_floor_behind_that_wall_falls_to_it()
+    {
+        // The channel lies along the upper side of a wedge that stands into the floor from the left; what is under the wedge sees its end only.
+        var face = Floor([(0, 0), (1200, 0), (1200, 800), (0, 800), (0, 450), (400, 450), (0, 350)], (1100, 100), new(Mm(30)) { Fall = new(1, 50), Perimeter = Perimeter.Constant, Drains = [new(null, new(At(0, 450), At(400, 450)))] });
+        var bed = Make(face, Tape.Millimetres);
+        // Above the channel a strip 350 high; all else runs straight to its end at (400, 450). Added up over squares of 2 mm.
+        var ways = 0.0;
+        for (var x = 1; x < 1200; x += 2)
+        {
+            for (var y = 1; y < 800; y += 2)
+            {
+                if (y > 450 && x < 400) ways += 4 * (y - 450);
+                else if (x >= 400 || y < 350 + (x / 4.0)) ways += 4 * Math.Sqrt(((x - 400.0) * (x - 400.0)) + ((y - 450.0) * (y - 450.0)));
+            }
+        }
+
+        Assert.Equal((ways / 50) + (30 * ((1200.0 * 800) - 20_000)), bed.Volume, bed.Volume * 0.0005);
     }
 }

@@ -97,6 +97,13 @@ public sealed class FlatnessTests
             iter: 100);
 
     [Fact]
+    public void Of_two_readings_at_one_place_the_lower_shows_the_hollow_and_the_higher_the_hump()
+    {
+        var flat = Make(new() { Points = [new(At(0, 0), Mm(0)), new(At(500, 0), Mm(4)), new(At(500, 0), Mm(-3)), new(At(1000, 0), Mm(0)), new(At(0, 900), Mm(0))] });
+        Assert.Equal((Mm(3), Mm(4)), (flat.Gaps[0].Hollow, flat.Gaps[0].Hump));
+    }
+
+    [Fact]
     public void A_floor_that_slopes_is_flat_and_one_with_a_dip_is_as_deep_as_the_dip()
     {
         // 1 in 100 to the right; a dip of 4 at one crossing, 600 from its neighbours.

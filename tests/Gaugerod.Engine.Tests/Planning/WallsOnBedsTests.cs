@@ -135,6 +135,8 @@ public sealed class WallsOnBedsTests
         {
             var fault = Assert.Single(JobCheck.Check(Job(Wall(Mm(914)) with { Beds = [on] }, shower)));
             Assert.Equal((path, nearest), (fault.Path, fault.Nearest));
+            // What is put into the file stands there in its quotes.
+            if (nearest is not null) Assert.Equal(new Mend(path, nearest), Assert.Single(fault.Mends));
         }
     }
 
