@@ -91,7 +91,7 @@ public sealed class EditorsTests(Rig rig)
         var page = await OpenAsync(device, Floor);
         await page.Locator("summary", new() { HasText = "Falls and folds" }).ClickAsync();
         await Button(page, "+ Drain in the middle").ClickAsync();
-        await page.GetByLabel("Diameter of the pipe or valve").FillAsync("100");
+        await page.GetByLabel("Diameter of the pipe, valve or drain").FillAsync("100");
         await LookAsync(page, "falls", phone: true);
         var job = await JobAsync(page);
         Same(JsonNode.Parse("""{ "to": "drain" }"""), job["faces"]![0]!["falls"]);

@@ -96,6 +96,23 @@ public sealed class SurveyTests(Rig rig)
     }
 
     [Fact]
+    public async Task A_face_taken_out_takes_the_run_along_that_laid_nothing_else()
+    {
+        await using var device = await rig.DeviceAsync(phone: false);
+        var page = await OpenAsync(device, Floor);
+        await Button(page, "+ Four corners").ClickAsync();
+        await Expect(Reading(page, "A to B")).ToBeFocusedAsync();
+        await page.Locator(".pick .key.name").First.ClickAsync();
+        await Expect(page.GetByLabel("Wall's name")).ToHaveValueAsync("floor");
+        await page.Locator("main").GetByRole(AriaRole.Button, new() { Name = "Remove", Exact = true }).ClickAsync();
+        await Expect(page.Locator(".pick .key.name")).ToHaveCountAsync(1);
+        await Expect(page.Locator(".faults")).ToHaveCountAsync(0);
+        var run = Assert.Single((await JobAsync(page))["runs"]!.AsArray());
+        Assert.Equal("floor 1", Assert.Single(run!["faces"]!.AsArray())!.ToString());
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
     public async Task A_reading_that_cannot_close_is_gone_to_and_one_key_sets_it_right()
     {
         await using var device = await rig.DeviceAsync(phone: false);

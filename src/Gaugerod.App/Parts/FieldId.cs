@@ -22,8 +22,9 @@ internal static class FieldId
         [.. desk.Faults.Where(f => Holds(path, f.Path)).Select(Say)];
 
     /// <summary>One fault without its place, which the field beside it tells.</summary>
-    public static string Say(Gaugerod.Files.FileFault fault) =>
-        $"Found {fault.Found}; expected {fault.Expected}.{(fault.Nearest is null ? "" : $" Nearest: {Plain(fault.Nearest)}.")}";
+    public static string Say(Gaugerod.Files.FileFault fault) => fault.Found is "an empty list"
+        ? "Nothing is in it yet; it needs at least one."
+        : $"Found {fault.Found}; expected {fault.Expected}.{(fault.Nearest is null ? "" : $" Nearest: {Plain(fault.Nearest)}.")}";
 
     /// <summary>What would do, as one says it: <c>"from": ["2 mm", "5 mm"]</c> of the job file as <c>from 2 mm to 5 mm</c>.</summary>
     public static string Plain(string nearest)

@@ -60,8 +60,10 @@ public sealed record Bed(string Face, BedRequest Request, Sequence<FoldLine> Dra
 
 /// <summary>The height of a bed along a straight edge of its floor.</summary>
 /// <param name="Name">The edge.</param>
-/// <param name="Line">How far along the edge, from its beginning with the floor to its left, and how high over the drain; straight between.</param>
-public sealed record BedEdge(string Name, Sequence<Point> Line);
+/// <param name="From">Where it begins, the floor to its left.</param>
+/// <param name="To">Where it ends.</param>
+/// <param name="Line">How far along the edge and how high over the drain; straight between.</param>
+public sealed record BedEdge(string Name, Point From, Point To, Sequence<Point> Line);
 
 /// <summary>A straight way over a bed.</summary>
 /// <param name="To">Which corner it goes to, by the two edges that meet there.</param>

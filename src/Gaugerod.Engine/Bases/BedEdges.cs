@@ -25,7 +25,7 @@ internal static class BedEdges
             // A wall is looked at in parts, so that a valley in its middle is not missed.
             const int Parts = 8;
             for (var part = 0; part < Parts; part++) Add(line, length * part / Parts, length * (part + 1) / Parts, along => surface.At(from + ((to - from) * (along / length))));
-            yield return new(outline.Sides[i].Name, Straightened(line).Select(at => new Point(BedMaker.Of(at.Along), BedMaker.Of(at.Over))).ToSequence());
+            yield return new(outline.Sides[i].Name, points[i], points[(i + 1) % n], Straightened(line).Select(at => new Point(BedMaker.Of(at.Along), BedMaker.Of(at.Over))).ToSequence());
         }
     }
 

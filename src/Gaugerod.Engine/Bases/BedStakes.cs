@@ -21,12 +21,12 @@ internal static class BedStakes
         foreach (var part in FloorSides.Of(outline.Ring, Names(outline), tape.Mark.Steps, out _))
         {
             var along = Enumerable.Range(part.First, part.Count + 1).Select(i => outline.Ring.Points[i % outline.Ring.Points.Count]).ToList();
-            foreach (var (at, place) in Each(along, step)) yield return (part.Name, at, place);
+            foreach (var (at, place) in Each(along, step, tape.Mark.Steps)) yield return (part.Name, at, place);
         }
 
         foreach (var way in ways)
         {
-            foreach (var (at, on) in Each([way.From, way.At], step).Skip(1).Where(stake => stake.Place != way.At)) yield return ("to " + way.To, at, on);
+            foreach (var (at, on) in Each([way.From, way.At], step, tape.Mark.Steps).Skip(1).Where(stake => stake.Place != way.At)) yield return ("to " + way.To, at, on);
         }
     }
 
@@ -46,15 +46,16 @@ internal static class BedStakes
 
     private static Sequence<string> Names(DrawnRing outline) => outline.Sides.Select(side => side.Name).ToSequence();
 
-    /// <summary>Places each so far along a line, and its last end.</summary>
-    private static IEnumerable<(Length At, Point Place)> Each(List<Point> line, Length step)
+    /// <summary>Places each so far along a line, and its last end; none beside that end, where the tape tells no difference.</summary>
+    private static IEnumerable<(Length At, Point Place)> Each(List<Point> line, Length step, double mark)
     {
         var (gone, next) = (0.0, 0.0);
+        var whole = Enumerable.Range(0, line.Count - 1).Sum(i => Nearby.Distance(Nearby.Of(line[i]), Nearby.Of(line[i + 1])));
         for (var i = 0; i + 1 < line.Count; i++)
         {
             var ((x, y), (x2, y2)) = (Nearby.Of(line[i]), Nearby.Of(line[i + 1]));
             var length = Nearby.Distance((x, y), (x2, y2));
-            for (; next < gone + length; next += step.Steps)
+            for (; next < Math.Min(gone + length, whole - mark); next += step.Steps)
             {
                 var part = (next - gone) / length;
                 yield return (Grid.Nearest(next), Nearby.Of((x + (part * (x2 - x)), y + (part * (y2 - y)))));

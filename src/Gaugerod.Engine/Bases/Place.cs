@@ -9,6 +9,9 @@ internal readonly record struct Place(double X, double Y)
 
     public static Place Towards(double angle) => new(Math.Cos(angle), Math.Sin(angle));
 
+    // Said by itself a place would tell its unit, and that its own, without end.
+    public override string ToString() => FormattableString.Invariant($"{X}, {Y}");
+
     public double Length => Math.Sqrt((X * X) + (Y * Y));
 
     public double Angle => Math.Atan2(Y, X);

@@ -68,7 +68,7 @@ internal static class BedRules
 
         if (bed.Greatest > Thick)
         {
-            yield return new(FindingLevel.Note, Rule, bed.Face, "How thick it is at the most. Thicker beds need whoever specifies them to agree.", $"{Shown.Fine(OverLiner, tape)} to {Shown.Fine(Thick, tape)}", Shown.Fine(bed.Greatest, tape), "TCNA Handbook, method F103B, as the trade press gives it (2021)");
+            yield return new(FindingLevel.Warn, Rule, bed.Face, "How thick it is at the most. Thicker beds need whoever specifies them to agree.", $"{Shown.Fine(OverLiner, tape)} to {Shown.Fine(Thick, tape)}", Shown.Fine(bed.Greatest, tape), "TCNA Handbook, method F103B, as the trade press gives it (2021)");
         }
 
         // 65 ft², as a consultant reads A108.1A.

@@ -28,7 +28,7 @@ internal static class BedPicture
         }
 
         // Where figures would cover each other the list has them.
-        var taken = new List<Frame>();
+        var taken = bed.Edges.Select(edge => Named(pen, edge, map)).OfType<Frame>().ToList();
         var middle = Frame.Around(map.Ring(outline)).Middle;
         foreach (var stake in bed.Stakes.OrderBy(stake => stake.Along == default ? 0 : 1).DistinctBy(stake => stake.Place))
         {
@@ -60,6 +60,21 @@ internal static class BedPicture
                 break;
             }
         }
+    }
+
+    /// <summary>Writes an edge's name beside its middle, off the floor, since the list of stakes goes by it; where it stands, or null where the edge is shorter than its name.</summary>
+    private static Frame? Named(Pen pen, BedEdge edge, FaceMap map)
+    {
+        const double Aside = 3.2;
+        var (from, to) = (map.At(edge.From), map.At(edge.To));
+        var (dx, dy) = (to.X - from.X, to.Y - from.Y);
+        var length = Math.Sqrt((dx * dx) + (dy * dy));
+        // The floor lies to the left of its edges; on paper y runs down.
+        var spot = new Spot(((from.X + to.X) / 2) - (Aside * dy / length), ((from.Y + to.Y) / 2) + (Aside * dx / length));
+        var upright = Math.Abs(dy) > Math.Abs(dx);
+        if (Pen.BoxAround(new(0, 0), edge.Name, Size, bold: false, upright: false).Width >= length) return null;
+        pen.TextAround(spot, edge.Name, Size, ink: Ink.Quiet, upright: upright);
+        return Pen.BoxAround(spot, edge.Name, Size, bold: false, upright);
     }
 
     /// <summary>What the section shows.</summary>

@@ -17,7 +17,7 @@ internal static class BedSheets
         var content = page.Content;
         var outline = wall.Parts[0].Face.Face.SetOut.Outline;
         var bounds = outline.Bounds;
-        var top = page.Pen.Paragraph(content.X, content.Y, content.Width, Words(bed, figures), 9.5) + 4;
+        var top = page.Pen.Paragraph(content.X, content.Y, content.Width, Words(book, bed), 9.5) + 4;
         var room = content.Height - top - Section - (2 * Margin);
         page.Scale = FaceMap.ScaleFor(bounds.Width, bounds.Height, content.Width - (2 * Margin), room);
         page.Description = $"The bed of {bed.Face} at 1 to {Figures.Number(page.Scale.Value)} with {Figures.Count(bed.Stakes.Count, "height", "heights")}, and a section: {figures.NearWithUnit(bed.Least)} thick at {bed.Low}, {figures.NearWithUnit(bed.Greatest)} at the most.";
@@ -30,10 +30,11 @@ internal static class BedSheets
         Stakes(book, bed, name);
     }
 
-    private static string Words(Bed bed, Figures figures)
+    private static string Words(SheetBook book, Bed bed)
     {
+        var (figures, takes) = (book.Figures, book.Plan.Findings.FirstOrDefault(finding => finding.Rule is "bed" && string.Equals(finding.Where, bed.Face, StringComparison.Ordinal) && finding.Text.StartsWith("The bed takes", StringComparison.Ordinal))?.Text);
         var edge = bed.Request.Perimeter == Perimeter.Level ? "Its edge is level all round." : "It falls alike everywhere, so its edge stands the higher, the farther it is.";
-        return $"Figures on the floor are {figures.Units} that the bed stands over {bed.Low}, before any tile. {edge} The shares are how steeply it falls along the line. Thickness counts over a level base: where the base is out, keep the heights. Volume, bags, weight and the limits are among the findings.";
+        return $"Figures on the floor are {figures.Units} that the bed stands over {bed.Low}, before any tile. {edge} The shares are how steeply it falls along the line. Thickness counts over a level base: where the base is out, keep the heights. {takes} The limits it is held to are among the findings.";
     }
 
     private static void Stakes(SheetBook book, Bed bed, string name)

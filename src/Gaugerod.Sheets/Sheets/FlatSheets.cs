@@ -79,9 +79,11 @@ internal static class FlatSheets
     private static void Said(SheetBook book, Flow flow, FlatFace flat)
     {
         var said = book.Plan.Findings.Where(finding => finding.Rule is "flatness" && finding.Limit.Length == 0 && string.Equals(finding.Where, flat.Face, StringComparison.Ordinal)).ToList();
-        List<Block> words = [.. said.Select(finding => Block.Words($"{finding.Text} ({finding.Source}.)", flow.Width, after: 2)), Block.Words("Between readings the face is taken as straight; of what lies beyond them, nearer to walls, nothing is known. A lump smaller than they are apart is not seen. Lay the straightedge there before tile is set.", flow.Width, after: 3)];
-        flow.Add(Block.Together(Block.Heading("What brings it in, and what the readings cannot tell", flow.Width), words[0]));
-        foreach (var more in words.Skip(1)) flow.Add(more);
+        var told = said.Select(finding => Block.Words($"{finding.Text} ({finding.Source}.)", flow.Width, after: 2)).ToList();
+        told.Add(Block.Words("Between readings the face is taken as straight; of what lies beyond them, nearer to walls, nothing is known. A lump smaller than they are apart is not seen. Lay the straightedge there before tile is set.", flow.Width, after: 3));
+        // A heading does not stand alone at the foot of a sheet.
+        flow.Add(Block.Together(Block.Heading("What brings it in, and what the readings cannot tell", flow.Width), told[0]));
+        foreach (var words in told.Skip(1)) flow.Add(words);
         if (flat.ToLimit is { Grind: var grind } && grind > Length.Zero && book.Plan.Findings.FirstOrDefault(finding => finding.Rule is "caution-dust") is { } dust)
         {
             flow.Add(Block.Together(

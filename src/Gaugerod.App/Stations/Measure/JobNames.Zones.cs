@@ -15,16 +15,11 @@ internal static partial class JobNames
         : !string.Equals(now, name, StringComparison.Ordinal) && FacesAndZones(root).Contains(name, StringComparer.Ordinal) ? $"A wall or a zone is called {name} already; this one keeps the name it had."
         : null;
 
-    /// <summary>Takes a zone out of the runs, and with it a run that laid nothing else.</summary>
+    /// <summary>Takes a zone out of the runs, as a face is, and the wants that speak of its strips.</summary>
     public static void ForgetZone(JsonObject root, string zone)
     {
         ForgetFace(root, zone);
         foreach (var run in Runs(root)) Drop(run, part => Is(part["edge"], zone) || (part["face"] is JsonValue face && face.ToString().StartsWith(zone + " ", StringComparison.Ordinal)));
-        if (root["runs"] is not JsonArray runs) return;
-        for (var i = runs.Count - 1; i >= 0 && runs.Count > 1; i--)
-        {
-            if (runs[i]?["faces"] is JsonArray { Count: 0 }) runs.RemoveAt(i);
-        }
     }
 
     /// <summary>Gives the zones of a copied face names of their own; no run lays them yet.</summary>

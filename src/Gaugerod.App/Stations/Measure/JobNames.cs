@@ -62,7 +62,7 @@ internal static partial class JobNames
         }
     }
 
-    /// <summary>Takes a face out of the runs, and the wants that speak of it.</summary>
+    /// <summary>Takes a face out of the runs, and the wants that speak of it; with it a run that laid nothing else, save the last.</summary>
     public static void ForgetFace(JsonObject root, string face)
     {
         Floor(root, face, null);
@@ -79,6 +79,12 @@ internal static partial class JobNames
 
             ForgetSet(run, face);
             Drop(run, part => Is(part["face"], face));
+        }
+
+        if (root["runs"] is not JsonArray runs) return;
+        for (var i = runs.Count - 1; i >= 0 && runs.Count > 1; i--)
+        {
+            if (runs[i]?["faces"] is JsonArray { Count: 0 }) runs.RemoveAt(i);
         }
     }
 
