@@ -18,15 +18,15 @@ internal static class FlatnessReader
     {
         if (entry is null) return (null, true);
         if (Fields.Open(entry, Forms.FlatnessOf, values) is not { } fields) return (null, false);
-        var grid = Grid(fields["grid"], values);
+        var (grid, single) = Grid(fields["grid"], values);
         var points = fields.Items("points").Select(item => Reading(item, values)).ToList();
         var laid = fields.Items("straightedge").Select(item => Laid(item, values)).ToList();
         Most(fields["points"], points.Count, MostPoints);
         Most(fields["straightedge"], laid.Count, MostLaid);
         if (fields["grid"] is null && laid.Count == 0 && points.Count < Fewest) values.Log.AddSaid(entry, points.Count == 0 ? "flatness without readings" : $"{Values.Number(points.Count)} points", "a \"grid\", \"straightedge\" gaps, or three \"points\" or more");
-        return (fields["grid"] is not null && grid is null) || points.Contains(null) || laid.Contains(null)
+        return (fields["grid"] is not null && grid is null && single is null) || points.Contains(null) || laid.Contains(null)
             ? (null, false)
-            : (new() { IsFloor = fields.Word("of", Words.FlatKinds, isFloor), Grid = grid, Points = points.OfType<FlatReading>().ToSequence(), Laid = laid.OfType<LaidStraightedge>().ToSequence() }, true);
+            : (new() { IsFloor = fields.Word("of", Words.FlatKinds, isFloor), Grid = grid, Points = points.OfType<FlatReading>().Concat(single ?? []).ToSequence(), Laid = laid.OfType<LaidStraightedge>().ToSequence() }, true);
 
         void Most(Entry? list, int count, int most)
         {
@@ -34,33 +34,42 @@ internal static class FlatnessReader
         }
     }
 
-    private static FlatGrid? Grid(Entry? entry, Values values)
+    /// <summary>A grid; or, where some of its places could not be read, under a flange say, what was read on it as single readings.</summary>
+    private static (FlatGrid? Grid, IReadOnlyList<FlatReading>? Single) Grid(Entry? entry, Values values)
     {
-        if (Fields.Open(entry, Forms.FlatGrid, values) is not { } fields) return null;
+        if (Fields.Open(entry, Forms.FlatGrid, values) is not { } fields) return (null, null);
         var from = CornerReader.Place(fields["from"], values);
         var (right, up) = fields["step"] is Entry.List { Items: [var one, var other] }
             ? (values.Length(one, LengthRange.Size), values.Length(other, LengthRange.Size))
             : (fields.Length("step", LengthRange.Size), fields.Length("step", LengthRange.Size));
-        if (Which(fields, "heights", "gaps") is not var (name, sign)) return null;
+        if (Which(fields, "heights", "gaps") is not var (name, sign)) return (null, null);
         var lists = fields.Items(name);
         var rows = lists.Select(row => Row(row, sign, values)).ToList();
-        if (rows.Contains(null) || fields[name] is not Entry.List || from is not { } first || right is not { } x || up is not { } y) return null;
+        if (rows.Contains(null) || fields[name] is not Entry.List || from is not { } first || right is not { } x || up is not { } y) return (null, null);
         if (rows.Count < 2 || rows[0]!.Count < 2 || rows.Count * rows[0]!.Count > MostReadings)
         {
             values.Log.AddSaid(fields[name]!, $"a grid of {Values.Number(rows.Count)} rows of {Values.Number(rows.Count == 0 ? 0 : rows[0]!.Count)}", $"two rows of two readings or more, at most {Values.Number(MostReadings)} in all");
-            return null;
+            return (null, null);
         }
 
         if (rows.FindIndex(row => row!.Count != rows[0]!.Count) is var odd && odd > 0)
         {
             values.Log.AddSaid(lists[odd], $"a row of {Values.Number(rows[odd]!.Count)} readings", $"rows all as long as the first, {Values.Number(rows[0]!.Count)}");
-            return null;
+            return (null, null);
         }
 
-        return new(first, x, y, rows.Select(row => row!).ToSequence());
+        if (!rows.Exists(row => row!.Contains(null))) return (new(first, x, y, rows.Select(row => row!.Select(read => read!.Value).ToSequence()).ToSequence()), null);
+        var single = rows.SelectMany((row, r) => row!.Select((read, c) => (Read: read, At: new Plane.Shapes.Point(first.X + (x * c), first.Y + (y * r))))).Where(one => one.Read is not null)
+            .Select(one => new FlatReading(one.At, one.Read!.Value)).ToList();
+        if (single.Count is >= Fewest and <= MostPoints) return (null, single);
+        values.Log.AddSaid(
+            fields[name]!, $"a grid with {Values.Number(single.Count)} readings and some left out",
+            single.Count < Fewest ? "three readings or more" : $"at most {Values.Number(MostPoints)} readings where some are left out, or none left out");
+        return (null, null);
     }
 
-    private static Sequence<Length>? Row(Entry entry, int sign, Values values)
+    /// <summary>A row; null in it for what could not be read there.</summary>
+    private static List<Length?>? Row(Entry entry, int sign, Values values)
     {
         if (entry is not Entry.List list)
         {
@@ -68,8 +77,16 @@ internal static class FlatnessReader
             return null;
         }
 
-        var read = list.Items.Select(item => values.Length(item, LengthRange.Line)).ToList();
-        return read.Contains(null) ? null : read.Select(length => sign < 0 ? -length!.Value : length!.Value).ToSequence();
+        var (row, understood) = (new List<Length?>(), true);
+        foreach (var item in list.Items)
+        {
+            var isLeftOut = item is Entry.Nothing or Entry.Text { Value: "" };
+            var read = isLeftOut ? null : values.Length(item, LengthRange.Line);
+            understood &= isLeftOut || read is not null;
+            row.Add(sign < 0 ? -read : read);
+        }
+
+        return understood ? row : null;
     }
 
     private static FlatReading? Reading(Entry item, Values values)

@@ -45,13 +45,15 @@ public sealed class BedJobTests
     [Fact]
     public void A_dip_under_the_straightedge_is_found_with_what_fills_it()
     {
-        var plan = Planner.Plan(Read(Shower));
+        // Of a face that falls nothing is judged: nobody says whether base or bed was read.
+        var level = Shower.Replace("\"falls\": { \"to\": \"drain\", \"least\": \"1 1/2\", \"fall\": \"1/4 per ft\", \"bag\": { \"name\": \"60 lb\", \"yield\": \"0.45 ft3\" } },", "", StringComparison.Ordinal);
+        var plan = Planner.Plan(Read(level));
         // A quarter inch deep between two neighbours a foot away: within 1/4 in 10 ft, beyond nothing shorter that three readings lie in.
         var flat = Assert.Single(plan.Flat);
         Assert.Equal(Length.FromInches(0, 1, 4), flat.Gaps[0].Hollow);
         Assert.True(flat.Gaps[0].IsWithin);
         Assert.Contains(plan.Findings, finding => finding.Rule == "flatness" && finding.Level == FindingLevel.Note && finding.Text.Contains("Read nearer together", StringComparison.Ordinal));
-        var deep = Planner.Plan(Read(Shower.Replace("-1/4", "-3/8", StringComparison.Ordinal)));
+        var deep = Planner.Plan(Read(level.Replace("-1/4", "-3/8", StringComparison.Ordinal)));
         Assert.Contains(deep.Findings, finding => finding.Rule == "flatness" && finding.Level == FindingLevel.Warn && finding.Value == "3/8 in");
         Assert.Contains(deep.Findings, finding => finding.Rule == "flatness" && finding.Text.Contains("fill ", StringComparison.Ordinal));
     }
@@ -135,6 +137,20 @@ public sealed class BedJobTests
         var plan = Planner.Plan(Read(Shower.Replace("\"to\": \"drain\"", "\"drains\": [\"drain\"]", StringComparison.Ordinal)));
         Assert.Equal("floor", Assert.Single(plan.Runs[0].Faces).Face.Name);
         Assert.Contains(plan.Findings, finding => finding.Rule == "bed" && finding.Where == "floor" && finding.Text.StartsWith("No folds are cut on it", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_place_of_the_grid_that_could_not_be_read_is_left_out_and_the_others_stand()
+    {
+        var without = Shower.Replace("[0, \"-1/4\", 0]", "[\"\", \"-1/4\", null]", StringComparison.Ordinal);
+        Assert.Empty(SchemaTests.Faults(SchemaTests.JobSchema, without));
+        var read = Read(without).Faces[0].Flatness!;
+        Assert.Null(read.Grid);
+        Assert.Equal(7, read.Points.Count);
+        Assert.Contains(new FlatReading(new(Length.FromInches(18), Length.FromInches(18)), -Length.FromInches(0, 1, 4)), read.Points);
+        Assert.Equal(7, Planner.Plan(Read(without)).Flat[0].Spots.Count);
+        var refused = Assert.IsType<JobReading.Refused>(JobReader.Read(Encoding.UTF8.GetBytes(Shower.Replace("[[0, 0, 0], [0, \"-1/4\", 0], [0, 0, 0]]", "[[\"\", \"\"], [0, 0]]", StringComparison.Ordinal)), "job.json"));
+        Assert.Equal(("faces[0].flatness.grid.heights", "a grid with 2 readings and some left out"), refused.Faults.Select(fault => (fault.Path, fault.Found)).Single());
     }
 
     [Fact]
