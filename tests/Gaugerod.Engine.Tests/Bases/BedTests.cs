@@ -78,11 +78,13 @@ public sealed class BedTests
         // 55.03 to the far corners at 1 in 48: 1.146 over 8, 1.72 in a foot.
         Assert.Equal(1.72, near.GreatestFall * 12, 0.005);
         Assert.Equal("west", near.SteepestFrom);
-        var steep = Assert.Single(BedRules.Findings(near, Tape.Sixteenths), finding => finding.Level == FindingLevel.Warn);
+        var steep = Assert.Single(BedRules.Findings(near, Tape.Sixteenths), finding => finding.Level == FindingLevel.Warn && finding.Text.StartsWith("Its", StringComparison.Ordinal));
+        // 1 1/2 in and 1.146: thicker than 2 in as well.
+        Assert.Single(BedRules.Findings(near, Tape.Sixteenths), finding => finding.Level == FindingLevel.Warn && finding.Text.StartsWith("How thick it is at the most", StringComparison.Ordinal));
         Assert.Equal("at most 1/2 in per foot, 4.17 % (printed as 4 %)", steep.Limit);
         Assert.Contains("from west", steep.Text, StringComparison.Ordinal);
         var constant = Make(Shower(60, 36, 8, 18, new(In(1, 1, 2)) { Perimeter = Perimeter.Constant }));
-        Assert.DoesNotContain(BedRules.Findings(constant, Tape.Sixteenths), finding => finding.Level == FindingLevel.Warn);
+        Assert.DoesNotContain(BedRules.Findings(constant, Tape.Sixteenths), finding => finding.Level == FindingLevel.Warn && finding.Text.StartsWith("Its", StringComparison.Ordinal));
         Assert.All(constant.Stakes.Where(stake => stake.On == "west"), stake => Assert.True(stake.Over < near.Rise));
     }
 
