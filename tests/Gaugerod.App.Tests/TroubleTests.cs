@@ -44,7 +44,7 @@ public sealed class TroubleTests(Rig rig)
         await Button(page, "Next: tiles").ClickAsync();
         await Button(page, "12 × 12").ClickAsync();
         await Button(page, "Walls").ClickAsync();
-        await page.Locator("details.thing summary").First.ClickAsync();
+        await page.Locator("details.thing summary", new() { HasText = "opening 1" }).ClickAsync();
         await Expect(page.Locator("details.thing .group-trouble")).ToContainTextAsync("reaching the edge 'right'");
         Assert.Empty(device.Troubles);
     }
