@@ -44,7 +44,8 @@ public sealed class PictureTests(Rig rig)
     {
         if (await page.Locator("details.face[open]").CountAsync() == 0) await page.Locator("details.face > summary").First.ClickAsync();
         for (var course = 0; course < 3; course++) await page.Locator(".at-wall button.strong").First.ClickAsync();
-        await Device.PlannedAsync(page);
+        await page.WaitForTimeoutAsync(2000);
+        await page.Locator(".at-wall").First.EvaluateAsync("wall => scrollBy(0, wall.getBoundingClientRect().top - 70)");
     }
 
     private static void Keep(string folder, string name, byte[] picture)
