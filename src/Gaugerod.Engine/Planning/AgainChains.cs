@@ -38,49 +38,104 @@ internal sealed class AgainChains(SetCourses set, JointRange joint)
         for (var without = 0; without < few.Count; without++)
         {
             var ways = Enumerable.Range(0, 1 << few.Count).Where(left => System.Numerics.BitOperations.PopCount((uint)left) == without)
-                .SelectMany(left => chains.Chains([.. few.Where((_, i) => (left >> i & 1) == 0)], 0, [])).Take(MostWays).ToList();
+                .SelectMany(left => chains.From([.. few.Where((_, i) => (left >> i & 1) == 0)])).Take(MostWays).ToList();
             foreach (var way in ways) yield return chains.Rows(way);
             if (ways.Count > 0) yield break;
         }
     }
 
-    /// <summary>The ways in which courses can meet the targets from one on, what meets those before it being settled.</summary>
-    private IEnumerable<List<Anchor>> Chains(List<AgainTarget> targets, int next, List<Anchor> before)
+    /// <summary>From what is set on. What was set out of level keeps nothing by the joint above it.</summary>
+    private IEnumerable<List<Anchor>> From(List<AgainTarget> targets)
     {
-        if (next == targets.Count) return before.Count > 0 ? [before] : [];
-        return Meet(targets[next], before).SelectMany(anchors => Chains(targets, next + 1, anchors));
+        var (low, high) = (Math.Min(set.Left, set.Right) - set.Depth, Math.Max(set.Left, set.Right) - set.Depth);
+        if (low == high) return Chains(targets, [], new(set.Set, low, low, null), isHeld: false);
+        var next = new Anchor(set.Set + 1, high + _rise.Least, low + _rise.Most, null);
+        return next.Low <= next.High ? Chains(targets, [], next, isHeld: false) : [];
     }
 
-    private IEnumerable<List<Anchor>> Meet(AgainTarget target, List<Anchor> before)
+    /// <summary>The ways in which a course and those above it can keep all targets.</summary>
+    /// <param name="left">The targets.</param>
+    /// <param name="before">The courses below that are held to something.</param>
+    /// <param name="here">Where the course can stand.</param>
+    /// <param name="isHeld">Whether it is held there by what the one below it keeps.</param>
+    private IEnumerable<List<Anchor>> Chains(List<AgainTarget> left, List<Anchor> before, Anchor here, bool isHeld)
     {
-        var first = before.Count > 0 ? before[^1].Course : set.Set;
-        for (var course = first; course <= set.Last + 1; course++)
+        if (left.Count == 0)
         {
-            if (Reach(before, course) is not var (low, high)) continue;
-            if (low > target.High) yield break;
-            (low, high) = (Math.Max(low, target.Low), Math.Min(high, target.High));
-            // What is set already keeps no must that is still open, but for the joint over it.
-            if (low > high || (course == set.Set && target.Joint is null)) continue;
-            var settled = course == first ? before.SkipLast(before.Count > 0 ? 1 : 0) : before;
-            var over = course == first && before.Count > 0 ? before[^1].Over : null;
-            List<Anchor> anchors = course == set.Set ? [] : [.. settled, new(course, low, high, over)];
-            if (target.Joint is { } height) anchors.Add(new(course + 1, (2 * height) - set.Depth - high, (2 * height) - set.Depth - low, course == set.Set ? null : height));
-            yield return anchors;
+            if (isHeld) yield return [.. before, here];
+            else if (before.Count > 0) yield return before;
+            yield break;
+        }
+
+        if (here.Course > set.Last + 1 || left.Exists(target => here.Low > Math.Max(target.High, target.Edge is var (edge, _) ? edge - set.Depth : long.MinValue))) yield break;
+        foreach (var (kept, held) in Kept(left, 0, new(here.Low, here.High, here.Low + _rise.Least, here.High + _rise.Most, null, false), here.Course > set.Set))
+        {
+            var isAnchor = here.Course > set.Set && (isHeld || kept.Count < left.Count);
+            List<Anchor> below = isAnchor ? [.. before, new(here.Course, held.Low, held.High, here.Over)] : before;
+            var next = new Anchor(here.Course + 1, held.NextLow, held.NextHigh, isAnchor ? held.Joint : null);
+            foreach (var chain in Chains(kept, below, next, held.HoldsNext)) yield return chain;
         }
     }
 
-    /// <summary>How low and how high the lower side of a course can stand; null where it cannot stand level.</summary>
-    private (long Low, long High)? Reach(List<Anchor> before, int course)
+    /// <summary>What a course, and the one over it, are held to by what the course keeps.</summary>
+    /// <param name="Low">The course no lower.</param>
+    /// <param name="High">No higher.</param>
+    /// <param name="NextLow">The next course no lower.</param>
+    /// <param name="NextHigh">No higher.</param>
+    /// <param name="Joint">The middle of the joint between the two; null for anywhere.</param>
+    /// <param name="HoldsNext">Whether the next course is held to anything but what it can reach.</param>
+    private readonly record struct Held(long Low, long High, long NextLow, long NextHigh, long? Joint, bool HoldsNext)
     {
-        if (before.Count > 0)
+        /// <summary>The same with the course no lower and no higher than that, the next no lower; null where that cannot be.</summary>
+        public Held? Within(long low, long high, long nextLow, (long Least, long Most) rise, long depth)
         {
-            var (last, on) = (before[^1], course - before[^1].Course);
-            return (last.Low + (on * _rise.Least), last.High + (on * _rise.Most));
+            var (least, most) = (Math.Max(Low, low), Math.Min(High, high));
+            var (next, nextMost) = (Math.Max(Math.Max(NextLow, nextLow), least + rise.Least), Math.Min(NextHigh, most + rise.Most));
+            if (Joint is { } height)
+            {
+                // The one hangs on the other.
+                var both = (2 * height) - depth;
+                (next, nextMost) = (Math.Max(next, both - most), Math.Min(nextMost, both - least));
+                (least, most) = (both - nextMost, both - next);
+            }
+            else
+            {
+                (least, most) = (Math.Max(least, next - rise.Most), Math.Min(most, nextMost - rise.Least));
+            }
+
+            return least <= most && next <= nextMost ? new(least, most, next, nextMost, Joint, HoldsNext) : null;
+        }
+    }
+
+    /// <summary>Every choice of targets that a course keeps, with those that are left to the courses above; keeping none of them among the choices.</summary>
+    private IEnumerable<(List<AgainTarget> Left, Held Held)> Kept(List<AgainTarget> targets, int at, Held held, bool byItself)
+    {
+        if (at == targets.Count)
+        {
+            yield return ([], held);
+            yield break;
         }
 
-        var courses = course - set.Set;
-        var (low, high) = (Math.Max(set.Left, set.Right) - set.Depth + (courses * _rise.Least), Math.Min(set.Left, set.Right) - set.Depth + (courses * _rise.Most));
-        return low <= high ? (low, high) : null;
+        var target = targets[at];
+        foreach (var with in Ways(target, held, byItself).OfType<Held>())
+        {
+            foreach (var rest in Kept(targets, at + 1, with, byItself)) yield return rest;
+        }
+
+        foreach (var (left, rest) in Kept(targets, at + 1, held, byItself)) yield return ([target, .. left], rest);
+    }
+
+    /// <summary>The ways in which a course keeps a target: by where it stands, by the joint over it, or by an edge in that joint. What is set already keeps none by where it stands.</summary>
+    private IEnumerable<Held?> Ways(AgainTarget target, Held held, bool byItself)
+    {
+        if (target.Joint is { } height)
+        {
+            if (held.Joint is null || held.Joint == height) yield return (held with { Joint = height, HoldsNext = true }).Within(target.Low, target.High, long.MinValue, _rise, set.Depth);
+            yield break;
+        }
+
+        if (byItself) yield return held.Within(target.Low, target.High, long.MinValue, _rise, set.Depth);
+        if (target.Edge is var (low, high)) yield return (held with { HoldsNext = true }).Within(long.MinValue, low - set.Depth, high, _rise, set.Depth);
     }
 
     /// <summary>Of all heights that the anchors leave, those nearest to the plan, settled from the last back.</summary>

@@ -8,14 +8,15 @@ using Gaugerod.Plane.Shapes;
 namespace Gaugerod.Engine.Planning;
 
 /// <summary>What goes under the tile of one face, looked at by itself while it is being read, before all of the job is planned.</summary>
-public sealed record BaseView
+public sealed class BaseView
 {
-    private readonly BedSurface? _surface;
+    // Asked for in the app only, where heights are told at places.
+    private readonly Lazy<BedSurface>? _surface;
 
     private BaseView(DrawnFace face, Bed? bed, FlatFace? flat, Sequence<Fault> faults)
     {
         (Outline, Openings, Bed, Flat, Faults) = (face.Outline.Ring, face.Openings.Select(opening => opening.Ring).ToSequence(), bed, flat, faults);
-        _surface = bed is null ? null : BedMaker.Surface(face, bed.Request, bed.Drains);
+        _surface = bed is null ? null : new(() => BedMaker.Surface(face, bed.Request, bed.Drains));
     }
 
     /// <summary>The face as measured.</summary>
@@ -50,7 +51,7 @@ public sealed record BaseView
     /// <summary>How high the bed stands over its drain at a place; null without a bed, and off the floor.</summary>
     public Length? Over(Point place) =>
         _surface is null || RingChecks.Locate(Outline, place) == Whereabouts.Outside || Openings.Any(opening => RingChecks.Locate(opening, place) == Whereabouts.Inside)
-            ? null : BedMaker.Of(_surface.At(Place.Of(place)));
+            ? null : BedMaker.Of(_surface.Value.At(Place.Of(place)));
 
     private static Sequence<GapLimit> Limits(Job job, Face face, FlatReadings read)
     {

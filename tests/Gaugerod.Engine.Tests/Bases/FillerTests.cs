@@ -43,6 +43,28 @@ public sealed class FillerTests
     }
 
     [Fact]
+    public void No_place_of_a_floor_filled_as_told_could_do_with_a_tenth_of_a_millimetre_less_by_itself()
+    {
+        var lowered = 0;
+        Gen.Long[-5, 5].Array[30].Each(
+            heights =>
+            {
+                var flat = Make(heights, 300);
+                var filled = heights.Select((height, i) => Mm(height) + (flat.Fills.Count > 0 ? flat.Fills[i] : Length.Zero)).ToArray();
+                for (var i = 0; i < flat.Fills.Count; i++)
+                {
+                    if (flat.Fills[i].Steps < 640) continue;
+                    var less = (Length[])filled.Clone();
+                    less[i] -= Length.FromSteps(320);
+                    Assert.Contains(Make(less, 300).Gaps, gap => !gap.IsWithin);
+                    Interlocked.Increment(ref lowered);
+                }
+            },
+            iter: 20);
+        Assert.True(lowered > 50, $"{lowered}");
+    }
+
+    [Fact]
     public void A_single_low_place_is_filled_to_what_the_shorter_straightedge_allows()
     {
         // 9 deep, its neighbours 300 off: of 600 mm 1.5 is allowed for large tile, so 7.5 of fill; by hand.
