@@ -42,13 +42,20 @@ internal sealed class AgainWants(RunPlan plan, FacePlan face, Tape tape)
     private bool Holds(Want want, SetCourses set, AgainRows rows, Sequence<Piece> pieces, Length aside) => want switch
     {
         Want.JointAtHeight at when IsHere(at) => at.Height.Steps <= Math.Max(set.Left, set.Right) || HasJoint(at.Height.Steps, set, rows),
+        Want.Centred centred when IsFace(centred.Face) => aside.Abs() <= tape.Mark,
+        Want.InLine line when IsFace(line.Face) => aside.Abs() <= tape.Mark,
+        Want.HoleOn hole when IsFace(hole.Face) => aside.Abs() <= tape.Mark && rows.Courses.All(row => (Length.FromSteps(row.Left) - Length.FromSteps(set.Planned(row.Course))).Abs() <= tape.Mark),
+        // Beside courses that begin by turns it is held in some of them only; those stay so where joints stand where they were planned.
+        _ => AreCut(want, pieces) || (aside.Abs() <= tape.Mark && !AreCut(want, face.Pieces)),
+    };
+
+    /// <summary>Whether all pieces at the edges of a want are cut as it asks; wants of other kinds and faces ask nothing of them.</summary>
+    private bool AreCut(Want want, Sequence<Piece> pieces) => want switch
+    {
         Want.AtLeast least when IsFace(least.Edge.Face) => Cuts(pieces, least.Edge.Edge).All(cut => cut.Size >= Asked(least, cut.Whole)),
         Want.JointOnEdge on when IsFace(on.Edge.Face) => Cuts(pieces, on.Edge.Edge).All(cut => cut.Size + tape.Mark >= cut.Whole),
         Want.FullCourse full when IsFace(full.Edge.Face) => Cuts(pieces, full.Edge.Edge).All(cut => cut.Most + tape.Mark >= cut.Whole),
         Want.EqualCuts equal when IsFace(equal.One.Face) && IsFace(equal.Other.Face) => AreEqual(Cuts(pieces, equal.One.Edge), Cuts(pieces, equal.Other.Edge)),
-        Want.Centred centred when IsFace(centred.Face) => aside.Abs() <= tape.Mark,
-        Want.InLine line when IsFace(line.Face) => aside.Abs() <= tape.Mark,
-        Want.HoleOn hole when IsFace(hole.Face) => aside.Abs() <= tape.Mark && rows.Courses.All(row => (Length.FromSteps(row.Left) - Length.FromSteps(set.Planned(row.Course))).Abs() <= tape.Mark),
         _ => true,
     };
 

@@ -101,6 +101,18 @@ public sealed class AgainTests
         Assert.EndsWith("lost.", Assert.Single(late.Ways[0].Missed), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_full_course_held_at_a_side_in_every_other_course_is_not_lost_by_courses_that_stand_high()
+    {
+        Sequence<Want> wants = [new Want.FullCourse(new("wall", "left"), false, 9)];
+        var (plan, again) = Measured(High(3, 6, wants), wants);
+        Assert.True(plan.Runs[0].Best.Wants[0].Held);
+        Assert.Contains(plan.Runs[0].Faces[0].Pieces, piece => piece.Cuts.Any(cut => cut.Faces == "left"));
+        Assert.All(again.Ways, way => Assert.Empty(way.Missed));
+        // Joints 40 mm aside cut them all.
+        Assert.All(Measured(High(3, 6, wants) with { Aside = Mm(40) }, wants).Again.Ways, way => Assert.Single(way.Missed));
+    }
+
     /// <summary>Source: every course's joint tried in steps of half a millimetre.</summary>
     [Fact]
     public void Where_any_joints_meet_the_height_of_a_must_a_way_does()
