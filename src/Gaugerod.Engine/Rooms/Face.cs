@@ -44,7 +44,13 @@ public abstract record FaceShape
     /// <summary>By its corners and what was read between them.</summary>
     /// <param name="Survey">What was read.</param>
     /// <param name="Edges">One for each side, the first from the first corner to the second.</param>
-    public sealed record Surveyed(FaceSurvey Survey, Sequence<Edge> Edges) : FaceShape;
+    public sealed record Surveyed(FaceSurvey Survey, Sequence<Edge> Edges) : FaceShape
+    {
+        /// <summary>The surveys it is weighed with, its own among them; null where it is weighed by itself. Default null.</summary>
+        public JoinedSurveys? Room { get; init; }
+
+        internal SurveyedOutline Draw(ReadingPlace place) => Room is { } room ? SurveyToOutline.Draw(room, place) : SurveyToOutline.Draw(Survey, place);
+    }
 
     /// <summary>By readings of a wall with four sides.</summary>
     /// <param name="Readings">What was read.</param>

@@ -67,7 +67,7 @@ internal static class FaceDrawing
 
     private static (DrawnRing? Outline, Length? LevelLine) Draw(string name, string path, FaceShape.Surveyed surveyed, Remarks remarks)
     {
-        var survey = SurveyToOutline.Draw(surveyed.Survey, new(name, path, remarks.Tape));
+        var survey = surveyed.Draw(new(name, path, remarks.Tape));
         remarks.Findings.AddRange(survey.Findings);
         remarks.Faults.AddRange(survey.Faults);
         if (survey is not { Outline: { } ring, Weighed: { } weighed }) return (null, null);

@@ -45,7 +45,7 @@ internal static class RangeChecks
     private static Box? BoundsOf(Face face, string path, Tape tape) => face.Shape switch
     {
         FaceShape.Outline given => given.Ring.Bounds,
-        FaceShape.Surveyed given => SurveyToOutline.Draw(given.Survey, new(face.Name, path, tape)).Outline?.Bounds,
+        FaceShape.Surveyed given => given.Draw(new(face.Name, path, tape)).Outline?.Bounds,
         FaceShape.Read read => ReadingsToOutline.Draw(read.Readings, [], new(face.Name, path, tape)).Outline?.Bounds,
         _ => null,
     };

@@ -9,12 +9,11 @@ internal static class Assumed
     /// <summary>The readings with what must be assumed beside them, these last.</summary>
     /// <param name="network">What was read.</param>
     /// <param name="start">Where the corners may stand.</param>
-    /// <param name="corners">How many of the spots are corners.</param>
-    /// <param name="isWall">Whether level and plumb are known of it: they are assumed before square corners.</param>
-    public static Network Settle(Network network, double[] start, int corners, bool isWall)
+    /// <param name="parts">The faces they were read on. Of a wall level and plumb are known: they are assumed before square corners.</param>
+    public static Network Settle(Network network, double[] start, NetworkPart[] parts)
     {
         var rank = Rank(network, start);
-        foreach (var assumed in Likely(corners, start, isWall))
+        foreach (var assumed in parts.SelectMany(part => Likely(part.Corners, start.AsSpan(2 * part.Spot), part.Survey.IsTied).ConvertAll(of => of.Past(part.Spot))))
         {
             if (rank == network.Free.Length) break;
             if (!SaysMore(network, assumed, start)) continue;
@@ -32,19 +31,22 @@ internal static class Assumed
 
     private static int Rank(Network network, double[] start) => new LeastSquares(network.Slopes(start, out _), Adjustment.Least).Rank;
 
-    private static IEnumerable<Reading> Likely(int corners, double[] start, bool isWall)
+    private static List<Reading> Likely(int corners, ReadOnlySpan<double> start, bool isWall)
     {
+        var likely = new List<Reading>();
         for (var side = 0; isWall && side < corners; side++)
         {
             var to = (side + 1) % corners;
             var (dx, dy) = (Math.Abs(start[2 * to] - start[2 * side]), Math.Abs(start[(2 * to) + 1] - start[(2 * side) + 1]));
-            if (dx > 5 * dy) yield return Reading.Up(side, to, 0, Accuracy);
-            else if (dy > 5 * dx) yield return Reading.Across(side, to, 0, Accuracy);
+            if (dx > 5 * dy) likely.Add(Reading.Up(side, to, 0, Accuracy));
+            else if (dy > 5 * dx) likely.Add(Reading.Across(side, to, 0, Accuracy));
         }
 
         for (var corner = 0; corner < corners; corner++)
         {
-            yield return Reading.Square((corner + corners - 1) % corners, corner, (corner + 1) % corners, Accuracy);
+            likely.Add(Reading.Square((corner + corners - 1) % corners, corner, (corner + 1) % corners, Accuracy));
         }
+
+        return likely;
     }
 }

@@ -13,6 +13,9 @@ public sealed record FaceSurvey(Sequence<SurveyCorner> Corners, Sequence<string>
     /// <summary>What still comes off its sides, old tile or plaster, so that they will stand further out. Default none.</summary>
     public Sequence<ComesOff> ComesOff { get; init; } = [];
 
+    /// <summary>Sides that are also those of other surveyed faces, as they were read, before anything comes off. Default none.</summary>
+    public Sequence<SharedSide> Same { get; init; } = [];
+
     /// <summary>The level line's place among corners and spots: after them all.</summary>
     public int LevelLine => Corners.Count + Spots.Count;
 

@@ -13,9 +13,13 @@ internal static class NextReading
     private static readonly double[] Marks = [1 / 3.0, 2 / 3.0];
 
     /// <summary>The reading that tells best which of a few is in error; null where none tells any two apart.</summary>
-    public static Reading? ToTell(Adjusted adjusted, int[] suspects, int corners, Taken with)
+    /// <param name="adjusted">All readings weighed.</param>
+    /// <param name="suspects">The few.</param>
+    /// <param name="parts">The faces that it may be read on.</param>
+    /// <param name="with">How it would be taken.</param>
+    public static Reading? ToTell(Adjusted adjusted, int[] suspects, IEnumerable<NetworkPart> parts, Taken with)
     {
-        var told = Best(adjusted, corners, with, (along, square) =>
+        var told = Best(adjusted, parts, with, (along, square) =>
         {
             var (alike, worst) = (0.0, 0.0);
             for (var i = 0; i < suspects.Length; i++)
@@ -34,10 +38,13 @@ internal static class NextReading
     }
 
     /// <summary>The reading after which the fewest go unchecked, and a slip must be least to be found; null where nothing within reach checks any more of them.</summary>
-    public static Reading? ToCheck(Adjusted adjusted, int corners, Taken with)
+    /// <param name="adjusted">All readings weighed.</param>
+    /// <param name="part">The face that it is to be read on.</param>
+    /// <param name="with">How it would be taken.</param>
+    public static Reading? ToCheck(Adjusted adjusted, NetworkPart part, Taken with)
     {
         var all = Enumerable.Range(0, adjusted.Network.Readings.Count).ToArray();
-        var found = Best(adjusted, corners, with, (along, square) =>
+        var found = Best(adjusted, [part], with, (along, square) =>
         {
             var (bare, least) = (0.0, 1.0);
             foreach (var reading in all)
@@ -54,10 +61,10 @@ internal static class NextReading
         return found is ({ } reading, var left) && left < all.Count(adjusted.IsUnchecked) ? reading : null;
     }
 
-    private static (Reading Reading, double First)? Best(Adjusted adjusted, int corners, Taken with, Func<double[], double, (double First, double Second)> score)
+    private static (Reading Reading, double First)? Best(Adjusted adjusted, IEnumerable<NetworkPart> parts, Taken with, Func<double[], double, (double First, double Second)> score)
     {
         (Reading Reading, (double First, double Second) Score)? best = null;
-        foreach (var reading in InReach(adjusted, corners, with))
+        foreach (var reading in parts.SelectMany(part => InReach(adjusted, part, with)))
         {
             var along = adjusted.Along(reading);
             var scored = score(along, LeastSquares.Dot(along, along));
@@ -74,15 +81,21 @@ internal static class NextReading
     /// Corner to corner first, then three-four-five at a corner, then where two strings cross, then from marks on sides. Only the
     /// strings tell four sides and two diagonals from each other: where they cross hangs on every corner both ways.
     /// </summary>
-    private static IEnumerable<Reading> InReach(Adjusted adjusted, int corners, Taken with)
+    private static IEnumerable<Reading> InReach(Adjusted adjusted, NetworkPart part, Taken with) =>
+        InReach(part.PlacesOf(adjusted.Places), part.Corners, with).Select(reading => reading.Past(part.Spot)).Where(reading => !IsRead(adjusted, reading));
+
+    private static bool IsRead(Adjusted adjusted, Reading asked) => asked.Of == ReadingOf.Length && adjusted.Network.Readings.Any(r =>
+        r.Of == ReadingOf.Length && ((r.First == asked.First && r.Second == asked.Second) || (r.First == asked.Second && r.Second == asked.First)));
+
+    private static IEnumerable<Reading> InReach(double[] places, int corners, Taken with)
     {
         var accuracy = with.Accuracy;
-        var reach = new Reach(adjusted.Places, corners);
+        var reach = new Reach(places, corners);
         for (var one = 0; one < corners; one++)
         {
             for (var other = one + 1; other < corners; other++)
             {
-                if (reach.Sees(Spot.At(one), Spot.At(other)) && !IsRead(one, other)) yield return Reading.Length(one, other, 0, accuracy);
+                if (reach.Sees(Spot.At(one), Spot.At(other))) yield return Reading.Length(one, other, 0, accuracy);
             }
         }
 
@@ -107,9 +120,6 @@ internal static class NextReading
                 if (other.From > mark.From && reach.Sees(mark, other)) yield return new(ReadingOf.Length, mark, other, 0, accuracy);
             }
         }
-
-        bool IsRead(int one, int other) => adjusted.Network.Readings.Any(r => r.Of == ReadingOf.Length && r.First.IsCorner && r.Second.IsCorner
-            && ((r.First.From == one && r.Second.From == other) || (r.First.From == other && r.Second.From == one)));
     }
 
     private static IEnumerable<Reading> Strings(Reach reach, int corners, Spot[] marks, double accuracy)

@@ -8,6 +8,9 @@ internal readonly record struct Spot(int From, int Towards, double Along)
 {
     public bool IsCorner => From == Towards;
 
+    /// <summary>The same with so many corners of other faces before its own.</summary>
+    public Spot Past(int corners) => new(From + corners, Towards + corners, Along);
+
     public static Spot At(int corner) => new(corner, corner, 0);
 }
 
@@ -31,6 +34,9 @@ internal enum ReadingOf
 
     /// <summary>How far a corner is from square: the cosine between the lines from the first spot to its corner and to the second, a metre long.</summary>
     Square,
+
+    /// <summary>How much longer the line from the second spot to its mark's corner is than the first's.</summary>
+    Alike,
 }
 
 /// <summary>One reading, in mm.</summary>
@@ -43,6 +49,9 @@ internal readonly record struct Reading(ReadingOf Of, Spot First, Spot Second, d
 {
     /// <summary>Where the other string ends, of two that cross.</summary>
     public Spot Third { get; init; }
+
+    /// <summary>The same with so many corners of other faces before its own.</summary>
+    public Reading Past(int corners) => this with { First = First.Past(corners), Second = Second.Past(corners), Third = Third.Past(corners) };
 
     public static Reading Length(int from, int to, double value, double accuracy) => new(ReadingOf.Length, Spot.At(from), Spot.At(to), value, accuracy);
 

@@ -25,6 +25,8 @@ internal static class ReadingSlope
                 return Off(first, second, places, slope);
             case ReadingOf.Crossing:
                 return Crossing(first, second, reading.Third, places, slope);
+            case ReadingOf.Alike:
+                return Longer(second, 1, places, slope) + Longer(first, -1, places, slope);
             default:
                 return Square(first, second, places, slope);
         }
@@ -97,6 +99,13 @@ internal static class ReadingSlope
         var with = (wx * ux) + (wy * uy);
         Swing(one.From, one.Towards, (wx - (with * ux)) / length, (wy - (with * uy)) / length, slope);
         return along;
+    }
+
+    private static double Longer(Spot line, int sign, ReadOnlySpan<double> places, Span<double> slope)
+    {
+        var (ux, uy, length) = Heading(line.From, line.Towards, places);
+        Swing(line.From, line.Towards, sign * ux, sign * uy, slope);
+        return sign * length;
     }
 
     private static double Square(Spot corner, Spot other, ReadOnlySpan<double> places, Span<double> slope)

@@ -13,20 +13,29 @@ internal static class SurveyFaults
     private const double AlwaysPlausible = 50;
 
     /// <summary>What is wrong, of readings that enclose nothing or miss each other by far; null where they do.</summary>
-    public static Fault? CannotClose(FaceSurvey survey, Adjusted adjusted, int[] suspects, Ring ring, SurveyWords words, ReadingPlace place)
+    public static Fault? CannotClose(JoinedNetwork room, NetworkPart part, int[] suspects, Ring ring, ReadingPlace place)
     {
+        var adjusted = room.Adjusted!;
         if (suspects.Length > 0 && suspects.All(i => IsAbsurd(adjusted, i)))
         {
+            // No face closes while it stands: all of them say so, in the words of the face that it was read on.
             var first = suspects[0];
-            var by = Without(adjusted, first);
-            var read = $"{words.Said(adjusted.Network.Readings[first])}, read as {place.Say(survey.Readings[first].Value)}";
-            var others = suspects.Length == 1 ? "" : $", or another of {string.Join("; ", suspects.Skip(1).Select(i => $"{words.Said(adjusted.Network.Readings[i])}, which by the others is {place.Say(Without(adjusted, i))}"))}";
-            var path = Path(place, first);
+            var on = Array.FindIndex(room.Parts, other => other.HasReading(first));
+            var words = new SurveyWords(room, on, place);
+            var path = Path(room.Parts[on], room.Parts[on] == part ? place.Path : string.Create(CultureInfo.InvariantCulture, $"faces[{room.Parts[on].Of.At}]"), first);
+            var (reading, by) = (adjusted.Network.Readings[first], Without(adjusted, first));
+            if (reading.Of == ReadingOf.Alike) return new(path, Differ(first), "one side read on both faces", "look which corners it lies between on each of them");
+            var read = $"{words.Said(reading)}, read as {place.Say(SurveyNetwork.Rounded(reading.Value))}";
+            var others = suspects.Length == 1 ? "" : $", or another of {string.Join("; ", suspects.Skip(1).Select(Otherwise))}";
             return new(path, read, $"readings that close: by all the others it is {place.Say(by)}{others}", place.Say(by))
             {
                 // As it would be read: to the tape's mark.
                 Mends = by > Length.Zero ? [Mend.Of(path, place.Tape.Nearest(by), place.Tape)] : [],
             };
+
+            string Otherwise(int i) => adjusted.Network.Readings[i].Of == ReadingOf.Alike ? Differ(i) : $"{words.Said(adjusted.Network.Readings[i])}, which by the others is {place.Say(Without(adjusted, i))}";
+
+            string Differ(int i) => $"{words.Said(adjusted.Network.Readings[i])}: they differ by {place.Say(Without(adjusted, i).Abs())}";
         }
 
         if (adjusted.IsSettled && ring.DoubledArea > 0 && RingChecks.IsSimple(ring)) return null;
@@ -46,5 +55,7 @@ internal static class SurveyFaults
         return off > AlwaysPlausible && off > Math.Abs(adjusted.Network.Readings[reading].Value) / Share;
     }
 
-    private static string Path(ReadingPlace place, int reading) => string.Create(CultureInfo.InvariantCulture, $"{place.Path}.survey.readings[{reading}].is");
+    private static string Path(NetworkPart on, string face, int reading) => reading >= on.Shared
+        ? string.Create(CultureInfo.InvariantCulture, $"{face}.survey.same[{on.Sides[reading - on.Shared]}]")
+        : string.Create(CultureInfo.InvariantCulture, $"{face}.survey.readings[{reading - on.Reading}].is");
 }

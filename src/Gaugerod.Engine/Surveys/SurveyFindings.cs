@@ -5,13 +5,12 @@ using Gaugerod.Plane.Shapes;
 namespace Gaugerod.Engine.Surveys;
 
 /// <summary>Says what a survey's readings are worth: what was assumed, which of them disagree, which nothing checks, and what to read next.</summary>
-/// <param name="survey">The survey.</param>
-/// <param name="adjusted">Its readings weighed; what was assumed stands after what was read.</param>
-/// <param name="read">How many were read.</param>
-/// <param name="suspects">Those of which one must be in error.</param>
+/// <param name="room">All readings weighed, on this face and on those that share sides with it.</param>
+/// <param name="part">The face.</param>
+/// <param name="suspects">The readings of which one must be in error, on whichever face.</param>
 /// <param name="words">Says readings.</param>
 /// <param name="place">What is being read.</param>
-internal sealed class SurveyFindings(FaceSurvey survey, Adjusted adjusted, int read, int[] suspects, SurveyWords words, ReadingPlace place)
+internal sealed class SurveyFindings(JoinedNetwork room, NetworkPart part, int[] suspects, SurveyWords words, ReadingPlace place)
 {
     private const string Source = "W. Baarda, A testing procedure for use in geodetic networks, 1968; from memory";
 
@@ -21,9 +20,16 @@ internal sealed class SurveyFindings(FaceSurvey survey, Adjusted adjusted, int r
     // All that a tape can reach is tried for these: once, for the findings and for what is weighed.
     private (bool Known, Reading? Next) _tells, _checks;
 
-    private readonly Reading[] _assumed = [.. adjusted.Network.Readings.Skip(read)];
+    private readonly FaceSurvey _survey = part.Survey;
 
-    private readonly int[] _unchecked = [.. Enumerable.Range(0, read).Where(adjusted.IsUnchecked)];
+    private readonly Adjusted _adjusted = room.Adjusted!;
+
+    // What was assumed stands after what was read.
+    private readonly Reading[] _assumed = [.. room.Adjusted!.Network.Readings.Skip(room.Read.Readings.Count).Where(of => part.HasSpot(of.First.From))];
+
+    private readonly int[] _unchecked = [.. Enumerable.Range(part.Reading, part.Survey.Readings.Count).Where(room.Adjusted.IsUnchecked)];
+
+    private readonly int[] _own = [.. suspects.Where(part.HasReading)];
 
     public IEnumerable<Finding> All()
     {
@@ -32,42 +38,56 @@ internal sealed class SurveyFindings(FaceSurvey survey, Adjusted adjusted, int r
             yield return place.Note("assumed", $"Too few readings: {words.Taken(assumed)} is assumed. To settle it, {words.Settled(assumed)}.");
         }
 
-        if (suspects.Length > 0) yield return Disagree();
+        // A slip shows on every face that is weighed with it. It is told on the one it may stand on.
+        if (_own.Length > 0 && _own[0] == suspects[0]) yield return Disagree();
         if (_assumed.Length == 0 && _unchecked.Length > 0)
         {
-            yield return place.Note("unchecked", $"Nothing checks {Listed(_unchecked.Select(i => words.Said(adjusted.Network.Readings[i])))}: a slip there would not show.{ToCheck()}");
+            yield return place.Note("unchecked", $"Nothing checks {Listed(_unchecked.Select(i => words.Said(_adjusted.Network.Readings[i])))}: a slip there would not show.{ToCheck()}");
         }
     }
 
     public WeighedSurvey Weighed() => new(
         place.Face,
-        Enumerable.Range(0, survey.LevelLine).Select(i => new PlacedSpot(survey.NameOf(i), Placed(i))).ToSequence(),
-        Enumerable.Range(0, read).Select(Weighed).ToSequence(),
-        Enumerable.Range(0, survey.Corners.Count).Select(Side).ToSequence(),
-        adjusted.Beyond)
+        Enumerable.Range(0, _survey.LevelLine).Select(i => new PlacedSpot(_survey.NameOf(i), Placed(part.Spot + i))).ToSequence(),
+        Enumerable.Range(0, _survey.Readings.Count).Select(Weighed).ToSequence(),
+        Enumerable.Range(0, part.Corners).Select(Side).ToSequence(),
+        _adjusted.Beyond)
     {
-        Assumed = _assumed.Select(assumed => words.Taken(assumed)).ToSequence(), Suspects = suspects.ToSequence(),
-        Next = suspects.Length > 1 ? ToTell() ?? "" : _assumed.Length > 0 ? words.Settled(_assumed[0]) : _unchecked.Length > 0 ? Check() ?? "" : "",
-        Asked = (suspects.Length > 1 ? Tells : _assumed.Length > 0 ? Settling(_assumed[0]) : _unchecked.Length > 0 ? Checks : null) is { } asked ? SurveyNetwork.Asked(asked) : null,
+        With = room.Parts.Where(other => other != part).Select(other => other.Of.Face).ToSequence(),
+        Assumed = _assumed.Select(assumed => words.Taken(assumed)).ToSequence(),
+        Suspects = _own.Where(i => i < room.Read.Readings.Count - Shared).Select(i => i - part.Reading).ToSequence(),
+        Elsewhere = _own.Length == 0 ? [] : suspects.Where(i => i >= room.Read.Readings.Count - Shared || !_own.Contains(i)).Select(i => words.Said(_adjusted.Network.Readings[i])).ToSequence(),
+        Next = _own.Length > 0 && suspects.Length > 1 ? ToTell() ?? "" : _assumed.Length > 0 ? words.Settled(_assumed[0]) : _unchecked.Length > 0 ? Check() ?? "" : "",
+        Asked = (_own.Length > 0 && suspects.Length > 1 ? Tells : _assumed.Length > 0 ? Settling(_assumed[0]) : _unchecked.Length > 0 ? Checks : null) is { } asked && part.HasSpot(asked.First.From)
+            ? SurveyNetwork.Asked(asked.Past(-part.Spot))
+            : null,
     };
+
+    private int Shared => room.Parts.Sum(of => of.Sides.Length);
 
     // A corner taken as square is read across, between the corners beside it.
     private static Reading Settling(Reading assumed) => assumed.Of == ReadingOf.Square ? Reading.Length(assumed.First.Towards, assumed.Second.From, 0, assumed.Accuracy) : assumed;
 
     private Finding Disagree()
     {
-        var worst = suspects.MaxBy(i => Math.Abs(adjusted.Standardised(i)));
-        var size = Math.Abs(adjusted.Standardised(worst)).ToString("0.0", System.Globalization.CultureInfo.InvariantCulture);
-        var byOthers = suspects.Select(i => $"{words.Said(adjusted.Network.Readings[i])}: read {place.Say(survey.Readings[i].Value)}, by the others {place.Say(SurveyNetwork.Rounded(adjusted.ByOthers(i)))}");
+        var worst = suspects.MaxBy(i => Math.Abs(_adjusted.Standardised(i)));
+        var size = Math.Abs(_adjusted.Standardised(worst)).ToString("0.0", System.Globalization.CultureInfo.InvariantCulture);
+        var byOthers = suspects.Select(ByOthers);
         var text = suspects.Length == 1
             ? $"One reading disagrees with the others: {byOthers.First()}. Read it again."
             : $"The readings disagree, and nothing tells which is in error. One of these: {string.Join("; ", byOthers)}. Read them again{(ToTell() is { } next ? $", or {next}" : "")}.";
         return new(FindingLevel.Warn, "readings-agree", place.Face, text, "3.29", size, Source);
     }
 
-    private Reading? Tells => Once(ref _tells, () => NextReading.ToTell(adjusted, suspects, survey.Corners.Count, _taken));
+    private string ByOthers(int i)
+    {
+        var (of, by) = (_adjusted.Network.Readings[i], place.Say(SurveyNetwork.Rounded(_adjusted.ByOthers(i))));
+        return of.Of == ReadingOf.Alike ? $"{words.Said(of)}: they differ by {by}" : $"{words.Said(of)}: read {place.Say(SurveyNetwork.Rounded(of.Value))}, by the others {by}";
+    }
 
-    private Reading? Checks => Once(ref _checks, () => NextReading.ToCheck(adjusted, survey.Corners.Count, _taken));
+    private Reading? Tells => Once(ref _tells, () => NextReading.ToTell(_adjusted, suspects, [part, .. room.Parts.Where(other => other != part && suspects.Any(other.HasReading))], _taken));
+
+    private Reading? Checks => Once(ref _checks, () => NextReading.ToCheck(_adjusted, part, _taken));
 
     private static Reading? Once(ref (bool Known, Reading? Next) kept, Func<Reading?> find)
     {
@@ -81,24 +101,25 @@ internal sealed class SurveyFindings(FaceSurvey survey, Adjusted adjusted, int r
 
     private string ToCheck() => Check() is { } next ? $" To check, {next}." : "";
 
-    private WeighedReading Weighed(int reading)
+    private WeighedReading Weighed(int at)
     {
-        var (of, taken) = (adjusted.Network.Readings[reading], survey.Readings[reading]);
+        var (reading, taken) = (part.Reading + at, _survey.Readings[at]);
+        var of = _adjusted.Network.Readings[reading];
         return new(
-            words.Said(of), taken.Value, SurveyNetwork.Rounded(adjusted.Value(of)), SurveyNetwork.Rounded(adjusted.Deviation(of)),
-            adjusted.Redundancy(reading), adjusted.Standardised(reading))
+            words.Said(of), taken.Value, SurveyNetwork.Rounded(_adjusted.Value(of)), SurveyNetwork.Rounded(_adjusted.Deviation(of)),
+            _adjusted.Redundancy(reading), _adjusted.Standardised(reading))
         {
-            ByOthers = adjusted.IsUnchecked(reading) ? null : SurveyNetwork.Rounded(adjusted.ByOthers(reading)),
+            ByOthers = _adjusted.IsUnchecked(reading) ? null : SurveyNetwork.Rounded(_adjusted.ByOthers(reading)),
         };
     }
 
     private SureLength Side(int from)
     {
-        var side = Reading.Length(from, (from + 1) % survey.Corners.Count, 0, 1);
-        var (square, value) = (adjusted.Deviation(side) * adjusted.Deviation(side), adjusted.Value(side));
+        var side = Reading.Length(from, (from + 1) % part.Corners, 0, 1).Past(part.Spot);
+        var (square, value) = (_adjusted.Deviation(side) * _adjusted.Deviation(side), _adjusted.Value(side));
 
         // What comes off the sides at its ends makes it longer, nearly by as much: corners are nearly square.
-        foreach (var off in survey.ComesOff.Where(off => off.Side == (from + 1) % survey.Corners.Count || off.Side == (from + survey.Corners.Count - 1) % survey.Corners.Count))
+        foreach (var off in _survey.ComesOff.Where(off => off.Side == (from + 1) % part.Corners || off.Side == (from + part.Corners - 1) % part.Corners))
         {
             value += SurveyNetwork.Millimetres(off.Thickness);
             square += SurveyNetwork.Millimetres(off.Accuracy) * SurveyNetwork.Millimetres(off.Accuracy);
@@ -107,7 +128,7 @@ internal sealed class SurveyFindings(FaceSurvey survey, Adjusted adjusted, int r
         return new(words.Said(side), SurveyNetwork.Rounded(value), SurveyNetwork.Rounded(Math.Sqrt(square)));
     }
 
-    private Point Placed(int spot) => new(SurveyNetwork.Rounded(adjusted.Places[2 * spot]), SurveyNetwork.Rounded(adjusted.Places[(2 * spot) + 1]));
+    private Point Placed(int spot) => new(SurveyNetwork.Rounded(_adjusted.Places[2 * spot]), SurveyNetwork.Rounded(_adjusted.Places[(2 * spot) + 1]));
 
     private static string Listed(IEnumerable<string> all)
     {

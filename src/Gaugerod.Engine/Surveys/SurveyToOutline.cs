@@ -20,29 +20,39 @@ public sealed record SurveyedOutline(Ring? Outline, Length? LevelLine, WeighedSu
 /// <summary>Draws a shape from its survey.</summary>
 internal static class SurveyToOutline
 {
-    public static SurveyedOutline Draw(FaceSurvey survey, ReadingPlace place)
+    /// <summary>The shape of one of the faces whose readings are weighed together.</summary>
+    public static SurveyedOutline Draw(JoinedSurveys surveys, ReadingPlace place) => Draw(surveys.Network, JoinedSurveys.IndexOf(surveys.Faces, place.Face), place);
+
+    /// <summary>The shape of a face by itself.</summary>
+    public static SurveyedOutline Draw(FaceSurvey survey, ReadingPlace place) => Draw(JoinedSurveys.Alone(place.Face, survey).Network, 0, place);
+
+    private static SurveyedOutline Draw(JoinedNetwork room, int at, ReadingPlace place)
     {
-        var (corners, network) = (survey.Corners.Count, SurveyNetwork.Of(survey));
-        var words = new SurveyWords(survey, place);
-        if (SurveyNetwork.Start(survey, network) is not { } start) return Refused(Turns(survey, place));
-        var settled = Assumed.Settle(network, start, corners, survey.IsTied);
-        if (!Assumed.Settles(settled, start)) return Refused(TooFew(survey, settled, start, words, place)) with { Rough = Rough(survey, start) };
+        var part = room.Parts[at];
+        var survey = part.Survey;
 
-        var adjusted = Adjustment.Of(settled, start);
-        var suspects = Suspects.Of(adjusted).Where(i => i < network.Readings.Count).ToArray();
-        var moved = Outwards.Move(adjusted.Places, corners, survey.ComesOff);
-        var ring = Ring(moved, corners);
-        var findings = new SurveyFindings(survey, adjusted, network.Readings.Count, suspects, words, place);
-        if (SurveyFaults.CannotClose(survey, adjusted, suspects, ring, words, place) is { } fault) return Refused(fault) with { Weighed = adjusted.IsSettled ? Doubted(findings.Weighed(), adjusted) : null, Rough = Rough(survey, start) };
+        // Where one face of a room cannot be settled, it says so by itself, and so do the others.
+        var adjusted = room.Adjusted;
+        if (adjusted is null && room.Parts.Length > 1) return Draw(survey, place);
+        if (room.Starts[at] is not { } start) return Refused(Turns(survey, place));
+        var words = new SurveyWords(room, at, place);
+        if (adjusted is null) return Refused(TooFew(survey, room.Settled!, start, words, place)) with { Rough = Rough(survey, start) };
 
-        var line = network.Corners > survey.LevelLine ? SurveyNetwork.Rounded(adjusted.Places[(2 * survey.LevelLine) + 1] - moved[1]) : (Length?)null;
+        var suspects = Suspects.Of(adjusted).Where(i => i < room.Read.Readings.Count).ToArray();
+        var placed = part.PlacesOf(adjusted.Places);
+        var moved = Outwards.Move(placed, part.Corners, survey.ComesOff);
+        var ring = Ring(moved, part.Corners);
+        var findings = new SurveyFindings(room, part, suspects, words, place);
+        if (SurveyFaults.CannotClose(room, part, suspects, ring, place) is { } fault) return Refused(fault) with { Weighed = adjusted.IsSettled ? Doubted(findings.Weighed(), part, suspects, adjusted) : null, Rough = Rough(survey, start) };
+
+        var line = part.Spots > survey.LevelLine ? SurveyNetwork.Rounded(placed[(2 * survey.LevelLine) + 1] - moved[1]) : (Length?)null;
         return new(ring, line, findings.Weighed(), findings.All().ToSequence(), []);
     }
 
     private static SurveyedOutline Refused(Fault fault) => new(null, null, null, [], [fault]);
 
-    private static WeighedSurvey Doubted(WeighedSurvey weighed, Adjusted adjusted) =>
-        weighed with { Readings = weighed.Readings.Select((reading, i) => weighed.Suspects.Contains(i) ? reading with { ByOthers = SurveyFaults.Without(adjusted, i) } : reading).ToSequence() };
+    private static WeighedSurvey Doubted(WeighedSurvey weighed, NetworkPart part, int[] suspects, Adjusted adjusted) =>
+        weighed with { Readings = weighed.Readings.Select((reading, i) => suspects.Contains(part.Reading + i) ? reading with { ByOthers = SurveyFaults.Without(adjusted, part.Reading + i) } : reading).ToSequence() };
 
     private static Sequence<PlacedSpot> Rough(FaceSurvey survey, double[] places) =>
         Enumerable.Range(0, survey.LevelLine).Select(i => new PlacedSpot(survey.NameOf(i), new(SurveyNetwork.Rounded(places[2 * i]), SurveyNetwork.Rounded(places[(2 * i) + 1])))).ToSequence();

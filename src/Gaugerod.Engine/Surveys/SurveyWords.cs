@@ -1,12 +1,17 @@
 namespace Gaugerod.Engine.Surveys;
 
 /// <summary>Says readings as one would call them across the room.</summary>
-/// <param name="survey">The survey.</param>
+/// <param name="room">The readings of all faces that are weighed together.</param>
+/// <param name="at">The face in hand: of the others their names are said too.</param>
 /// <param name="place">What is being read.</param>
-internal sealed class SurveyWords(FaceSurvey survey, ReadingPlace place)
+internal sealed class SurveyWords(JoinedNetwork room, int at, ReadingPlace place)
 {
-    /// <summary>What a reading is, such as <c>A to C</c>.</summary>
-    public string Said(in Reading reading) => reading.Of switch
+    /// <summary>What a reading is, such as <c>A to C</c>; on another face <c>floor: A to C</c>.</summary>
+    public string Said(in Reading reading) => reading.Of == ReadingOf.Alike
+        ? $"{Side(reading.Second)} taken for {Side(reading.First)}"
+        : $"{(Part(reading.First.From) is var on && on != room.Parts[at] ? $"{on.Of.Face}: " : "")}{Spoken(reading)}";
+
+    private string Spoken(in Reading reading) => reading.Of switch
     {
         ReadingOf.Across => $"{Spot(reading.First)} to {Spot(reading.Second)}, level",
         ReadingOf.Up => $"{Spot(reading.First)} to {Spot(reading.Second)}, plumb",
@@ -37,7 +42,11 @@ internal sealed class SurveyWords(FaceSurvey survey, ReadingPlace place)
         ? $"pull a string from {Name(reading.First.From)} to {Name(reading.First.Towards)} and one from {Spot(reading.Second)} to {Spot(reading.Third)}, and read along the first from {Name(reading.First.From)} to where they cross"
         : $"read {Said(reading)}";
 
-    private string Name(int at) => survey.NameOf(at);
+    private NetworkPart Part(int spot) => Array.Find(room.Parts, part => part.HasSpot(spot))!;
+
+    private string Name(int spot) => Part(spot) is var part ? part.Survey.NameOf(spot - part.Spot) : "";
+
+    private string Side(Spot line) => $"{Line(line)} of {Part(line.From).Of.Face}";
 
     private string Line(Spot line) => Line(line.From, line.Towards);
 

@@ -6,11 +6,21 @@ namespace Gaugerod.Engine.Surveys;
 public static class SurveyedLine
 {
     /// <summary>How high above the first corner it runs; null where nothing was read to it, or the readings cannot be used.</summary>
-    public static Length? Height(FaceSurvey survey)
+    /// <param name="room">The surveys that are weighed together.</param>
+    /// <param name="face">Which of them.</param>
+    public static Length? Height(JoinedSurveys room, string face)
     {
-        ArgumentNullException.ThrowIfNull(survey);
-        return survey.Readings.Any(r => r.First.At == survey.LevelLine || r.Second.At == survey.LevelLine)
-            ? SurveyToOutline.Draw(survey, new("", "", Tape.Millimetres)).LevelLine
-            : null;
+        ArgumentNullException.ThrowIfNull(room);
+        return IsRead(room, face) ? SurveyToOutline.Draw(room, new(face, "", Tape.Millimetres)).LevelLine : null;
+    }
+
+    /// <summary>Whether anything was read to it.</summary>
+    /// <param name="room">The surveys that are weighed together.</param>
+    /// <param name="face">Which of them.</param>
+    public static bool IsRead(JoinedSurveys room, string face)
+    {
+        ArgumentNullException.ThrowIfNull(room);
+        var survey = room.Faces[JoinedSurveys.IndexOf(room.Faces, face)].Survey;
+        return survey.Readings.Any(r => r.First.At == survey.LevelLine || r.Second.At == survey.LevelLine);
     }
 }

@@ -9,11 +9,17 @@ namespace Gaugerod.Engine.Surveys;
 /// <param name="Corners">Where its corners and other spots came to stand.</param>
 /// <param name="Readings">What became of each reading, in the survey's order.</param>
 /// <param name="Sides">How long each side came out, and how sure that is.</param>
-/// <param name="Beyond">How many readings there are beyond what settles the shape.</param>
+/// <param name="Beyond">How many readings there are beyond what settles the shape; of all faces weighed together.</param>
 public sealed record WeighedSurvey(string Face, Sequence<PlacedSpot> Corners, Sequence<WeighedReading> Readings, Sequence<SureLength> Sides, int Beyond)
 {
     /// <summary>What had to be taken for granted, such as <c>a square corner at B</c>; default nothing.</summary>
     public Sequence<string> Assumed { get; init; } = [];
+
+    /// <summary>The faces whose readings were weighed with these, since sides are shared; default none.</summary>
+    public Sequence<string> With { get; init; } = [];
+
+    /// <summary>What else may be in error, beside <see cref="Suspects"/>, in words: readings of those faces, a side wrongly taken for another.</summary>
+    public Sequence<string> Elsewhere { get; init; } = [];
 
     /// <summary>The readings of which one must be in error, as nothing tells which; none where all agree within their accuracy.</summary>
     public Sequence<int> Suspects { get; init; } = [];

@@ -18,7 +18,7 @@ internal static class FaceReader
 {
     private static readonly string[] Ways = ["outline", "readings", "survey"];
 
-    public static FaceEntry Read(Entry entry, Values values, Uniques faceNames)
+    public static FaceEntry Read(Entry entry, Values values, Uniques faceNames, SurveysReader surveys)
     {
         if (Fields.Group(entry, values) is not { } group) return new(null, null);
         var meant = group.Members.Where(m => m.Value.Value is not Entry.Nothing).Select(m => Near.Of(m.Key, [.. Ways, "openings"])).Where(m => Ways.Contains(m, StringComparer.Ordinal)).Distinct(StringComparer.Ordinal).ToList();
@@ -34,7 +34,7 @@ internal static class FaceReader
         if (Fields.Open(group, form, values) is not { } fields) return new(null, null);
         var name = faceNames.Take(fields["name"], values);
         var parts = new Uniques("the face's edges, fixtures, openings and holes", true, form == Forms.ReadFace ? ["foot", "right", "head", "left"] : []);
-        var (shape, heights) = form == Forms.OutlineFace ? Outline(fields, parts) : form == Forms.ReadFace ? Readings(fields, parts) : Survey(fields, parts);
+        var (shape, heights) = form == Forms.OutlineFace ? Outline(fields, parts) : form == Forms.ReadFace ? Readings(fields, parts) : Survey(fields, parts, surveys);
         var openings = fields.Items("openings").Select(n => OpeningReader.Read(n, values, parts, heights)).ToList();
         var holes = fields.Items("holes").Select(n => HoleReader.Read(n, values, parts, heights, shape)).ToList();
         var zones = fields.Items("zones").Select(n => ZoneReader.Read(n, values, faceNames, parts, heights)).ToList();
@@ -56,12 +56,13 @@ internal static class FaceReader
         return (drawn.Ring is null || edges is null || fields["edges"] is null ? null : new FaceShape.Outline(drawn.Ring, drawn.Each(edges), levelLine ?? Length.Zero), heights);
     }
 
-    private static (FaceShape? Shape, HeightBase Heights) Survey(Fields fields, Uniques parts)
+    private static (FaceShape? Shape, HeightBase Heights) Survey(Fields fields, Uniques parts, SurveysReader surveys)
     {
-        var taken = SurveyReader.Read(fields["survey"], fields.Values);
-        var edges = EdgeListReader.Read(fields, taken.Corners, Forms.FaceEdge, new Edge("", EdgeKind.Free), parts);
-        var heights = taken.Survey is { } survey ? HeightBase.Of(survey) : new(null, Missing: false);
-        return (taken.Survey is null || edges is null || fields["edges"] is null ? null : new FaceShape.Surveyed(taken.Survey, edges), heights);
+        var (taken, room) = surveys.At(fields["survey"]);
+        var edges = EdgeListReader.Read(fields, taken.Corners?.Count, Forms.FaceEdge, new Edge("", EdgeKind.Free), parts);
+        if (taken.Survey is not { } survey || room is null) return (null, new(null, Missing: false));
+        var heights = HeightBase.Of(room, (fields["name"] as Entry.Text)?.Value ?? "");
+        return (edges is null || fields["edges"] is null ? null : new FaceShape.Surveyed(survey, edges) { Room = room }, heights);
     }
 
     private static (FaceShape? Shape, HeightBase Heights) Readings(Fields fields, Uniques parts)

@@ -73,7 +73,8 @@ internal static class Forms
     public static readonly Form Survey = new(
         "survey",
         new("corners", "a list of names such as [\"A\", \"B\", \"C\", \"D\"]", true), new("readings", "a list of readings such as [{ \"from\": \"A\", \"to\": \"B\", \"is\": \"60 1/4\" }]", true),
-        new("spots", "a list of names such as [\"drain\"]"), new("accuracy", "a group such as { \"tape\": \"1/16\" }"), new("comesOff", "a list such as [{ \"side\": [\"A\", \"B\"], \"is\": \"3/8\" }]"));
+        new("spots", "a list of names such as [\"drain\"]"), new("accuracy", "a group such as { \"tape\": \"1/16\" }"), new("comesOff", "a list such as [{ \"side\": [\"A\", \"B\"], \"is\": \"3/8\" }]"),
+        new("same", "a list such as [{ \"side\": [\"A\", \"B\"], \"face\": \"floor\", \"as\": [\"C\", \"D\"] }]"));
 
     public static readonly Form SurveyCorner = new("surveyCorner", new("name", "a name such as \"D\"", true), new("is", "\"outside corner\""), new("near", "a place [x, y]"));
 
@@ -88,6 +89,8 @@ internal static class Forms
     public static readonly Form Accuracy = new("accuracy", new("tape", ASmallLength), new("laser", ASmallLength), new("level", ASmallLength), new("plumb", ASmallLength));
 
     public static readonly Form ComesOff = new("comesOff", new("side", "two corners [ , ]", true), new("is", ASmallLength, true), new("within", ASmallLength));
+
+    public static readonly Form SharedSide = new("sharedSide", new("side", "two corners [ , ]", true), new("face", "another surveyed face's name", true), new("as", "its two corners there [ , ]", true), new("within", ASmallLength));
 
     public static readonly Form Readings = new(
         "readings",
@@ -195,7 +198,7 @@ internal static class Forms
 
     public static readonly IReadOnlyList<Form> All =
     [
-        Job, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
+        Job, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
         RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, Bag, OnBed, FlatnessOf, FlatGrid, FlatPoint, FlatLaid, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant,
     ];

@@ -17,16 +17,13 @@ internal sealed record HeightBase(Length? Line, bool Missing)
     {
         FaceShape.Read { Readings.LevelLine: { } line } => new(line.Left, Missing: false),
         FaceShape.Outline { LevelLine: var line } when line != Length.Zero => new(line, Missing: false),
-        FaceShape.Surveyed { Survey: var survey } => Of(survey),
+        FaceShape.Surveyed { Room: { } room } => Of(room, face.Name),
         _ => new(null, Missing: true),
     };
 
-    /// <summary>Of a face that was surveyed: where its readings put the line.</summary>
-    public static HeightBase Of(FaceSurvey survey)
-    {
-        var line = SurveyedLine.Height(survey);
-        return new(line, line is null);
-    }
+    /// <summary>Of a face that was surveyed: where its readings put the line. Where they cannot be used they are refused for that, and heights are not blamed.</summary>
+    public static HeightBase Of(JoinedSurveys room, string face) =>
+        SurveyedLine.IsRead(room, face) ? new(SurveyedLine.Height(room, face) ?? Length.Zero, Missing: false) : new(null, Missing: true);
 
     /// <summary>What is added to the heights of a group; nothing where they count from y = 0. Null, and a fault, where there is no line to count from.</summary>
     public Length? Under(Fields fields)

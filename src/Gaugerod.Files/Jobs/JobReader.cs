@@ -74,7 +74,9 @@ public static class JobReader
         var trims = fields.Items("trims").Select(n => TrimReader.Product(n, values, trimNames)).ToList();
         values.Trims = new(trims, edgeJoint);
         var faceNames = new Uniques("the faces", parts: false);
-        var faces = fields.Items("faces", atLeast: 1).Select(n => FaceReader.Read(n, values, faceNames)).ToList();
+        var faceEntries = fields.Items("faces", atLeast: 1);
+        var surveys = SurveysReader.Of(faceEntries, values);
+        var faces = faceEntries.Select(n => FaceReader.Read(n, values, faceNames, surveys)).ToList();
         var runNames = new Uniques("the runs", parts: false);
         var runReader = new RunReader(values, new KnownNames(products.Count == 0 ? [null] : products.ConvertAll(p => p.Name), faces.Count == 0 ? [new(null, null)] : faces));
         var runs = fields.Items("runs", atLeast: 1).Select(n => runReader.Read(n, runNames)).ToList();

@@ -39,19 +39,22 @@ internal sealed class SurveyReadingReader(SurveySpots spots, Func<Instrument, Le
     public ComesOff? ComesOff(Entry entry)
     {
         if (Fields.Open(entry, Forms.ComesOff, values) is not { } fields) return null;
-        var (side, thick) = (spots.Two(fields["side"], "two corners, one after the other"), fields.Length("is", LengthRange.Layer));
+        var (side, thick) = (spots.Side(fields["side"]), fields.Length("is", LengthRange.Layer));
         var within = fields.Length("within", LengthRange.Accuracy, accuracy(Instrument.Tape));
-        if (side is not var (from, to) || thick is not { } thickness) return null;
-        if (spots.IsNext(from, to)) return new(from, thickness, within);
-        if (spots.IsNext(to, from)) return new(to, thickness, within);
-        values.Log.Add(fields["side"]!, "two corners, one after the other");
-        return null;
+        return side is { } from && thick is { } thickness ? new(from, thickness, within) : null;
+    }
+
+    public SideReadIn? Same(Entry entry)
+    {
+        if (Fields.Open(entry, Forms.SharedSide, values) is not { } fields) return null;
+        return new(spots.Side(fields["side"]), fields["face"], fields["as"], fields.Length("within", LengthRange.Accuracy, accuracy(Instrument.Tape)));
     }
 
     private (ReadAs As, SurveySpot First, SurveySpot Second, SurveySpot Third)? Between(Fields fields)
     {
         if (fields["to"] is null) fields.Missing("to", "a corner or a mark");
-        var (first, second) = (spots.Read(fields["from"]), spots.Read(fields["to"]));
+        var first = spots.Read(fields["from"]);
+        var second = spots.Read(fields["to"], start: first);
         var held = values.Word(fields["held"], Words.Held);
         if (first is not { } from || second is not { } to) return null;
         if (from == to)

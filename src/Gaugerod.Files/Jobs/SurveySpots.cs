@@ -13,9 +13,12 @@ internal sealed class SurveySpots(IReadOnlyList<string?> corners, IReadOnlyList<
     public const string LevelLine = "level line";
 
     /// <summary>A corner, a spot, the level line, or a mark on the way from one corner to another.</summary>
-    public SurveySpot? Read(Entry? entry, bool line = true)
+    /// <param name="entry">What stands there.</param>
+    /// <param name="line">Whether it may be the level line.</param>
+    /// <param name="start">Where the reading begins; nobody means that place again.</param>
+    public SurveySpot? Read(Entry? entry, bool line = true, SurveySpot? start = null)
     {
-        if (entry is not Entry.Group) return Named(entry, [.. corners, .. spots, .. line ? [LevelLine] : Array.Empty<string>()], "a corner or spot of the survey") is { } at ? SurveySpot.Of(at) : null;
+        if (entry is not Entry.Group) return Named(entry, [.. corners, .. spots, .. line ? [LevelLine] : Array.Empty<string>()], "a corner or spot of the survey", start?.At) is { } at ? SurveySpot.Of(at) : null;
         if (Fields.Open(entry, Forms.Mark, values) is not { } fields) return null;
         var (from, towards, along) = (Corner(fields["from"]), Corner(fields["towards"]), fields.Length("at", LengthRange.Size));
         if (from is not { } a || towards is not { } b || along is not { } far) return null;
@@ -43,17 +46,27 @@ internal sealed class SurveySpots(IReadOnlyList<string?> corners, IReadOnlyList<
         return null;
     }
 
+    /// <summary>The corner that a side begins at, given by its two corners either way round.</summary>
+    public int? Side(Entry? entry)
+    {
+        const string What = "two corners, one after the other";
+        if (Two(entry, What) is not var (from, to)) return null;
+        if (After(from) == to) return from;
+        if (After(to) == from) return to;
+        values.Log.Add(entry!, What);
+        return null;
+    }
+
     public bool IsLine(SurveySpot spot) => spot.At == corners.Count + spots.Count;
 
     public int After(int corner) => (corner + 1) % corners.Count;
 
     public int Before(int corner) => (corner + corners.Count - 1) % corners.Count;
 
-    public bool IsNext(int from, int to) => After(from) == to;
-
-    private int? Named(Entry? entry, IReadOnlyList<string?> names, string what)
+    private int? Named(Entry? entry, IReadOnlyList<string?> names, string what, int? not = null)
     {
-        if (entry is null || KnownNames.Known(entry, values, what, names) is not { } name) return null;
+        if (not is { } again && entry is Entry.Text { Value: var said } && string.Equals(said, names[again], StringComparison.Ordinal)) return again;
+        if (entry is null || KnownNames.Known(entry, values, what, names.Where((_, i) => i != not)) is not { } name) return null;
         for (var i = 0; i < names.Count; i++)
         {
             if (string.Equals(names[i], name, StringComparison.Ordinal)) return i;

@@ -10,12 +10,14 @@ internal static class SurveyWriter
     {
         json.WriteStartObject();
         json.WriteString("face", survey.Face);
+        json.WriteNames("with", survey.With);
         json.WriteNumber("beyond", survey.Beyond);
         json.WriteList("corners", survey.Corners, corner => Write(json, corner));
         json.WriteList("sides", survey.Sides, side => Write(json, side));
         json.WriteList("readings", survey.Readings, reading => Write(json, reading));
         json.WriteNames("assumed", survey.Assumed);
         json.WriteList("suspects", survey.Suspects, suspect => json.WriteNumberValue(suspect));
+        json.WriteNames("elsewhere", survey.Elsewhere);
         json.WriteString("next", survey.Next);
         json.WriteEndObject();
     }

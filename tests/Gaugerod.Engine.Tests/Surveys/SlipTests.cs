@@ -61,7 +61,7 @@ public sealed class SlipTests(ITestOutputHelper output)
             var group = Suspects.Of(wrong);
             Assert.Equal([0, 1, 2, 3, 4, 5], group);
 
-            var next = NextReading.ToTell(wrong, group, 4, new(Rooms.Accuracy, 10, 300));
+            var next = NextReading.ToTell(wrong, group, [Four], new(Rooms.Accuracy, 10, 300));
             Assert.NotNull(next);
             var taken = next.Value with { Value = ReadingSlope.Of(next.Value, truth.Places, new double[8]) + (Rooms.Accuracy * TrueRoom.Normal(chance)) };
             var after = Suspects.Of(Adjustment.Of(network.With(taken), truth.Places));
@@ -73,6 +73,8 @@ public sealed class SlipTests(ITestOutputHelper output)
         Assert.Equal(Many, named);
         Assert.True(located >= 0.95 * Many, $"{located} of {Many}");
     }
+
+    private static readonly NetworkPart Four = new(new("floor", 0, new([.. "ABCD".Select(name => new SurveyCorner($"{name}", false, null))], [], [])), 0, 4, 0, 0, []);
 
     private static Network Slipped(Network network, int reading, double slip) =>
         network with { Readings = [.. network.Readings.Select((r, i) => i == reading ? r with { Value = r.Value + slip } : r)] };

@@ -64,7 +64,7 @@ public sealed class SurveyJobTests
         """, StringComparison.Ordinal);
 
     [Theory]
-    [InlineData("\"to\": \"C\", \"is\": 3606", "\"to\": \"Q\", \"is\": 3606", "faces[0].survey.readings[4].to", "\"A\"")]
+    [InlineData("\"to\": \"C\", \"is\": 3606", "\"to\": \"Q\", \"is\": 3606", "faces[0].survey.readings[4].to", "\"B\"")]
     [InlineData("\"spots\": [\"drain\"]", "\"spots\": [\"drian\"]", "faces[0].survey.readings[7].to", "\"drian\"")]
     [InlineData("\"to\": \"B\", \"is\": 3000", "\"to\": \"A\", \"is\": 3000", "faces[0].survey.readings[0].to", null)]
     [InlineData("\"corner\": \"B\", \"is\": 1500", "\"is\": 1500", "faces[0].survey.readings[6]", null)]
@@ -85,6 +85,62 @@ public sealed class SurveyJobTests
         var refused = Samples.Faults(spoilt);
         Assert.Contains(refused, fault => fault.Path == path && fault.Nearest == nearest);
     }
+
+    [Fact]
+    public void A_wall_whose_foot_is_the_floor_s_side_is_weighed_with_it_and_its_heights_from_the_level_line_follow()
+    {
+        Assert.Empty(Schemas.SchemaTests.Faults(Schemas.SchemaTests.JobSchema, WithWall));
+        var job = Assert.IsType<JobReading.Understood>(JobReader.Read(Encoding.UTF8.GetBytes(WithWall), "job.json")).Job;
+        Assert.Empty(JobCheck.Check(job));
+        var plan = Planner.Plan(job);
+        Assert.Equal(["floor", "wall"], plan.Surveys.SelectMany(survey => survey.With));
+        var wall = plan.Surveys.Single(survey => survey.Face == "wall");
+
+        // Read as 3000 on the floor and as 3004 on the wall: between them, nearer its own, since the two sides may differ too.
+        Assert.InRange((double)wall.Sides[0].Value.Millimetres, 3002, 3003);
+        Assert.True(wall.Readings[0].Redundancy > 0.5);
+        var json = Encoding.UTF8.GetString(Files.Plans.PlanWriter.Write(plan));
+        Assert.Contains("\"with\": [", json, StringComparison.Ordinal);
+        Assert.Empty(Schemas.SchemaTests.Faults(Schemas.SchemaTests.PlanSchema, json));
+    }
+
+    [Theory]
+    [InlineData("\"face\": \"floor\"", "\"face\": \"flor\"", "faces[1].survey.same[0].face", "\"floor\"")]
+    [InlineData("\"face\": \"floor\"", "\"face\": \"wall\"", "faces[1].survey.same[0].face", null)]
+    [InlineData("\"as\": [\"A\", \"B\"]", "\"as\": [\"A\", \"C\"]", "faces[1].survey.same[0].as", null)]
+    [InlineData("\"as\": [\"A\", \"B\"]", "\"as\": [\"E\", \"B\"]", "faces[1].survey.same[0].as[0]", "\"A\"")]
+    [InlineData(", \"as\": [\"A\", \"B\"]", "", "faces[1].survey.same[0].as", null)]
+    [InlineData("\"side\": [\"P\", \"Q\"]", "\"side\": [\"P\", \"P\"]", "faces[1].survey.same[0].side", null)]
+    [InlineData("\"same\": [", "\"smae\": [", "faces[1].survey.smae", "\"same\"")]
+    public void A_slip_in_a_shared_side_is_said_where_it_stands(string old, string changed, string path, string? nearest)
+    {
+        var spoilt = WithWall.Replace(old, changed, StringComparison.Ordinal);
+        Assert.NotEqual(WithWall, spoilt);
+        Assert.Contains((path, nearest), Samples.Faults(spoilt).Select(fault => (fault.Path, fault.Nearest)));
+    }
+
+    [Fact]
+    public void A_wall_taken_for_the_wrong_side_is_named_beside_its_foot_and_nothing_else_is_blamed()
+    {
+        var spoilt = WithWall.Replace("\"as\": [\"A\", \"B\"]", "\"as\": [\"B\", \"C\"]", StringComparison.Ordinal);
+        var fault = Assert.Single(JobCheck.Check(Assert.IsType<JobReading.Understood>(JobReader.Read(Encoding.UTF8.GetBytes(spoilt), "job.json")).Job));
+        Assert.Equal("faces[1].survey.readings[0].is", fault.Path);
+        Assert.Contains("P–Q of wall taken for B–C of floor", fault.Expected, StringComparison.Ordinal);
+    }
+
+    private static readonly string WithWall = Floor.Replace("""
+        "threshold" }] }],
+        """, """
+        "threshold" }] },
+          { "name": "wall",
+            "survey": { "corners": ["P", "Q", "R", "S"], "same": [{ "side": ["P", "Q"], "face": "floor", "as": ["A", "B"] }],
+              "readings": [{ "from": "P", "to": "Q", "is": 3004 }, { "from": "R", "to": "S", "is": 3000 }, { "from": "P", "to": "S", "held": "plumb", "is": 2400 }, { "from": "Q", "to": "R", "held": "plumb", "is": 2400 },
+                { "from": "P", "to": "Q", "held": "plumb", "is": 0 }, { "from": "P", "to": "S", "held": "level", "is": 0 }, { "from": "P", "to": "level line", "is": 1000 }] },
+            "holes": [{ "name": "valve", "x": 500, "y": 200, "heightsFrom": "level line", "diameter": 40 }],
+            "edges": [{ "name": "foot", "kind": "floor" }, { "name": "right", "kind": "inside corner" }, { "name": "head", "kind": "ceiling" }, { "name": "left", "kind": "inside corner" }] }],
+        """, StringComparison.Ordinal).Replace("\"runs\": [", """
+        "runs": [{ "name": "wall", "product": "tile", "faces": ["wall"], "bond": { "kind": "grid" }, "joint": 3 },
+        """, StringComparison.Ordinal);
 
     [Fact]
     public void A_diagonal_two_metres_long_of_a_box_is_refused_with_what_it_should_be_and_the_mend_is_accepted()
