@@ -17,6 +17,12 @@ internal static class MeasureReport
         var survey = Room();
         Say($"a room of {survey.Corners.Count} corners and {survey.Readings.Count} readings drawn and weighed", () => SurveyToOutline.Draw(survey, new("room", "faces[0]", Tape.Millimetres)));
 
+        Say("a floor and its four walls, forty readings, weighed together and all five drawn", () =>
+        {
+            var whole = JoinedSurveys.Of(FloorAndWalls());
+            foreach (var face in whole[0].Faces) SurveyView.Of(whole[0], face.Face, Tape.Millimetres);
+        });
+
         var job = Subjects.Sample(sample);
         var plan = Planner.Plan(job);
         var run = plan.Runs[0];
@@ -51,6 +57,33 @@ internal static class MeasureReport
         }
 
         return new(corners.ToSequence(), [], readings.ToSequence());
+    }
+
+    /// <summary>A floor of 3 m by 2.4 m, corner to corner and two corners checked, and four walls by their feet, heads, heights, leans and diagonals.</summary>
+    private static Sequence<FaceSurveyed> FloorAndWalls()
+    {
+        Sequence<SurveyCorner> corners = [.. "ABCD".Select(name => new SurveyCorner($"{name}", false, null))];
+        var (faces, taken) = (new List<FaceSurveyed>(), 0);
+        faces.Add(new("floor", 0, new(corners, [], [.. Box(3000, 2400), Square(1), Square(3)])));
+        for (var i = 0; i < 4; i++)
+        {
+            var wall = Box(i % 2 == 0 ? 3000 : 2400, 2450);
+            SurveyReading[] level = [Held(ReadAs.Plumb, 0, 1), Held(ReadAs.Level, 0, 3)];
+            faces.Add(new($"wall {i}", i + 1, new(corners, [], [.. wall, .. level]) { Same = [new(0, "floor", i, Mm(1.5))] }));
+        }
+
+        return faces.ToSequence();
+
+        SurveyReading[] Box(double wide, double high) =>
+        [
+            Read(0, 1, wide), Read(1, 2, high), Read(2, 3, wide), Read(3, 0, high), Read(0, 2, Math.Sqrt((wide * wide) + (high * high))), Read(1, 3, Math.Sqrt((wide * wide) + (high * high))),
+        ];
+
+        SurveyReading Read(int from, int to, double mm) => new(ReadAs.Straight, SurveySpot.Of(from), SurveySpot.Of(to), Mm(mm + (taken++ % 5) - 2), Mm(1.5));
+
+        SurveyReading Held(ReadAs way, int from, int to) => new(way, SurveySpot.Of(from), SurveySpot.Of(to), Mm((taken++ % 5) - 2), Mm(1.5));
+
+        SurveyReading Square(int corner) => new(ReadAs.Straight, new(corner, (corner + 1) % 4, Mm(1200)), new(corner, (corner + 3) % 4, Mm(900)), Mm(1500 + (taken++ % 3) - 1), Mm(1.5));
     }
 
     private static void Say(string what, Action work)
