@@ -35,8 +35,8 @@ public sealed class WallOnBedTests(Rig rig)
         await page.GetByLabel("Reading 1: from the left").FillAsync("450");
         await page.GetByLabel("Line above floor there").FillAsync("990");
         await page.GetByRole(AriaRole.Group, new() { Name = "Walls" }).GetByRole(AriaRole.Button, new() { Name = "floor", Exact = true }).ClickAsync();
-        await page.GetByLabel("Wall's name").FillAsync("tray");
-        await page.GetByLabel("Wall's name").BlurAsync();
+        await page.GetByLabel("Floor's name").FillAsync("tray");
+        await page.GetByLabel("Floor's name").BlurAsync();
         await page.GetByRole(AriaRole.Group, new() { Name = "What to measure and choose" }).GetByRole(AriaRole.Button, new() { Name = "Runs" }).ClickAsync();
         await page.Locator("summary", new() { HasText = "Corners, laying, limits" }).ClickAsync();
         await page.GetByLabel("Smallest cuts are compared").SelectOptionAsync("at worst");
