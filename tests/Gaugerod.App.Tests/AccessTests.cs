@@ -49,7 +49,13 @@ public sealed class AccessTests(Rig rig)
         {
             await Device.GoAsync(page, station);
             Assert.False(await page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth > document.documentElement.clientWidth"), station);
+            // Every station's key is seen whole, Help the last.
+            Assert.Empty(await page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('.station-key')].filter(key => key.getBoundingClientRect().right > innerWidth || key.scrollWidth > key.clientWidth).map(key => key.textContent)"));
         }
+
+        await page.EvaluateAsync("() => document.querySelectorAll('.help > details').forEach(fold => fold.open = true)");
+        Assert.False(await page.EvaluateAsync<bool>("() => document.documentElement.scrollWidth > document.documentElement.clientWidth"), "Help, all unfolded");
+        Assert.Empty(await page.EvaluateAsync<string[]>("() => [...document.querySelectorAll('.help *')].filter(one => one.checkVisibility() && one.getBoundingClientRect().right > (one.closest('svg') ?? document.documentElement).getBoundingClientRect().right + 1).map(one => one.textContent.slice(0, 40))"));
     }
 
     [Theory]

@@ -22,8 +22,8 @@ public sealed class FloorTests(Rig rig)
         await page.GetByLabel("Thick at the drain").FillAsync("-5");
         await Expect(page.Locator("main").GetByText("Found", new() { Exact = false }).First).ToContainTextAsync("0");
         await page.GetByLabel("Thick at the drain").FillAsync("30");
-        await page.GetByLabel("Falls from its farthest place").FillAsync("20 mm per m");
-        await page.GetByLabel("Falls from its farthest place").BlurAsync();
+        await page.GetByLabel("How steeply it falls, from its farthest place").FillAsync("20 mm per m");
+        await page.GetByLabel("How steeply it falls, from its farthest place").BlurAsync();
         // The corners are 1280.6 from the drain, 25.6 up at 2 in 100: a curb of 20 is overtopped.
         await page.GetByLabel("Top of the curb over the drain").FillAsync("20");
         await Expect(page.Locator(".trouble").First).ToContainTextAsync("25.6");

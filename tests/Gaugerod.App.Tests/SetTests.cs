@@ -23,8 +23,9 @@ public sealed class SetTests(Rig rig)
         await OpenFileAsync(page, System.Text.Encoding.UTF8.GetBytes(Wall));
         await Device.PlannedAsync(page);
         await Device.GoAsync(page, "Set");
-        await Expect(page.Locator(".courses li").First).ToContainTextAsync("at 153 mm");
-        await Expect(page.Locator(".courses li").Last).ToContainTextAsync("top at 150 mm");
+        await Expect(page.Locator(".courses li").First).ToContainTextAsync("at 153 mm, on the line");
+        await Expect(page.Locator(".courses li").Nth(1)).ToContainTextAsync("at 356 mm, 203 mm above the line");
+        await Expect(page.Locator(".courses li").Last).ToContainTextAsync("top at 150 mm, 3 mm below the line");
         // What is laid upright has nothing to be ticked off.
         await Expect(page.GetByText("This run is not laid in level courses")).ToBeVisibleAsync();
         await Expect(page.Locator("details.face")).ToHaveCountAsync(1);
@@ -41,7 +42,11 @@ public sealed class SetTests(Rig rig)
         // gives the corner of 103 by 122; of another nothing can be made.
         await page.Locator("summary", new() { HasText = "Measure again" }).TapAsync();
         await Expect(page.GetByText("planned 962 mm").First).ToBeVisibleAsync();
+        // Which zero is meant stands at the field, and how high it is above the line that one measures from: 962 less 153.
+        await Expect(page.GetByLabel("Its top, left: above the lower left corner")).ToBeVisibleAsync();
+        await Expect(page.GetByText("Planned is 962 mm, which is 809 mm above the starting line: the line stands at 153 mm.")).ToBeVisibleAsync();
         await page.GetByLabel("Its top, left").FillAsync("951");
+        await Expect(page.Locator(".from-line").First).ToHaveTextAsync("798 mm above the starting line");
         await Expect(page.GetByText("Course 5 stands 11 mm low.")).ToBeVisibleAsync();
         await Expect(page.Locator(".short")).ToContainTextAsync("You are short 1 tile.");
         await Expect(page.Locator(".uses li")).ToHaveTextAsync([new Regex("A8 can be sawn from it"), new Regex("A2 no longer fits anywhere")]);
@@ -133,6 +138,20 @@ public sealed class SetTests(Rig rig)
         "format": "gaugerod-job/1", "name": "Invented", "units": "mm",
         "products": [{ "name": "tile", "width": 200, "height": 200, "perBox": 1 }],
         """;
+
+    [Fact]
+    public async Task A_height_that_a_must_holds_is_named_with_the_course_that_comes_there()
+    {
+        await using var device = await rig.DeviceAsync(phone: false);
+        var page = await device.OpenAsync();
+        // A joint of 3 over course n ends at 153 + 203 (n - 1): its middle over course 5 stands at 963.5.
+        await OpenFileAsync(page, System.Text.Encoding.UTF8.GetBytes(Wall.Replace("\"joint\": {", """ "wants": [{ "want": "joint", "face": "wall", "height": "963.5", "must": true }], "joint": {""", StringComparison.Ordinal)));
+        await Device.PlannedAsync(page);
+        await Device.GoAsync(page, "Set");
+        await Expect(page.Locator(".musts")).ToContainTextAsync("811 mm above the starting line: the middle of a joint. The top of course 5 comes there.");
+        await LookAsync(page, "set, must", phone: false);
+        Assert.Empty(device.Troubles);
+    }
 
     private const string Wall = $$"""
         { {{Tile}} "faces": [

@@ -27,7 +27,7 @@ public sealed class SurveyTests(Rig rig)
     {
         await using var device = await rig.DeviceAsync(phone);
         var page = await OpenAsync(device, Floor);
-        await Button(page, "+ An L, six corners").ClickAsync();
+        await AddAsync(page, "+ An L, six corners");
         await Expect(Reading(page, "A to B")).ToBeFocusedAsync();
         // Letters and lines stand there before anything is read.
         await Expect(page.Locator("text.said.corner")).ToHaveCountAsync(6);
@@ -66,7 +66,7 @@ public sealed class SurveyTests(Rig rig)
     {
         await using var device = await rig.DeviceAsync();
         var page = await OpenAsync(device, Floor);
-        await Button(page, "+ Four corners").ClickAsync();
+        await AddAsync(page, "+ Four corners");
         foreach (var (reading, figure) in s_room[..2]) await Reading(page, reading).FillAsync(figure);
         await Expect(page.Locator("path.taken.asked")).ToHaveCountAsync(1);
         await Expect(page.Locator(".drawing")).ToContainTextAsync("is assumed");
@@ -85,10 +85,11 @@ public sealed class SurveyTests(Rig rig)
         await Button(page, "Read next: ").ClickAsync();
         var asked = page.Locator(".taken-list li").Last;
         await Expect(asked.Locator("input[data-length]").First).ToBeFocusedAsync();
+        // From which end it is read is said.
         var strings = (await asked.Locator("label").First.InnerTextAsync()).Split(' ');
-        Assert.Equal(["A–C", "to", "string", "D–mark", "on", "B–C"], [.. strings[..4], .. strings[5..]]);
+        Assert.Equal(["A–C", "from", "A", "to", "where", "D–mark", "on", "B–C", "crosses"], [.. strings[..6], .. strings[7..]]);
         // By like triangles: from D to a mark m up the side of 3000, the string crosses the diagonal of 5000 at 3000 / (6000 - m) of it.
-        var mark = double.Parse(strings[4], System.Globalization.CultureInfo.InvariantCulture);
+        var mark = double.Parse(strings[6], System.Globalization.CultureInfo.InvariantCulture);
         await asked.Locator("input[data-length]").First.FillAsync(Math.Round(5000 * 3000 / (6000 - mark)).ToString(System.Globalization.CultureInfo.InvariantCulture));
         await Expect(page.Locator("path.taken.doubt")).ToHaveCountAsync(1);
         await Expect(page.Locator(".notice.bad")).ToContainTextAsync("One reading disagrees with the others: B to C: read 3030 mm, by the others 300");
@@ -100,10 +101,10 @@ public sealed class SurveyTests(Rig rig)
     {
         await using var device = await rig.DeviceAsync(phone: false);
         var page = await OpenAsync(device, Floor);
-        await Button(page, "+ Four corners").ClickAsync();
+        await AddAsync(page, "+ Four corners");
         await Expect(Reading(page, "A to B")).ToBeFocusedAsync();
         await page.Locator(".pick .key.name").First.ClickAsync();
-        await Expect(page.GetByLabel("Wall's name")).ToHaveValueAsync("floor");
+        await Expect(page.GetByLabel("Floor's name")).ToHaveValueAsync("floor");
         await page.Locator("main").GetByRole(AriaRole.Button, new() { Name = "Remove", Exact = true }).ClickAsync();
         await Expect(page.Locator(".pick .key.name")).ToHaveCountAsync(1);
         await Expect(page.Locator(".faults")).ToHaveCountAsync(0);
@@ -117,7 +118,7 @@ public sealed class SurveyTests(Rig rig)
     {
         await using var device = await rig.DeviceAsync(phone: false);
         var page = await OpenAsync(device, Floor);
-        await Button(page, "+ An L, six corners").ClickAsync();
+        await AddAsync(page, "+ An L, six corners");
         foreach (var (reading, figure) in s_ell) await Reading(page, reading).FillAsync(reading is "A to D" ? "3500" : figure);
         await Expect(page.Locator(".taken-list .trouble")).ToHaveCountAsync(1);
         await Device.GoAsync(page, "Lines");
@@ -155,6 +156,7 @@ public sealed class SurveyTests(Rig rig)
     {
         await using var device = await rig.DeviceAsync(phone: false);
         var page = await OpenAsync(device, Floor);
+        await PressUntilAsync(page, "+ Floor, sides and diagonals");
         await PressUntilAsync(page, "+ An L, six corners");
         await Expect(Reading(page, "A to B")).ToBeFocusedAsync();
         foreach (var (reading, figure) in s_ell)
@@ -193,7 +195,7 @@ public sealed class SurveyTests(Rig rig)
         await Button(page, "+ Three-four-five").ClickAsync();
         await Reading(page, "3-4-5 at B").FillAsync("1500");
         await Button(page, "+ Strings that cross").ClickAsync();
-        await Reading(page, "A–C to string B–door").FillAsync("2500");
+        await Reading(page, "A–C from A to where B–door crosses").FillAsync("2500");
         await page.Locator(".taken-list li").Last.GetByLabel("Read with").SelectOptionAsync("laser");
         await page.Locator("summary").Filter(new() { HasText = "How far readings may be off" }).ClickAsync();
         await page.GetByLabel("With the laser").FillAsync("2");
@@ -269,7 +271,13 @@ public sealed class SurveyTests(Rig rig)
           "runs": [{ "name": "floor", "product": "tile", "faces": ["floor"], "bond": { "kind": "grid" }, "joint": 3 }] }
         """;
 
-    private static ILocator Reading(IPage page, string name) => page.Locator(".taken-list").GetByLabel(name, new() { Exact = true });
+    internal static ILocator Reading(IPage page, string name) => page.Locator(".taken-list").GetByLabel(name, new() { Exact = true });
+
+    internal static async Task AddAsync(IPage page, string key)
+    {
+        await Button(page, "+ Floor, sides and diagonals").ClickAsync();
+        await Button(page, key).ClickAsync();
+    }
 
     private static ILocator Row(IPage page, string name) => page.Locator("table.weighed tr").Filter(new() { HasText = name });
 

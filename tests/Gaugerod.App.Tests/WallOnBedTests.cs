@@ -34,9 +34,9 @@ public sealed class WallOnBedTests(Rig rig)
         await Button(page, "+ Line between the corners").ClickAsync();
         await page.GetByLabel("Reading 1: from the left").FillAsync("450");
         await page.GetByLabel("Line above floor there").FillAsync("990");
-        await page.GetByRole(AriaRole.Group, new() { Name = "Walls" }).GetByRole(AriaRole.Button, new() { Name = "floor" }).ClickAsync();
-        await page.GetByLabel("Wall's name").FillAsync("tray");
-        await page.GetByLabel("Wall's name").BlurAsync();
+        await page.GetByRole(AriaRole.Group, new() { Name = "Walls" }).GetByRole(AriaRole.Button, new() { Name = "floor", Exact = true }).ClickAsync();
+        await page.GetByLabel("Floor's name").FillAsync("tray");
+        await page.GetByLabel("Floor's name").BlurAsync();
         await page.GetByRole(AriaRole.Group, new() { Name = "What to measure and choose" }).GetByRole(AriaRole.Button, new() { Name = "Runs" }).ClickAsync();
         await page.Locator("summary", new() { HasText = "Corners, laying, limits" }).ClickAsync();
         await page.GetByLabel("Smallest cuts are compared").SelectOptionAsync("at worst");
@@ -57,7 +57,7 @@ public sealed class WallOnBedTests(Rig rig)
         var page = await OpenAsync(device, Shower.Replace("""
             "holes": [{ "name": "drain", "x": 450, "y": 750, "diameter": 100 }], "falls": { "drains": ["drain"], "least": 30 } }],
             """.Trim(), "\"levelLine\": 0 }],", StringComparison.Ordinal));
-        await page.GetByRole(AriaRole.Group, new() { Name = "Walls" }).GetByRole(AriaRole.Button, new() { Name = "floor" }).ClickAsync();
+        await page.GetByRole(AriaRole.Group, new() { Name = "Walls" }).GetByRole(AriaRole.Button, new() { Name = "floor", Exact = true }).ClickAsync();
         await page.Locator("summary", new() { HasText = "Bed under it" }).ClickAsync();
         await Button(page, "+ Falls to an edge").ClickAsync();
         await page.GetByLabel("Thick along its lower edge").FillAsync("0");

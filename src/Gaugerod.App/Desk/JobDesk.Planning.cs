@@ -62,6 +62,7 @@ internal sealed partial class JobDesk
         if (await Breath.ThroughAsync(TextRead.Steps(Text), () => round == _round) is not { } read) return;
         var before = Faults;
         (Faults, AsFar) = (read.Faults, read.AsFar);
+        Keep(read);
         if (read.Job is not { } ready)
         {
             Progress = "";

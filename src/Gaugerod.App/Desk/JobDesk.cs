@@ -75,6 +75,7 @@ internal sealed partial class JobDesk
     {
         (Id, ReadOnly) = (id, readOnly);
         (Job, Plan, Fresh) = (null, null, false);
+        _readable.Clear();
         _edits.Begin(text, ticks.ToHashSet(StringComparer.Ordinal));
         Take();
     }

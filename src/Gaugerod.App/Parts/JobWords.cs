@@ -85,7 +85,9 @@ internal static class JobWords
         if (key is "outline") return string.Create(CultureInfo.InvariantCulture, $"corner {number}");
         if (key is "set") return $"courses set on {JobPath.Get(root, at + ".face")}";
         var name = JobPath.Get(root, at + ".name") is JsonValue value ? value.ToString() : "";
+        if (key is "edges" && FaceWords.Of(JobPath.Get(root, at[..at.LastIndexOf('.')])) is "floor") return "side " + (name.Length > 0 ? name : string.Create(CultureInfo.InvariantCulture, $"{number}"));
         if (key is "edges") return (name.Length > 0 ? name : string.Create(CultureInfo.InvariantCulture, $"side {number}")) + " edge";
+        if (name.Length == 0 && key is "faces") return string.Create(CultureInfo.InvariantCulture, $"{FaceWords.Of(JobPath.Get(root, at))} {number}");
         return name.Length > 0 ? name : string.Create(CultureInfo.InvariantCulture, $"{(s_things.TryGetValue(key, out var thing) ? thing : key)} {number}");
     }
 }

@@ -5,13 +5,13 @@ namespace Gaugerod.App.Parts;
 /// <summary>Says a reading of a survey as it stands in the job: short enough for a field's label and a table.</summary>
 internal static class ReadingWords
 {
-    /// <summary>Such as <c>A to C</c>, <c>3-4-5 at B</c>, <c>drain off A–B</c>.</summary>
+    /// <summary>Such as <c>A to C</c>, <c>3-4-5 at B</c>, <c>drain off A–B</c>, <c>A–C from A to where B–D crosses</c>.</summary>
     public static string Of(JsonNode? reading)
     {
         if (reading is not JsonObject group) return "reading";
         if (group["corner"] is { } corner) return $"3-4-5 at {Spot(corner)}";
         if (group["side"] is { } side) return $"{Spot(group["to"])} off {Line(side)}";
-        if (group["strings"] is { } strings) return strings is JsonArray { Count: 2 } two ? $"{Line(two[0])} to string {Line(two[1])}" : "strings";
+        if (group["strings"] is { } strings) return strings is JsonArray { Count: 2 } two ? $"{Line(two[0])} from {(two[0] is JsonArray { Count: 2 } along ? Spot(along[0]) : "?")} to where {Line(two[1])} crosses" : "strings";
         return $"{Spot(group["from"])} to {Spot(group["to"])}{(group["held"]?.ToString() is { Length: > 0 } held ? ", " + held : "")}";
     }
 

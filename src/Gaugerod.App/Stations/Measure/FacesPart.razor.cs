@@ -20,6 +20,7 @@ public sealed partial class FacesPart : ComponentBase
     private static readonly Length s_most = Length.FromMillimetres(30_000);
     private int _open;
     private string _taken = "";
+    private bool _adds;
 
     [CascadingParameter]
     internal JobDesk Desk { get; set; } = null!;
@@ -50,11 +51,22 @@ public sealed partial class FacesPart : ComponentBase
 
     private bool Surveyed => JobPath.Get(Desk.Root, At + ".survey") is not null;
 
+    private bool IsFloor => FaceWords.Of(Desk.Root, _open) is "floor";
+
     private IReadOnlyList<string> Corners => SurveyParts.Corners(Desk.Root, At);
 
     // What was assumed of the readings, and which do not fit the others.
     private IEnumerable<Finding> Findings =>
         !Surveyed && Desk.Fresh && Desk.Plan is { } plan ? plan.Findings.Where(f => string.Equals(f.Where, Name, StringComparison.Ordinal) && (f.Rule is "readings-agree" or "plumb" or "level-line")) : [];
+
+    /// <summary>What is in question of a face's readings, in words; empty for nothing.</summary>
+    private string Doubt(int face)
+    {
+        var at = string.Create(CultureInfo.InvariantCulture, $"faces[{face}]");
+        var disagree = Desk.Survey(at)?.Shape.Weighed is { Suspects.Count: > 0 }
+            || (Desk.Fresh && Desk.Plan is { } plan && plan.Findings.Any(f => f.Rule is "readings-agree" && f.Level != FindingLevel.Note && string.Equals(f.Where, FieldId.Text(Desk, at + ".name"), StringComparison.Ordinal)));
+        return disagree ? "its readings disagree" : "";
+    }
 
     private string Upward => $"From {(Kind("foot") is "fixture" ? "the rim of what stands at its foot" : "the floor")} up to {(Kind("head") is "free" ? "where the tile ends" : "the ceiling")}.";
 
@@ -100,7 +112,7 @@ public sealed partial class FacesPart : ComponentBase
 
     private string? Rename(string name)
     {
-        if ((JobNames.Refusal(JobLists.List(Desk.Root, "faces"), _open, name, "wall") ?? JobNames.ZoneRefusal(Desk.Root, Name, name)) is { } why) return why;
+        if ((JobNames.Refusal(JobLists.List(Desk.Root, "faces"), _open, name, FaceWords.Of(Desk.Root, _open)) ?? JobNames.ZoneRefusal(Desk.Root, Name, name)) is { } why) return why;
         var old = Name;
         Desk.Change($"name of {name}", root =>
         {
@@ -131,7 +143,11 @@ public sealed partial class FacesPart : ComponentBase
         static JsonNode Edge(string name, string kind) => new JsonObject { ["name"] = name, ["kind"] = kind };
     }
 
-    private Task AddSurvey(int corners) => AddAsync("floor", SurveyParts.New(corners));
+    private Task AddSurvey(int corners)
+    {
+        _adds = false;
+        return AddAsync("floor", SurveyParts.New(corners));
+    }
 
     // The new face stands to the right of the open one, also on its run; one that was measured corner to corner is most likely in another plane.
     private async Task AddAsync(string stem, JsonObject face)
@@ -146,7 +162,7 @@ public sealed partial class FacesPart : ComponentBase
         }
 
         var run = made.ContainsKey("survey") ? ZoneMaker.Run(Desk, At, name) : null;
-        Desk.Change($"new wall {name}", root =>
+        Desk.Change($"new {FaceWords.Of(made)} {name}", root =>
         {
             JobLists.Add(root, "faces", made, at);
             if (run is null) Join(root, before, name);

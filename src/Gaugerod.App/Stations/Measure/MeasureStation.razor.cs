@@ -40,6 +40,9 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
 
     private IReadOnlyList<string> Walls => JobLists.Names(Desk.Root, "faces", "wall");
 
+    // A job of floors alone has no walls to measure.
+    private string Called(string part) => part is "Walls" && FaceWords.All(Desk.Root) is "Floors" ? "Floors" : part;
+
     private string Next => _part switch
     {
         "Walls" when _wall + 1 < Walls.Count => Walls[_wall + 1],
@@ -60,7 +63,7 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
         }
 
         // A new job begins with its first reading; one that was worked on is left to the person.
-        const string first = "faces[0].readings.width.foot";
+        var first = JobPath.Get(Desk.Root, "faces[0].survey") is null ? "faces[0].readings.width.foot" : "faces[0].survey.readings[0].is";
         if (!Desk.ReadOnly && Desk.Undoes is null && JobPath.Get(Desk.Root, first) is not null && FieldId.Text(Desk, first).Length == 0) _goTo = FieldId.Of(first);
     }
 

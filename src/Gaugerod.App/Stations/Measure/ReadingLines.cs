@@ -16,8 +16,9 @@ internal sealed class ReadingLines(SurveyLook look, Func<Spot, double> x, Func<S
     private const double Letter = 8.2;
     private const double Row = 16;
 
-    // Where along a line a figure may stand, the best first.
+    // Where along a side a figure may stand, the best first; and along what runs across the face, clear of its middle, where the others cross.
     private static readonly double[] s_shares = [.5, .36, .64, .26, .74, .18, .82];
+    private static readonly double[] s_across = [.33, .67, .27, .73, .4, .6, .2, .8, .5];
 
     private int Corners => look.Survey.Corners.Count;
 
@@ -69,7 +70,25 @@ internal sealed class ReadingLines(SurveyLook look, Func<Spot, double> x, Func<S
             off = (Math.Abs(nx) * wide / 2) + (Math.Abs(ny) * high / 2) + 3;
         }
 
-        return room.Place(s_shares.Select(share => (a.X + ((b.X - a.X) * share) + (nx * off), a.Y + ((b.Y - a.Y) * share) + (ny * off))), wide, high);
+        return room.Place((IsSide(reading) ? s_shares : s_across).Select(share => (a.X + ((b.X - a.X) * share) + (nx * off), a.Y + ((b.Y - a.Y) * share) + (ny * off))), wide, high);
+    }
+
+    /// <summary>Where readings that run straight across the face cross one another.</summary>
+    public IEnumerable<(double X, double Y)> Crossings()
+    {
+        var across = look.Survey.Readings.Where(one => one.As is ReadAs.Straight && !IsSide(one)).Select(Ends).ToList();
+        for (var i = 0; i < across.Count; i++)
+        {
+            for (var j = 0; j < i; j++)
+            {
+                var ((a, b), (c, d)) = (across[i], across[j]);
+                var (ux, uy, ex, ey) = (b.X - a.X, b.Y - a.Y, d.X - c.X, d.Y - c.Y);
+                var over = (ux * ey) - (uy * ex);
+                if (Math.Abs(over) < 1e-9) continue;
+                var (one, other) = ((((c.X - a.X) * ey) - ((c.Y - a.Y) * ex)) / over, (((c.X - a.X) * uy) - ((c.Y - a.Y) * ux)) / over);
+                if (one is > .05 and < .95 && other is > .05 and < .95) yield return (a.X + (ux * one), a.Y + (uy * one));
+            }
+        }
     }
 
     /// <summary>Where the name of a side stands, within it.</summary>

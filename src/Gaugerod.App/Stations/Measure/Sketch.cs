@@ -13,6 +13,12 @@ internal readonly record struct Spot(double X, double Y);
 /// <param name="Side">Which side of the face it stands on: <c>foot right head left</c>, else in the face.</param>
 internal sealed record SketchName(string Text, string Reading, Spot At, string Field, string Side);
 
+/// <summary>A drain of a face that falls.</summary>
+/// <param name="From">Its middle, or where a channel begins.</param>
+/// <param name="To">The same, or where the channel ends.</param>
+/// <param name="Name">What it is called; empty where its name stands there already.</param>
+internal sealed record SketchDrain(Spot From, Spot To, string Name);
+
 /// <summary>A face to be drawn, as exact as is known.</summary>
 /// <param name="Outline">The face's corners.</param>
 /// <param name="Field">What tile covers, a ring each; while only the readings are drawn, the zones as asked.</param>
@@ -28,6 +34,9 @@ internal sealed record Sketch(
 {
     /// <summary>What was read corner to corner, to be drawn in it; null for a face given otherwise.</summary>
     public Desk.SurveyLook? Survey { get; init; }
+
+    /// <summary>Where the face falls to.</summary>
+    public IReadOnlyList<SketchDrain> Drains { get; init; } = [];
 
     public static IReadOnlyList<Spot> Of(Ring ring) => [.. ring.Points.Select(Of)];
 

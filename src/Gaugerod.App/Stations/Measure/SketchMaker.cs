@@ -39,7 +39,7 @@ internal static class SketchMaker
         IReadOnlyList<IReadOnlyList<Spot>> field = [.. parts.SelectMany(part => part.Field.Inner.Prepend(part.Field.Outer)).Select(Sketch.Of)];
         return new(outline, field, [.. face.Openings.Select(o => Sketch.Of(o.Ring))], rough.Fixtures(),
             [.. face.Holes.Select(h => (Sketch.Of(h.Centre), (double)h.Diameter.Millimetres))],
-            face.LevelLine is { } line ? (double)line.Millimetres : null, [.. rough.Names(outline), .. parts.SelectMany(rough.ZoneName)], Exact: true) { Survey = rough.Survey };
+            face.LevelLine is { } line ? (double)line.Millimetres : null, [.. rough.Names(outline), .. parts.SelectMany(rough.ZoneName)], Exact: true) { Survey = rough.Survey, Drains = rough.Drains() };
     }
 
     /// <summary>What can be read of a face, without the engine's help, so that one sees it grow while it is still incomplete.</summary>
@@ -58,11 +58,36 @@ internal static class SketchMaker
             var outline = Outline();
             if (outline.Count < 3) return null;
             var openings = Things("openings").Select(o => Opening(o.Thing)).Where(ring => ring.Count > 2).ToList();
-            var holes = Things("holes").Select(h => (Hole: new Spot(At(h.Thing, "x") ?? -1, Up(h.Thing, "y") ?? -1), Wide: At(h.Thing, "diameter") ?? 20)).Where(h => h.Hole is { X: >= 0, Y: >= 0 }).ToList();
-            return new(outline, ZoneRings(outline), openings, Fixtures(), holes, Line(), [.. Names(outline), .. ZoneNames(outline)], Exact: false) { Survey = Survey };
+            var holes = Things("holes").Select(h => (Hole: Stands(h.Thing), Wide: At(h.Thing, "diameter") ?? 20)).Where(h => h.Hole is not null).Select(h => (h.Hole!.Value, h.Wide)).ToList();
+            return new(outline, ZoneRings(outline), openings, Fixtures(), holes, Line(), [.. Names(outline), .. ZoneNames(outline)], Exact: false) { Survey = Survey, Drains = Drains() };
         }
 
         public IReadOnlyList<IReadOnlyList<Spot>> Fixtures() => [.. Things("fixtures").Select(f => Fixture(f.Thing)).Where(ring => ring.Count > 2)];
+
+        /// <summary>Where it falls to: holes, and channels from one place to another.</summary>
+        public IReadOnlyList<SketchDrain> Drains()
+        {
+            var (holes, drains) = (Things("holes").Select(one => one.Thing).ToList(), new List<SketchDrain>());
+            foreach (var drain in JobLists.List(desk.Root, path + ".falls.drains").Append(JobPath.Get(desk.Root, path + ".falls.to")))
+            {
+                if (drain is JsonArray { Count: 2 } channel)
+                {
+                    if (FaceMeasures.Place(desk, channel[0]) is { } from && FaceMeasures.Place(desk, channel[1]) is { } to) drains.Add(new(Sketch.Of(from), Sketch.Of(to), "channel"));
+                }
+                else if (drain is JsonValue && holes.Find(one => string.Equals(JobLists.Name(one), drain.ToString(), StringComparison.Ordinal)) is { } hole && Stands(hole) is { } at)
+                {
+                    // At a spot that was read its name stands there already.
+                    drains.Add(new(at, at, hole["spot"] is null ? JobLists.Name(hole) : ""));
+                }
+            }
+
+            return drains;
+        }
+
+        // At a spot that was measured to, or where its own figures say.
+        private Spot? Stands(JsonObject hole) => hole["spot"]?.ToString() is { } name
+            ? Survey?.Places.Where(place => string.Equals(place.Name, name, StringComparison.Ordinal)).Select(place => (Spot?)Sketch.Of(place.Place)).FirstOrDefault()
+            : At(hole, "x") is { } x && Up(hole, "y") is { } y ? new Spot(x, y) : null;
 
         public IReadOnlyList<SketchName> Names(IReadOnlyList<Spot> outline)
         {

@@ -36,11 +36,12 @@ internal static class SurveyDrawing
     /// <param name="desk">The job.</param>
     /// <param name="face">Where the face stands in it.</param>
     /// <param name="look">Its survey.</param>
+    /// <param name="drains">Where the face falls to.</param>
     /// <param name="x">Where a place stands in the drawing.</param>
     /// <param name="y">The same, downwards.</param>
     /// <param name="wide">How wide the drawing is.</param>
     /// <param name="high">How high.</param>
-    public static IReadOnlyList<DrawnReading> Of(JobDesk desk, string face, SurveyLook look, Func<Spot, double> x, Func<Spot, double> y, double wide, double high)
+    public static IReadOnlyList<DrawnReading> Of(JobDesk desk, string face, SurveyLook look, IReadOnlyList<SketchDrain> drains, Func<Spot, double> x, Func<Spot, double> y, double wide, double high)
     {
         if (look.Places.Count == 0) return [];
         var (drawn, lines, room) = (new List<DrawnReading>(), new ReadingLines(look, x, y), new FigureRoom(wide, high));
@@ -50,6 +51,9 @@ internal static class SurveyDrawing
             drawn.Add(new("", "corner", name, "", at.X, at.Y, ""));
         }
 
+        // No figure stands on a drain, nor where strings or diagonals cross: it would lie on two lines.
+        foreach (var drain in drains) room.Take((x(drain.From) + x(drain.To)) / 2, (y(drain.From) + y(drain.To)) / 2, Math.Abs(x(drain.From) - x(drain.To)) + 16, Math.Abs(y(drain.From) - y(drain.To)) + 16);
+        foreach (var at in lines.Crossings()) room.Take(at.X, at.Y, 6, 6);
         var tape = Tapes.Of(desk);
         // What is along a side has its place beside it; the rest looks for room between.
         var all = look.Survey.Readings.Select((reading, i) => (Row: look.Rows[i], Reading: reading)).OrderBy(one => lines.IsSide(one.Reading) ? 0 : 1);
@@ -77,6 +81,13 @@ internal static class SurveyDrawing
         foreach (var (row, reading) in look.Open)
         {
             drawn.Add(new(lines.Path(reading), "open", "", "", 0, 0, FieldId.Of(FormattableString.Invariant($"{face}.survey.readings[{row}].is"))));
+        }
+
+        foreach (var drain in drains.Where(one => one.Name.Length > 0))
+        {
+            var (across, mx, my) = (drain.Name.Length * 8.2, (x(drain.From) + x(drain.To)) / 2, (y(drain.From) + y(drain.To)) / 2);
+            var at = room.Place([(mx, my + 17), (mx, my - 17), (mx + 13 + (across / 2), my), (mx - 13 - (across / 2), my)], across, 16);
+            drawn.Add(new("", "side", drain.Name, "", at.X, at.Y, ""));
         }
 
         if (look.Shape.Weighed?.Asked is { } asked)

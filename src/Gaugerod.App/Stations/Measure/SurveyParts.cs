@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using Gaugerod.App.Desk;
 using Gaugerod.App.Parts;
 using Gaugerod.Engine.Surveys;
+using Microsoft.AspNetCore.Components;
 
 namespace Gaugerod.App.Stations.Measure;
 
@@ -55,6 +56,20 @@ internal static class SurveyParts
             : new JsonObject { ["from"] = Name(spot.At), ["towards"] = Name(spot.Towards), ["at"] = FaceMeasures.Typed(desk, spot.Along) };
     }
 
+    /// <summary>Goes to the reading that is asked for: one that waits already is gone to, else it is added.</summary>
+    public static async Task AskAsync(JobDesk desk, string face, SurveyLook look, SurveyReading asked, EventCallback<string> go)
+    {
+        var waits = look.Open.Where(one => one.Reading.As == asked.As && Same(one.Reading, asked)).Select(one => one.Row).DefaultIfEmpty(-1).First();
+        if (waits < 0)
+        {
+            waits = JobLists.List(desk.Root, face + ".survey.readings").Count;
+            var made = Asked(desk, look.Survey, asked);
+            desk.Change($"new reading {ReadingWords.Of(made)}", root => JobLists.Add(root, face + ".survey.readings", made));
+        }
+
+        await go.InvokeAsync(FieldId.Of(FormattableString.Invariant($"{face}.survey.readings[{waits}].is")));
+    }
+
     /// <summary>The names of its corners.</summary>
     public static IReadOnlyList<string> Corners(JsonObject root, string face) => [.. JobLists.List(root, face + ".survey.corners").Select(ReadingWords.Name)];
 
@@ -104,6 +119,9 @@ internal static class SurveyParts
             if (list is "comesOff" && all.Count == 0) JobPath.Set(root, $"{face}.survey.{list}", null);
         }
     }
+
+    private static bool Same(SurveyReading one, SurveyReading other) =>
+        one.Third == other.Third && ((one.First == other.First && one.Second == other.Second) || (one.As is ReadAs.Straight && one.First == other.Second && one.Second == other.First));
 
     private static IEnumerable<JsonNode?> Using(JsonObject root, string face) => JobLists.List(root, face + ".survey.readings").Concat(JobLists.List(root, face + ".survey.comesOff"));
 

@@ -35,13 +35,18 @@ public sealed partial class SetFace : OfFace
     /// <summary>Where a course's lower side stands, by the best way where it was measured again. Below the starting line it is the top that is held.</summary>
     private string Stands(CourseToSet course)
     {
-        if (course.Number < Of.Start) return "top at " + LengthText.Nearest(course.Top, Tape);
-        if (Again?.Ways[0].Marks.FirstOrDefault(mark => mark.Course == course.Number) is not { } mark) return "at " + LengthText.Nearest(course.Bottom, Tape);
+        if (course.Number < Of.Start) return "top at " + LengthText.Nearest(course.Top, Tape) + Over(course.Top);
+        if (Again?.Ways[0].Marks.FirstOrDefault(mark => mark.Course == course.Number) is not { } mark) return "at " + LengthText.Nearest(course.Bottom, Tape) + Over(course.Bottom);
         var (left, right) = (LengthText.NearestBare(mark.Left, Tape), LengthText.NearestBare(mark.Right, Tape));
         var at = string.Equals(left, right, StringComparison.Ordinal) ? "at " + LengthText.Nearest(mark.Left, Tape) : $"at {left} left, {LengthText.Nearest(mark.Right, Tape)} right";
         var off = AgainWords.OffPlan(mark.Left - mark.Planned, Tape);
-        return off.Length == 0 ? at : $"{at} ({off})";
+        var over = string.Equals(left, right, StringComparison.Ordinal) ? Over(mark.Left) : Of.Line is null ? "" : $"; {FromLine(mark.Left)} left, {FromLine(mark.Right)} right";
+        return (off.Length == 0 ? at : $"{at} ({off})") + over;
     }
+
+    private string Over(Length height) => FromLine(height) is { Length: > 0 } over ? ", " + over : "";
+
+    private IReadOnlyList<MustHeight> Musts => MustHeight.Of(Of);
 
     private static string Pieces(CourseToSet course)
     {
@@ -49,7 +54,8 @@ public sealed partial class SetFace : OfFace
         return string.Create(CultureInfo.InvariantCulture, $"{course.Pieces.Count} {(course.Pieces.Count == 1 ? "piece" : "pieces")}{(cut.Count > 0 ? ", cut: " + string.Join(", ", cut) : ", none cut")}");
     }
 
-    private string Said(CourseToSet course) => Now.Holds(course.Number) ? $"✓ set. {Pieces(course)}" : $"{Stands(course)}. {Pieces(course)}{(course.Number == Of.Start ? ". Starting line" : "")}";
+    // Short: every row of the list says the same.
+    private string Said(CourseToSet course) => Now.Holds(course.Number) ? "✓ set" : Stands(course).Replace("starting line", "line", StringComparison.Ordinal);
 
     /// <summary>Ticks a course off, or takes it back.</summary>
     private void Turn(CourseToSet course)

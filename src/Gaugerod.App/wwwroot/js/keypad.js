@@ -123,7 +123,8 @@ function uncover(field, open) {
   if (open.hidden || !field.isConnected) return;
   const box = (field.closest(".field") ?? field).getBoundingClientRect(), over = open.getBoundingClientRect();
   const low = box.right > over.left && box.left < over.right ? box.bottom + 8 - over.top : 0;
-  const head = root.querySelector(".head")?.getBoundingClientRect().bottom ?? 0;
+  const below = element => element?.getBoundingClientRect().bottom ?? 0;
+  const head = Math.max(below(root.querySelector(".head")), below(field.closest(".readings")?.querySelector(".verdict")));
   const room = box.top - head - 4;
   if (low > 0) scrollBy(0, Math.min(low, Math.max(room, 0) || low));
   else if (room < 0) scrollBy(0, room);
