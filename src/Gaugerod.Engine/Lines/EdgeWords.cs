@@ -25,16 +25,20 @@ public static class EdgeWords
         return dot < 0 ? ("", edge) : (edge[..dot], edge[(dot + 1)..]);
     }
 
-    private static bool IsSide(string edge) => edge is "left" or "right" or "foot" or "head" or "top" or "bottom" || HasNumber(edge);
+    private static bool IsSide(string edge) => edge is "left" or "right" or "foot" or "head" or "top" or "bottom" || HasNumber(edge) || IsBetweenCorners(edge);
 
     private static string Side(string side) => side switch
     {
         "left" or "right" => $"the {side} side",
+        _ when IsBetweenCorners(side) => "side " + side,
         _ => HasNumber(side) ? side : "the " + side,
     };
 
     /// <summary>A name that ends in a number needs no article: side 2, opening 1.</summary>
     private static string The(string name) => name.StartsWith("the ", StringComparison.Ordinal) || name.LastIndexOf(' ') is > 0 and var space && name[(space + 1)..].All(char.IsAsciiDigit) ? name : "the " + name;
+
+    /// <summary>Sides of a survey are called by their corners, such as BC.</summary>
+    private static bool IsBetweenCorners(string name) => name is [var from, var to] && char.IsAsciiLetterUpper(from) && char.IsAsciiLetterUpper(to);
 
     /// <summary>Edges that were given no name are called side 1, side 2 and so on.</summary>
     private static bool HasNumber(string name) => name.StartsWith("side ", StringComparison.Ordinal);

@@ -85,24 +85,19 @@ public static class Planner
                 {
                     var plan = RunRanges.With(job, bare, ready.Runs[i].Surveys);
                     runs.Add(plan);
-                    var facts = Facts(job, plan, sofar.HasUnderHalf);
-                    findings.AddRange(RunRules.Findings(facts));
-                    findings.AddRange(WantRules.AtRisk(facts));
-                    findings.AddRange(RunRanges.NotAtWorst(plan));
-                    findings.AddRange(FenceRules.Findings(job.Cutting.Fence, facts));
-                    findings.AddRange(ShaveRules.Findings(plan.Request.Name, plan.Faces.SelectMany(face => face.Pieces).ToSequence(), job.Tape));
-                    findings.AddRange(FoldRules.Findings(plan.Faces.Select(face => (face.Face, face.Pieces)), facts));
-                    findings.AddRange(ZoneRules.Findings(ZonesOf(job, plan.Request), facts.Product, plan.Request.Bond, facts.Joint, job.EdgeJoint, job.Tape));
-                    findings.AddRange(plan.Faces.SelectMany(face => OpenEdgeRules.Findings(face.Face, face.Pieces, facts.Joint, job.Tape)));
-                    findings.AddRange(plan.Faces.SelectMany(face => ConeRules.Findings(face.Face, facts)));
-                    findings.AddRange(plan.Faces.SelectMany(face => HoleRules.Findings(face.Face.Name, face.Face.Holes, face.Pieces, job.Tape)));
-                    findings.AddRange(plan.Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name)));
+                    yield return step;
+                    foreach (var found in RuleByRule(job, plan, sofar.HasUnderHalf))
+                    {
+                        findings.AddRange(found);
+                        yield return step;
+                    }
                 }
 
                 yield return step;
             }
 
             findings.AddRange(GrainRules.Findings(Grain(runs[i])));
+            yield return step!;
         }
 
         var tiled = job.Runs.SelectMany(run => run.Faces).ToHashSet(StringComparer.Ordinal);
@@ -114,6 +109,7 @@ public static class Planner
             if (PiecesOf(product.Name, runs) is not { Count: > 0 } pieces) continue;
             findings.AddRange(SnapRules.Findings(product, pieces, job.Tape));
             var step = new PlanStep($"{product.Name}: what is cut from which tile", null);
+            yield return step;
             foreach (var sofar in CuttingPlanner.Steps(product, pieces, job.Tape, job.Cutting))
             {
                 if (sofar is not null) cutting.Add(sofar);
@@ -164,6 +160,22 @@ public static class Planner
             Flat = ready.Bases.Flat,
             ToBuild = Planning.ToBuild.All(asked, job).ToSequence(),
         });
+    }
+
+    private static IEnumerable<IEnumerable<Finding>> RuleByRule(Job job, RunPlan plan, bool hasUnderHalf)
+    {
+        var facts = Facts(job, plan, hasUnderHalf);
+        yield return RunRules.Findings(facts);
+        yield return WantRules.AtRisk(facts);
+        yield return RunRanges.NotAtWorst(plan);
+        yield return FenceRules.Findings(job.Cutting.Fence, facts);
+        yield return ShaveRules.Findings(plan.Request.Name, plan.Faces.SelectMany(face => face.Pieces).ToSequence(), job.Tape);
+        yield return FoldRules.Findings(plan.Faces.Select(face => (face.Face, face.Pieces)), facts);
+        yield return ZoneRules.Findings(ZonesOf(job, plan.Request), facts.Product, plan.Request.Bond, facts.Joint, job.EdgeJoint, job.Tape);
+        yield return plan.Faces.SelectMany(face => OpenEdgeRules.Findings(face.Face, face.Pieces, facts.Joint, job.Tape));
+        yield return plan.Faces.SelectMany(face => ConeRules.Findings(face.Face, facts));
+        yield return plan.Faces.SelectMany(face => HoleRules.Findings(face.Face.Name, face.Face.Holes, face.Pieces, job.Tape));
+        yield return plan.Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name));
     }
 
     private static RunFacts Facts(Job job, RunPlan plan, bool hasUnderHalf) => new(
