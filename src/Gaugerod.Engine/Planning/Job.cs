@@ -2,6 +2,7 @@ using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Engine.Tolerances;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
@@ -46,6 +47,9 @@ public sealed record RunRequest(
     /// <summary>A place chosen by hand; null, the default, for the best that the search finds.</summary>
     public HeldPlace? Place { get; init; }
 
+    /// <summary>What it is set and grouted with; null, the default, where that is not reckoned.</summary>
+    public SettingRequest? Setting { get; init; }
+
     /// <summary>What is set already, face by face, and where it came to stand. Default nothing.</summary>
     public Sequence<SetSoFar> Set { get; init; } = [];
 }
@@ -65,6 +69,9 @@ public sealed record Job(
 {
     /// <summary>The trims that edges and bands may name. Default none.</summary>
     public Sequence<TrimProduct> Trims { get; init; } = [];
+
+    /// <summary>What is bought by the pack and that runs may name. Default none.</summary>
+    public Sequence<Supply> Supplies { get; init; } = [];
 
     /// <summary>What is asked of the cutting; default the usual.</summary>
     public CuttingAims Cutting { get; init; } = CuttingAims.Usual;

@@ -53,6 +53,7 @@ public static class JobCheck
             faults.AddRange(finished.Faults.Where(fault => !faults.Contains(fault)));
             whole &= finished.Faults.Count == 0;
             if (SmallestFault(job, i) is { } small) faults.Add(small);
+            faults.AddRange(SettingChecks.Find(job, i));
             if (finished.Faults.Count > 0) continue;
             faults.AddRange(WantFaults.Find(job, i, finished));
             if (!large) faults.AddRange(LongTrims(job, finished).Where(fault => !faults.Contains(fault)));

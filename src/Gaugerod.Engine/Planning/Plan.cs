@@ -83,6 +83,9 @@ public sealed record Plan(
     /// <summary>The lines of trim beside the fields; default none.</summary>
     public TrimPlan Trims { get; init; } = new([], [], []);
 
+    /// <summary>What to buy by the pack: mortar, grout. Default none.</summary>
+    public Sequence<SupplyLine> Supplies { get; init; } = [];
+
     /// <summary>What becomes of the rest of faces of which something is set. Default none.</summary>
     public Sequence<AgainFace> Again { get; init; } = [];
 

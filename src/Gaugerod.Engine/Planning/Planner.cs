@@ -153,6 +153,7 @@ public static class Planner
         {
             Boxes = boxes.ToSequence(),
             Trims = trims,
+            Supplies = SettingSupplies.Of(job, runs),
             Surveys = ready.Runs.SelectMany(run => run.Surveys).DistinctBy(survey => survey.Face, StringComparer.Ordinal).ToSequence(),
             Again = set.Faces,
             AgainOrders = set.Orders,

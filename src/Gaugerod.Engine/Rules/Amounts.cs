@@ -14,6 +14,15 @@ internal static class Amounts
         return cubicMillimetres < CubicFoot / 10 ? Number(cubicMillimetres / CubicInch, "0", "0.0") + " in³" : Number(cubicMillimetres / CubicFoot, "0.00", "0.00") + " ft³";
     }
 
+    internal static string Area(double squareMillimetres, Tape tape) => tape.Unit == LengthUnit.Inch
+        ? Number(squareMillimetres / (CubicFoot / 304.8), "0.0", "0.00") + " ft²"
+        : Number(squareMillimetres / 1e6, "0.0", "0.00") + " m²";
+
+    /// <summary>How thick something lies that no tape measures.</summary>
+    internal static string Film(double millimetres, Tape tape) => tape.Unit == LengthUnit.Inch
+        ? string.Create(CultureInfo.InvariantCulture, $"{millimetres / 25.4:0.000} in")
+        : string.Create(CultureInfo.InvariantCulture, $"{millimetres:0.0} mm");
+
     internal static string Weight(double kilograms, Tape tape) => tape.Unit == LengthUnit.Inch
         ? string.Create(CultureInfo.InvariantCulture, $"{kilograms / Pound:0} lb")
         : string.Create(CultureInfo.InvariantCulture, $"{kilograms:0} kg");

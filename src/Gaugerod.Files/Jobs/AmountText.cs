@@ -14,6 +14,13 @@ internal static class AmountText
         entry, values, [("ft3", LitresInFoot), ("ft³", LitresInFoot), ("cu ft", LitresInFoot), ("l", 1), ("litres", 1), ("liters", 1)], LitresInFoot, 1, 0.5, 2000,
         values.Unit == LengthUnit.Inch ? "what a bag makes, such as \"0.5 ft3\"" : "what a bag makes, such as \"14 l\"");
 
+    /// <summary>What a pack makes, ready to use, in litres.</summary>
+    public static double? Makes(Entry? entry, Values values) => Read(
+        entry, values,
+        [("ft3", LitresInFoot), ("ft³", LitresInFoot), ("cu ft", LitresInFoot), ("in3", LitresInFoot / 1728), ("in³", LitresInFoot / 1728), ("gal", LitresInFoot / 1728 * 231), ("fl oz", LitresInFoot / 1728 * 231 / 128), ("ml", 0.001), ("l", 1), ("litres", 1), ("liters", 1)],
+        LitresInFoot, 1, 0.05, 2000,
+        values.Unit == LengthUnit.Inch ? "what a pack makes, such as \"0.66 ft3\" or \"437 in3\"" : "what a pack makes, such as \"14 l\"");
+
     /// <summary>What a cubic metre weighs, in kg.</summary>
     public static double? Density(Entry? entry, Values values) => Read(
         entry, values, [("lb/ft3", KilogramsInPound * 1000 / LitresInFoot), ("lb/ft³", KilogramsInPound * 1000 / LitresInFoot), ("pcf", KilogramsInPound * 1000 / LitresInFoot), ("kg/m3", 1), ("kg/m³", 1)],

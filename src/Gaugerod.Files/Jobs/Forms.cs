@@ -23,7 +23,7 @@ internal static class Forms
         "job",
         new("format", "\"gaugerod-job/1\"", true), new("name", "a name such as \"Guest shower\"", true), new("note", "text"),
         new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("edgeJoint", ASmallLength), new("cutting", "a group such as { \"order\": [\"tiles\", \"cuts\"] }"), new("tolerances", "a group such as { \"setOut\": \"1/16\" }"),
-        new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true));
+        new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("supplies", "a list of what is bought by the pack [ ]"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true));
 
     public static readonly Form Product = new(
         "product",
@@ -175,7 +175,16 @@ internal static class Forms
         new("name", "a name such as \"shower\"", true), new("product", "a product's name", true), new("faces", "a list of faces' names", true),
         new("bond", "a group such as { \"kind\": \"grid\" }", true), new("corners", "\"wrap\" or \"restart\""), new("joint", "a length such as \"1/8\", or a group with wanted", true),
         new("through", "a face's name"), new("limits", "a group { }"), new("wants", "a list [ ]"), new("order", "a list [ ]"),
-        new("place", "a group such as { \"x\": \"48\", \"y\": \"18\" }"), new("set", "a list such as [{ \"face\": \"north\", \"courses\": 3 }]"));
+        new("place", "a group such as { \"x\": \"48\", \"y\": \"18\" }"), new("set", "a list such as [{ \"face\": \"north\", \"courses\": 3 }]"),
+        new("setting", "a group such as { \"mortar\": \"wall mortar\" }"));
+
+    public static readonly Form Supply = new(
+        "supply", new("name", "a name such as \"wall mortar\"", true), new("kind", "\"mortar\"", true), new("yield", "what a pack makes, such as \"0.66 ft3\"", true), new("pack", "what a pack is called, such as \"50 lb bag\""), new("loss", "a number of hundredths"));
+
+    public static readonly Form Setting = new(
+        "setting", new("mortar", "a mortar's name"), new("trowel", "a group such as { \"width\": \"1/4\", \"depth\": \"3/8\", \"tooth\": \"1/4\" }"), new("backButter", ASmallLength), new("grout", "a grout's name"), new("jointDepth", ASmallLength));
+
+    public static readonly Form Trowel = new("trowel", new("width", ASmallLength, true), new("depth", ASmallLength, true), new("tooth", ASmallLength, true), new("shape", "\"square\""), new("angle", "degrees"));
 
     public static readonly Form SetSoFar = new(
         "setSoFar",
@@ -198,7 +207,7 @@ internal static class Forms
 
     public static readonly IReadOnlyList<Form> All =
     [
-        Job, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
+        Job, Supply, Setting, Trowel, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
         RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, Bag, OnBed, FlatnessOf, FlatGrid, FlatPoint, FlatLaid, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant,
     ];

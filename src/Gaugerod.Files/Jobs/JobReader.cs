@@ -1,6 +1,7 @@
 using Gaugerod.Engine;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Files.Json;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
@@ -73,12 +74,14 @@ public static class JobReader
         var trimNames = new Uniques("the trims", parts: false);
         var trims = fields.Items("trims").Select(n => TrimReader.Product(n, values, trimNames)).ToList();
         values.Trims = new(trims, edgeJoint);
+        var supplyNames = new Uniques("the supplies", parts: false);
+        var supplies = fields.Items("supplies").Select(n => SupplyReader.Read(n, values, supplyNames)).ToList();
         var faceNames = new Uniques("the faces", parts: false);
         var faceEntries = fields.Items("faces", atLeast: 1);
         var surveys = SurveysReader.Of(faceEntries, values);
         var faces = faceEntries.Select(n => FaceReader.Read(n, values, faceNames, surveys)).ToList();
         var runNames = new Uniques("the runs", parts: false);
-        var runReader = new RunReader(values, new KnownNames(products.Count == 0 ? [null] : products.ConvertAll(p => p.Name), faces.Count == 0 ? [new(null, null)] : faces));
+        var runReader = new RunReader(values, new KnownNames(products.Count == 0 ? [null] : products.ConvertAll(p => p.Name), faces.Count == 0 ? [new(null, null)] : faces), supplies);
         var runs = fields.Items("runs", atLeast: 1).Select(n => runReader.Read(n, runNames)).ToList();
         if (values.Log.Any && Unit((Entry.Group)fields.Entry) is not null) Shapes(faces, new Tape(unit, mark), root, values.Log);
         if (name is null) return null;
@@ -87,6 +90,7 @@ public static class JobReader
             products.Select(p => p.Product).OfType<Product>().ToSequence(), faces.Select(f => f.Face).OfType<Face>().ToSequence(), runs.OfType<RunRequest>().ToSequence())
         {
             Trims = trims.Select(t => t.Trim).OfType<TrimProduct>().ToSequence(),
+            Supplies = supplies.Select(s => s.Supply).OfType<Supply>().ToSequence(),
             Cutting = cutting,
             Errors = errors,
         };

@@ -2,6 +2,7 @@ using Gaugerod.Engine;
 using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
+using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Files.Json;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
@@ -9,7 +10,7 @@ using Gaugerod.Plane.Measure;
 namespace Gaugerod.Files.Jobs;
 
 /// <summary>Reads a run: faces tiled as one.</summary>
-internal sealed class RunReader(Values values, KnownNames names)
+internal sealed class RunReader(Values values, KnownNames names, IReadOnlyList<(string? Name, Supply? Supply)> supplies)
 {
     private readonly HashSet<string> _tiled = new(StringComparer.Ordinal);
 
@@ -30,8 +31,9 @@ internal sealed class RunReader(Values values, KnownNames names)
         var place = new PlaceReader(values, faces.Count, corners).Read(fields["place"], joint);
         var setReader = new SetReader(values, faces);
         var set = fields.Items("set").Select(setReader.Read).ToList();
-        if (name is null || product is null || faces.Contains(null) || bond is null || joint is null || wants.Contains(null) || set.Contains(null)) return null;
-        return new(name, product, faces.OfType<string>().ToSequence(), bond, corners, joint, through, limits, wants.OfType<Want>().ToSequence(), order) { Place = place, Set = set.OfType<SetSoFar>().ToSequence() };
+        var (setting, understood) = SupplyReader.Setting(fields["setting"], values, supplies);
+        if (!understood || name is null || product is null || faces.Contains(null) || bond is null || joint is null || wants.Contains(null) || set.Contains(null)) return null;
+        return new(name, product, faces.OfType<string>().ToSequence(), bond, corners, joint, through, limits, wants.OfType<Want>().ToSequence(), order) { Place = place, Set = set.OfType<SetSoFar>().ToSequence(), Setting = setting };
     }
 
     private List<string?> Faces(Fields fields)

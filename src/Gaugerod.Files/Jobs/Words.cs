@@ -4,6 +4,7 @@ using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Surveys;
+using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Files.Jobs;
@@ -60,6 +61,10 @@ internal static class Words
     public static readonly Words<TrimKind> TrimKinds = new(
         ("bullnose", TrimKind.Bullnose), ("quarter round", TrimKind.QuarterRound), ("cove", TrimKind.Cove), ("profile", TrimKind.Profile), ("liner", TrimKind.Liner),
         ("mitred edge", TrimKind.MitredEdge), ("eased edge", TrimKind.EasedEdge));
+
+    public static readonly Words<SupplyKind> SupplyKinds = new(("mortar", SupplyKind.Mortar), ("grout", SupplyKind.Grout));
+
+    public static readonly Words<NotchShape> NotchShapes = new(("square", NotchShape.Square), ("round", NotchShape.Round), ("pointed", NotchShape.Vee));
 
     public static readonly Words<bool> Sold = new(("piece", false), ("bar", true));
 

@@ -38,6 +38,7 @@ public static class PlanWriter
         json.WriteList("trim", plan.Trims.Lines, line => TrimWriter.Write(json, line));
         PrepWriter.Write(json, plan);
         json.WriteList("takeoff", plan.Order, line => OrderWriter.Write(json, line));
+        json.WriteList("supplies", plan.Supplies, line => SupplyWriter.Write(json, line));
 
         if (plan.Again.Count > 0)
         {
