@@ -49,8 +49,10 @@ internal static class SettingSupplies
     {
         var depth = Depth(product, setting);
         if (depth == Length.Zero) return null;
-        var area = run.Faces.Sum(face => JointSpace.Of(face.Face.Field, face.Pieces).Area) + InSheets(run, product);
-        var how = $"{Amounts.Area(area, tape)} of joints, {LengthText.Nearest(depth, tape)} deep{(setting.JointDepth is null ? ", as the tile is thick" : "")}{(run.Request.Bond is BondRequest.Mosaic ? "; those within cut sheets by their share" : "")}";
+        var joints = run.Faces.Select(face => JointSpace.Of(face.Face.Field, face.Pieces)).ToList();
+        var area = joints.Sum(of => of.Area) + InSheets(run, product);
+        var what = run.Request.Bond is BondRequest.Mosaic ? "joints, those within cut sheets by their share" : $"{Amounts.Distance(joints.Sum(of => of.Length), tape)} of joints";
+        var how = $"{what}, {Amounts.Area(area, tape)}, {LengthText.Nearest(depth, tape)} deep{(setting.JointDepth is null ? ", as the tile is thick" : "")}";
         return new(run.Request.Name, area * Mm(depth) / 1e6, how);
     }
 

@@ -18,6 +18,11 @@ internal static class Amounts
         ? Number(squareMillimetres / (CubicFoot / 304.8), "0.0", "0.00") + " ft²"
         : Number(squareMillimetres / 1e6, "0.0", "0.00") + " m²";
 
+    /// <summary>A length that is bought or worked off, not cut: in feet or metres.</summary>
+    internal static string Distance(double millimetres, Tape tape) => tape.Unit == LengthUnit.Inch
+        ? Number(millimetres / 304.8, "0", "0.0") + " ft"
+        : Number(millimetres / 1000, "0.0", "0.00") + " m";
+
     /// <summary>How thick something lies that no tape measures.</summary>
     internal static string Film(double millimetres, Tape tape) => tape.Unit == LengthUnit.Inch
         ? string.Create(CultureInfo.InvariantCulture, $"{millimetres / 25.4:0.000} in")
