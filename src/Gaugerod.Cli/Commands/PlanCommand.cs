@@ -86,7 +86,7 @@ internal static class PlanCommand
             await words.WriteLineAsync($"{line.Item}: {Packs(line)}. {line.Basis.TrimEnd('.')}.");
         }
 
-        foreach (var line in plan.Supplies) await words.WriteLineAsync(SupplyWords.Of(line, plan.Job.Tape));
+        foreach (var line in plan.Supplies) await words.WriteLineAsync($"{line.Supply.Name}: {SupplyWords.Packs(line)}. {SupplyWords.Basis(line, plan.Job.Tape)}");
         foreach (var again in plan.Again) await words.WriteLineAsync($"{again.Face}, measured again: {again.Ways[0].Words} {(again.Ways[0].Changed.Count == 0 ? "Every piece is cut as planned." : $"Cut otherwise: {string.Join(", ", again.Ways[0].Changed)}.")}");
         foreach (var line in plan.AgainOrders.Where(line => line.Short > 0)) await words.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"{line.Product}: short of {line.Short}."));
         foreach (var finding in plan.Findings.Where(f => f.Level != FindingLevel.Note)) await words.WriteLineAsync(JobPlanning.Say(finding));

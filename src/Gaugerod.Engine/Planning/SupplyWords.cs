@@ -8,14 +8,14 @@ namespace Gaugerod.Engine.Planning;
 /// <summary>Says what to buy by the pack, and how it was reckoned.</summary>
 public static class SupplyWords
 {
-    /// <summary>In a line: packs, what they are for, loss, what is left.</summary>
-    public static string Of(SupplyLine line, Tape tape)
+    /// <summary>How it was reckoned: what a pack makes, what each run takes, loss, what is left.</summary>
+    public static string Basis(SupplyLine line, Tape tape)
     {
         ArgumentNullException.ThrowIfNull(line);
         ArgumentNullException.ThrowIfNull(tape);
         var uses = string.Join("; ", line.Uses.Select(use => $"{use.Run}: {use.How}, {Amounts.Volume(use.Litres * 1e6, tape)}"));
         var loss = line.Supply.LossPercent == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $", with {line.Supply.LossPercent} % of loss");
-        return $"{line.Supply.Name}: {Packs(line)}, of {Amounts.Volume(line.Supply.Makes * 1e6, tape)} each. {uses}. In all {Amounts.Volume(line.Litres * 1e6, tape)}{loss}; {Amounts.Volume(line.Over * 1e6, tape)} left over.";
+        return $"A {line.Supply.Pack} makes {Amounts.Volume(line.Supply.Makes * 1e6, tape)}. {uses}. In all {Amounts.Volume(line.Litres * 1e6, tape)}{loss}; {Amounts.Volume(line.Over * 1e6, tape)} left over.";
     }
 
     /// <summary>How many packs, by what they are called: <c>2 × 50 lb bag</c>.</summary>

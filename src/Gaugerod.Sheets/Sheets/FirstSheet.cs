@@ -3,6 +3,7 @@ using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rules;
 using Gaugerod.Engine.Takeoffs;
+using Gaugerod.Plane.Measure;
 using Gaugerod.Sheets.Drawings;
 
 namespace Gaugerod.Sheets.Sheets;
@@ -81,7 +82,7 @@ internal static class FirstSheet
         var width = flow.Width;
         if (withOrder)
         {
-            var orders = book.Plan.Order.Select(o => Order(o, width, book.Plan.Job.Products.Any(tile => string.Equals(tile.Name, o.Item, StringComparison.Ordinal)))).ToList();
+            var orders = book.Plan.Order.Select(o => Order(o, width, book.Plan.Job.Products.Any(tile => string.Equals(tile.Name, o.Item, StringComparison.Ordinal)))).Concat(book.Plan.Supplies.Select(line => Order(line, book.Plan.Job.Tape, width))).ToList();
             flow.Add(Block.Heading("Order", width), orders);
         }
 
@@ -125,6 +126,9 @@ internal static class FirstSheet
             Block.Words($"{order.Item}: {packs}", width, 10.5, bold: true, after: 0.4),
             Block.Words($"{string.Join(" + ", parts)} = {Figures.Count(order.Need, order.Unit, order.Unit + "s")}.{over} All of one lot and one caliber.", width, 9, after: 1.5));
     }
+
+    private static Block Order(SupplyLine line, Tape tape, double width) => Block.Together(
+        Block.Words($"{line.Supply.Name}: {SupplyWords.Packs(line)}", width, 10.5, bold: true, after: 0.4), Block.Words(SupplyWords.Basis(line, tape), width, 9, after: 1.5));
 
     private static string Title(Plan plan, RunPlan run, bool first) => first ? plan.Job.Name : $"{plan.Job.Name}: {run.Request.Name}";
 

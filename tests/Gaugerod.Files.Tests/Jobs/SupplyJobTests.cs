@@ -42,7 +42,7 @@ public sealed class SupplyJobTests
         var json = Encoding.UTF8.GetString(PlanWriter.Write(plan));
         Assert.Empty(Schemas.SchemaTests.Faults(Schemas.SchemaTests.PlanSchema, json));
         Assert.Contains("\"called\": \"20 kg bag\"", json, StringComparison.Ordinal);
-        Assert.StartsWith("wall mortar: 3 × 20 kg bag, of 14.0 l each. wall: 7.17 m² of field, 3.5 mm thick (square notches 8 mm wide, 8 mm deep, 8 mm apart, held at 60°), and ", SupplyWords.Of(mortar, plan.Job.Tape), StringComparison.Ordinal);
+        Assert.StartsWith("A 20 kg bag makes 14.0 l. wall: 7.17 m² of field, 3.5 mm thick (square notches 8 mm wide, 8 mm deep, 8 mm apart, held at 60°), and ", SupplyWords.Basis(mortar, plan.Job.Tape), StringComparison.Ordinal);
     }
 
     [Fact]
