@@ -125,7 +125,7 @@ internal sealed class WrittenSurvey(FaceSurvey survey, IReadOnlyList<int> rows, 
             if (At(path, Place + "readings[") is { } row) readings.Add(row);
             if (At(path, Place + "same[") is { } side) sides.Add(side);
             // A face of which not even the corners can be read shares nothing.
-            if (At(path, "faces[") is > 0 and { } other)
+            if (At(path, "faces[") is > 0 and { } other && path.Contains("].survey.corners", StringComparison.Ordinal))
             {
                 others[other - 1].Corners = null;
                 sides.UnionWith(Enumerable.Range(0, same.Count).Where(i => string.Equals(same[i]!["face"]?.ToString(), StandIn(other - 1), StringComparison.Ordinal)));
