@@ -7,7 +7,8 @@ namespace Gaugerod.App.Tests;
 
 /// <summary>
 /// How soon a key is heard while a room of 40 readings is weighed anew with every one. The limit of 200 ms is that of web.dev's
-/// "good" interaction to next paint; the middle is held to it, since a machine that does other work as well moves the rest.
+/// "good" interaction to next paint; a room of faces weighed together has half of it. The middle is held to it, since a machine that does other work
+/// as well moves the rest.
 /// </summary>
 [Collection(RigCollection.Name)]
 [Trait("Category", "Long")]
