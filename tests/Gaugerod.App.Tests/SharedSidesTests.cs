@@ -41,6 +41,8 @@ public sealed class SharedSidesTests(Rig rig)
         await Expect(Tab(page, "floor")).ToContainTextAsync("▲");
         await Expect(Tab(page, "south")).ToContainTextAsync("▲");
         await Expect(page.Locator(".notice.bad").First).ToContainTextAsync("floor: A to B");
+        // The string that would tell is pulled on the floor, between its corners.
+        await Expect(page.Locator(".notice.bad").First).Not.ToContainTextAsync("string");
         await Expect(page.Locator("div.said")).ToContainTextAsync("Weighed with floor.");
         await Expect(page.GetByText("All readings agree")).ToHaveCountAsync(0);
         await page.EvaluateAsync("() => scrollTo(0, 0)");

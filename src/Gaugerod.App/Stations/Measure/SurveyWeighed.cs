@@ -16,7 +16,8 @@ internal static class SurveyWeighed
         if (weighed.Elsewhere.Count > 0)
         {
             var own = weighed.Suspects.Select(i => weighed.Readings[i].Said);
-            return $"The readings disagree, and nothing tells which is in error. One of these: {string.Join("; ", own.Concat(weighed.Elsewhere))}. Read them again{(weighed.Next.Length > 0 ? $", or {weighed.Next}" : "")}.";
+            // What is to be read on another face is told there, where its corners are meant.
+            return $"The readings disagree, and nothing tells which is in error. One of these: {string.Join("; ", own.Concat(weighed.Elsewhere))}. Read them again{(weighed.Asked is not null ? $", or {weighed.Next}" : "")}.";
         }
 
         return weighed.Suspects.Count == 0 ? Around(look) : "";
