@@ -7,21 +7,27 @@ namespace Gaugerod.App.Tests;
 
 /// <summary>
 /// How soon a key is heard while a room of 40 readings is weighed anew with every one. The limit of 200 ms is that of web.dev's
-/// "good" interaction to next paint; the middle is held to it, since a machine that does other work as well moves the rest.
+/// "good" interaction to next paint; a room of faces weighed together has half of it. The middle is held to it, since a machine that does other work
+/// as well moves the rest.
 /// </summary>
 [Collection(RigCollection.Name)]
 [Trait("Category", "Long")]
 public sealed class SurveySpeedTests(Rig rig, ITestOutputHelper output)
 {
     [Fact]
-    public async Task A_room_of_40_readings_is_drawn_as_it_is_typed_and_no_key_waits()
+    public Task A_room_of_40_readings_is_drawn_as_it_is_typed_and_no_key_waits() => TypeAsync(Room(), "readings-20", 6000, 200);
+
+    [Fact]
+    public Task A_floor_and_its_four_walls_of_40_readings_are_weighed_together_as_they_are_typed_and_no_key_waits() => TypeAsync(Joined(), "readings-0", 4000, 100);
+
+    private async Task TypeAsync(string job, string reading, int about, double limit)
     {
         await using var device = await rig.DeviceAsync(phone: false);
         var page = await device.OpenAsync();
-        await OpenFileAsync(page, Encoding.UTF8.GetBytes(Room()));
+        await OpenFileAsync(page, Encoding.UTF8.GetBytes(job));
         await Device.PlannedAsync(page);
         await Device.GoAsync(page, "Measure");
-        var field = page.Locator("#f-faces-0--survey-readings-20--is");
+        var field = page.Locator($"#f-faces-0--survey-{reading}--is");
         await field.WaitForAsync();
         await page.EvaluateAsync("""
             () => {
@@ -34,7 +40,7 @@ public sealed class SurveySpeedTests(Rig rig, ITestOutputHelper output)
         var drawn = new List<double>();
         for (var i = 0; i < 12; i++)
         {
-            var figure = string.Create(CultureInfo.InvariantCulture, $"{6000 + (i * 7)}");
+            var figure = string.Create(CultureInfo.InvariantCulture, $"{about + (i * 7)}");
             await page.Keyboard.PressAsync("Control+A");
             foreach (var digit in figure) await page.Keyboard.TypeAsync(digit.ToString(), new() { Delay = 90 });
             var clock = System.Diagnostics.Stopwatch.StartNew();
@@ -46,11 +52,35 @@ public sealed class SurveySpeedTests(Rig rig, ITestOutputHelper output)
         var keys = (await page.EvaluateAsync<double[]>("() => keys")).Order().ToArray();
         var halts = (await page.EvaluateAsync<double[]>("() => long")).Order().ToArray();
         output.WriteLine($"drawn after the last key: {Said([.. drawn.Order()])}\nkeys longer than 16 ms: {Said(keys)}\nhalts over 50 ms: {Said(halts)}");
-        Assert.True(keys.Length == 0 || keys[keys.Length / 2] <= 200, Said(keys));
+        Assert.True(keys.Length == 0 || keys[keys.Length / 2] <= limit, Said(keys));
         Assert.Empty(device.Troubles);
     }
 
     private static string Said(double[] all) => $"{all.Length}{(all.Length == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $", middle {all[all.Length / 2]:0} ms, longest {all[^1]:0} ms: {string.Join(' ', all.Select(one => one.ToString("0", CultureInfo.InvariantCulture)))}"))}";
+
+    // A floor of 4 by 3 m under walls 2.4 m high: of each its sides, both diagonals and two corners squared, all to the mm.
+    private static string Joined()
+    {
+        string[] walls = ["south", "east", "north", "west"];
+        var faces = walls.Select((wall, i) => Face(wall, i % 2 == 0 ? 4000 : 3000, 2400, $$"""
+            { "side": ["A", "B"], "face": "floor", "as": ["{{"ABCD"[i]}}", "{{"ABCD"[(i + 1) % 4]}}"] }, { "side": ["D", "A"], "face": "{{walls[(i + 3) % 4]}}", "as": ["B", "C"] }
+            """)).Prepend(Face("floor", 4000, 3000, ""));
+        return $$"""
+            { "format": "gaugerod-job/1", "name": "Invented room", "units": "mm", "products": [{ "name": "tile", "width": 600, "height": 600 }],
+              "faces": [{{string.Join(", ", faces)}}],
+              "runs": [{ "name": "floor", "product": "tile", "faces": ["floor"], "bond": { "kind": "grid" }, "joint": 3 }] }
+            """;
+    }
+
+    private static string Face(string name, int wide, int high, string same)
+    {
+        var across = Math.Round(Math.Sqrt((wide * (double)wide) + (high * (double)high))).ToString(CultureInfo.InvariantCulture);
+        (string From, string To, string Is)[] read = [("A", "B", $"{wide}"), ("B", "C", $"{high}"), ("C", "D", $"{wide}"), ("D", "A", $"{high}"), ("A", "C", across), ("B", "D", across)];
+        var readings = read.Select(one => $$"""{ "from": "{{one.From}}", "to": "{{one.To}}", "is": "{{one.Is}}" }""").Concat(["""{ "corner": "A", "is": "1500" }""", """{ "corner": "C", "is": "1500" }"""]);
+        return $$"""
+            { "name": "{{name}}", "survey": { "corners": ["A", "B", "C", "D"], "readings": [{{string.Join(", ", readings)}}], "same": [{{same}}] }, "edges": [{{string.Join(", ", Enumerable.Repeat("""{ "kind": "inside corner" }""", 4))}}] }
+            """;
+    }
 
     // Ten corners round a hall of 8 by 6 m with stepped walls, and 40 of the lengths between them, to the mm.
     private static string Room()

@@ -33,7 +33,9 @@ internal static class ReadingWords
             ("corners", not null) => $"corner {Name(one)}",
             ("spots", not null) => $"spot {one}",
             ("comesOff", not null) => $"what comes off {Line(one["side"])}",
+            ("same", not null) => $"{Line(one["side"])} read on {(one["face"]?.ToString() is { Length: > 0 } other ? other : "another face")} too",
             ("accuracy", _) when path.Contains('.', StringComparison.Ordinal) => $"how far the {field} may be off",
+            ("same", _) => "sides read on another face too",
             _ => list,
         };
     }

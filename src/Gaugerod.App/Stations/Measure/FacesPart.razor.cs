@@ -63,7 +63,7 @@ public sealed partial class FacesPart : ComponentBase
     private string Doubt(int face)
     {
         var at = string.Create(CultureInfo.InvariantCulture, $"faces[{face}]");
-        var disagree = Desk.Survey(at)?.Shape.Weighed is { Suspects.Count: > 0 }
+        var disagree = Desk.Survey(at) is { IsInDoubt: true }
             || (Desk.Fresh && Desk.Plan is { } plan && plan.Findings.Any(f => f.Rule is "readings-agree" && f.Level != FindingLevel.Note && string.Equals(f.Where, FieldId.Text(Desk, at + ".name"), StringComparison.Ordinal)));
         return disagree ? "its readings disagree" : "";
     }
@@ -193,6 +193,8 @@ public sealed partial class FacesPart : ComponentBase
         Desk.Change($"copy of {before}", root =>
         {
             JobLists.Duplicate(root, "faces", _open);
+            // A copy stands elsewhere: it ends at no side of the faces that this one meets.
+            (JobPath.Get(root, string.Create(CultureInfo.InvariantCulture, $"faces[{_open + 1}].survey")) as JsonObject)?.Remove("same");
             JobNames.FreeZones(root, string.Create(CultureInfo.InvariantCulture, $"faces[{_open + 1}].zones"));
             Join(root, before, JobLists.Name(JobPath.Get(root, string.Create(CultureInfo.InvariantCulture, $"faces[{_open + 1}]"))));
         });

@@ -26,6 +26,7 @@ internal static partial class JobNames
     public static void Face(JsonObject root, string old, string name)
     {
         Floor(root, old, name);
+        SharedFace(root, old, name);
         foreach (var run in Runs(root))
         {
             Put(run, "through", old, name);
@@ -66,6 +67,7 @@ internal static partial class JobNames
     public static void ForgetFace(JsonObject root, string face)
     {
         Floor(root, face, null);
+        SharedFace(root, face, null);
         foreach (var run in Runs(root))
         {
             if (Is(run["through"], face)) run.Remove("through");

@@ -110,6 +110,7 @@ internal static class SurveyDrawing
             if (weighed.Asked is not null) parts.Add("Long blue dashes: to be read next.");
         }
 
+        if (SurveyWeighed.With(look) is { Length: > 0 } with) parts.Add(with);
         if (look.Open.Count > 0) parts.Add("Faint: still to be read.");
         return string.Join(' ', parts);
     }

@@ -93,6 +93,7 @@ internal static class SurveyParts
     public static void Rename(JsonObject root, string face, string old, string name)
     {
         foreach (var one in Using(root, face)) Put(one, old, name, naming: false);
+        JobNames.SharedCorner(root, face, old, name);
         foreach (var hole in AtSpot(root, face, old)) hole["spot"] = name;
     }
 
@@ -108,7 +109,7 @@ internal static class SurveyParts
             (hole["x"], hole["y"]) = ("", "");
         }
 
-        foreach (var list in new[] { "readings", "comesOff" })
+        foreach (var list in new[] { "readings", "comesOff", "same" })
         {
             var all = JobLists.List(root, $"{face}.survey.{list}");
             for (var i = all.Count - 1; i >= 0; i--)
@@ -116,14 +117,17 @@ internal static class SurveyParts
                 if (Names(all[i], name, naming: false)) all.RemoveAt(i);
             }
 
-            if (list is "comesOff" && all.Count == 0) JobPath.Set(root, $"{face}.survey.{list}", null);
+            if (list is not "readings" && all.Count == 0) JobPath.Set(root, $"{face}.survey.{list}", null);
         }
+
+        JobNames.SharedCorner(root, face, name, null);
     }
 
     private static bool Same(SurveyReading one, SurveyReading other) =>
         one.Third == other.Third && ((one.First == other.First && one.Second == other.Second) || (one.As is ReadAs.Straight && one.First == other.Second && one.Second == other.First));
 
-    private static IEnumerable<JsonNode?> Using(JsonObject root, string face) => JobLists.List(root, face + ".survey.readings").Concat(JobLists.List(root, face + ".survey.comesOff"));
+    private static IEnumerable<JsonNode?> Using(JsonObject root, string face) =>
+        new[] { "readings", "comesOff", "same" }.SelectMany(list => JobLists.List(root, $"{face}.survey.{list}"));
 
     private static bool Names(JsonNode? at, string name, bool naming) => at switch
     {
