@@ -81,7 +81,8 @@ internal sealed class SurveyFindings(JoinedNetwork room, NetworkPart part, int[]
 
     private string ByOthers(int i)
     {
-        var (of, by) = (_adjusted.Network.Readings[i], place.Say(SurveyNetwork.Rounded(_adjusted.ByOthers(i))));
+        var (of, others) = (_adjusted.Network.Readings[i], SurveyNetwork.Rounded(_adjusted.ByOthers(i)));
+        var by = place.Say(of.Of == ReadingOf.Alike ? others.Abs() : others);
         return of.Of == ReadingOf.Alike ? $"{words.Said(of)}: they differ by {by}" : $"{words.Said(of)}: read {place.Say(SurveyNetwork.Rounded(of.Value))}, by the others {by}";
     }
 

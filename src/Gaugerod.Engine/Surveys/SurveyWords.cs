@@ -9,7 +9,10 @@ internal sealed class SurveyWords(JoinedNetwork room, int at, ReadingPlace place
     /// <summary>What a reading is, such as <c>A to C</c>; on another face <c>floor: A to C</c>.</summary>
     public string Said(in Reading reading) => reading.Of == ReadingOf.Alike
         ? $"{Side(reading.Second)} taken for {Side(reading.First)}"
-        : $"{(Part(reading.First.From) is var on && on != room.Parts[at] ? $"{on.Of.Face}: " : "")}{Spoken(reading)}";
+        : $"{Elsewhere(reading, ": ")}{Spoken(reading)}";
+
+    // The face in hand needs no name.
+    private string Elsewhere(in Reading reading, string then) => Part(reading.First.From) is var on && on != room.Parts[at] ? on.Of.Face + then : "";
 
     private string Spoken(in Reading reading) => reading.Of switch
     {
@@ -39,12 +42,16 @@ internal sealed class SurveyWords(JoinedNetwork room, int at, ReadingPlace place
 
     /// <summary>What to do for a reading.</summary>
     public string Asked(in Reading reading) => reading.Of == ReadingOf.Crossing
-        ? $"pull a string from {Name(reading.First.From)} to {Name(reading.First.Towards)} and one from {Spot(reading.Second)} to {Spot(reading.Third)}, and read along the first from {Name(reading.First.From)} to where they cross"
+        ? $"{(Elsewhere(reading, "") is { Length: > 0 } face ? $"on {face} " : "")}pull a string from {Name(reading.First.From)} to {Name(reading.First.Towards)} and one from {Spot(reading.Second)} to {Spot(reading.Third)}, and read along the first from {Name(reading.First.From)} to where they cross"
         : $"read {Said(reading)}";
 
     private NetworkPart Part(int spot) => Array.Find(room.Parts, part => part.HasSpot(spot))!;
 
-    private string Name(int spot) => Part(spot) is var part ? part.Survey.NameOf(spot - part.Spot) : "";
+    private string Name(int spot)
+    {
+        var part = Part(spot);
+        return part.Survey.NameOf(spot - part.Spot);
+    }
 
     private string Side(Spot line) => $"{Line(line)} of {Part(line.From).Of.Face}";
 

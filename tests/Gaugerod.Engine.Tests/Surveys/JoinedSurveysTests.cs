@@ -94,6 +94,7 @@ public sealed class JoinedSurveysTests(ITestOutputHelper output)
         var told = Assert.Single(onFloor.Findings, finding => finding.Rule == "readings-agree").Text;
         Assert.Contains("One of these: B to C: read", told, StringComparison.Ordinal);
         Assert.Contains("east: A to B: read", told, StringComparison.Ordinal);
+        Assert.Contains("they differ by 25 mm", told, StringComparison.Ordinal);
         Assert.DoesNotContain(onWall.Findings, finding => finding.Rule == "readings-agree");
     }
 
