@@ -176,6 +176,7 @@ public static class Planner
         yield return plan.Faces.SelectMany(face => OpenEdgeRules.Findings(face.Face, face.Pieces, facts.Joint, job.Tape));
         yield return plan.Faces.SelectMany(face => ConeRules.Findings(face.Face, facts));
         yield return plan.Faces.SelectMany(face => HoleRules.Findings(face.Face.Name, face.Face.Holes, face.Pieces, job.Tape));
+        if (plan.Request.Setting is { Mortar: not null } setting) yield return MortarRules.Findings(plan.Request.Name, SettingSupplies.Bed(facts.Product, setting) + SettingSupplies.Mm(setting.BackButter), job.Tape);
         yield return plan.Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name));
     }
 

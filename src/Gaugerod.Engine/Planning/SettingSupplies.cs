@@ -78,5 +78,5 @@ internal static class SettingSupplies
 
     private static double Area(Int128 doubled) => (double)doubled / 2 / (Step * Step);
 
-    private static double Mm(Length length) => length.Steps / Step;
+    public static double Mm(Length length) => length.Steps / Step;
 }
