@@ -61,7 +61,7 @@ internal sealed class JoinedNetwork
         for (var i = 0; i < parts.Length; i++)
         {
             var same = faces[i].Survey.Same;
-            int[] sides = [.. Enumerable.Range(0, same.Count).Where(k => Shares(faces, i, same[k]))];
+            int[] sides = [.. Enumerable.Range(0, same.Count).Where(k => Shares(faces, i, same[k])).DistinctBy(k => same[k] with { Within = default })];
             parts[i] = new(faces[i], spot, networks[i].Corners, reading, shared, sides);
             readings.AddRange(networks[i].Readings.Select(of => of.Past(spot)));
             held.AddRange(networks[i].Fixed);
@@ -77,7 +77,7 @@ internal sealed class JoinedNetwork
 
     private static Spot Side(NetworkPart part, int from) => new(part.Spot + from, part.Spot + ((from + 1) % part.Corners), 0);
 
-    // Said on both faces it is still one thing.
+    // Said twice, or on both faces, it is still one thing.
     private static bool Shares(Sequence<FaceSurveyed> faces, int at, SharedSide side)
     {
         var other = JoinedSurveys.IndexOf(faces, side.Face);

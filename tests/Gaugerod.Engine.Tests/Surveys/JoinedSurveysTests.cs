@@ -148,7 +148,7 @@ public sealed class JoinedSurveysTests(ITestOutputHelper output)
         {
             var same = new SharedSide(0, "floor", i, Mm(Within));
             SurveyReading[] wall = [Length(0, 1, Mm(Read(sides[i]) + (sure ? 0 : Within * TrueRoom.Normal(chance)))), Level(1, 2, Mm(Read(0))), Level(0, 3, Mm(Read(0))), Plumb(0, 1, Mm(Read(0))), Plumb(0, 3, Mm(Read(2400))), Plumb(1, 2, Mm(Read(2400)))];
-            faces.Add(new(Walls[i], i + 1, new(Corners, [], [.. wall]) { Same = [same] }));
+            faces.Add(new(Walls[i], i + 1, new(Corners, [], [.. wall]) { Same = i == 1 ? [same, same] : [same] }));
 
             // Said on both faces it is still one thing.
             if (i == 2) faces[0] = faces[0] with { Survey = faces[0].Survey with { Same = [new(2, Walls[i], 0, Mm(Within))] } };
