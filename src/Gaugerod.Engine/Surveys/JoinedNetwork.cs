@@ -1,4 +1,5 @@
 using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Surveys;
 
@@ -73,7 +74,13 @@ internal sealed class JoinedNetwork
     }
 
     private static Reading Alike(NetworkPart part, SharedSide side, NetworkPart other) => new(
-        ReadingOf.Alike, Side(other, side.Other), Side(part, side.Side), 0, SurveyNetwork.Millimetres(side.Within));
+        ReadingOf.Alike, Side(other, side.Other), Side(part, side.Side), 0, SurveyNetwork.Millimetres(Surest(part, side, other)));
+
+    // Said more than once, the surest holds.
+    private static Length Surest(NetworkPart part, SharedSide side, NetworkPart other) => part.Survey.Same.Where(same => Is(same, side.Side, side.Face, side.Other))
+        .Concat(other.Survey.Same.Where(back => Is(back, side.Other, part.Of.Face, side.Side))).Min(same => same.Within);
+
+    private static bool Is(SharedSide side, int own, string face, int other) => side.Side == own && side.Other == other && string.Equals(side.Face, face, StringComparison.Ordinal);
 
     private static Spot Side(NetworkPart part, int from) => new(part.Spot + from, part.Spot + ((from + 1) % part.Corners), 0);
 
@@ -81,6 +88,6 @@ internal sealed class JoinedNetwork
     private static bool Shares(Sequence<FaceSurveyed> faces, int at, SharedSide side)
     {
         var other = JoinedSurveys.IndexOf(faces, side.Face);
-        return other >= 0 && other != at && (other > at || !faces[other].Survey.Same.Any(back => back.Side == side.Other && back.Other == side.Side && string.Equals(back.Face, faces[at].Face, StringComparison.Ordinal)));
+        return other >= 0 && other != at && (other > at || !faces[other].Survey.Same.Any(back => Is(back, side.Other, faces[at].Face, side.Side)));
     }
 }

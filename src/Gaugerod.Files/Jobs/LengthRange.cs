@@ -31,6 +31,7 @@ internal sealed record LengthRange(Length Least, Length Most, string What, strin
 
     public static readonly LengthRange Bed = Strip with { What = "a thickness" };
     public static readonly LengthRange Notch = new(Mm(1), Mm(30), "a notch", "from 1 to 30 mm");
+    public static readonly LengthRange Depth = new(Some, Mm(100), "a depth", "of more than 0, at most 100 mm");
     public static readonly LengthRange Tooth = new(Length.Zero, Mm(30), "a tooth", "from 0 to 30 mm");
     public static readonly LengthRange OutOfFlat = new(Mm(-300), Mm(300), "a reading", "of at most 300 mm either way");
     public static readonly LengthRange Line = new(Mm(-4000), Mm(4000), "a height", "of at most 4 m");

@@ -27,9 +27,18 @@ internal static class SupplyReader
         var (mortar, grout) = (Named("mortar", SupplyKind.Mortar, "a mortar of this job"), Named("grout", SupplyKind.Grout, "a grout of this job"));
         var trowel = Trowel(fields["trowel"], values);
         var butter = fields.Length("backButter", LengthRange.Layer, Length.Zero);
-        var depth = fields.Length("jointDepth", LengthRange.Layer);
+        var depth = fields.Length("jointDepth", LengthRange.Depth);
+        Beside("trowel", "mortar");
+        Beside("backButter", "mortar");
+        Beside("jointDepth", "grout");
         var understood = (mortar is null) == (fields["mortar"] is null) && (grout is null) == (fields["grout"] is null) && (trowel is null) == (fields["trowel"] is null);
         return (new() { Mortar = mortar, Trowel = trowel, BackButter = butter, Grout = grout, JointDepth = depth }, understood);
+
+        // What is said of nothing would be passed over.
+        void Beside(string field, string of)
+        {
+            if (fields[field] is { } said && fields[of] is null) values.Log.AddSaid(said, $"a \"{field}\" and no \"{of}\"", $"the \"{of}\" beside it", $"\"{of}\": \"..\"");
+        }
 
         // What could not be read itself may be what is meant.
         string? Named(string field, SupplyKind kind, string what) =>

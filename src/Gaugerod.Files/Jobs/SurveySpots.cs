@@ -53,7 +53,7 @@ internal sealed class SurveySpots(IReadOnlyList<string?> corners, IReadOnlyList<
         if (Two(entry, What) is not var (from, to)) return null;
         if (After(from) == to) return from;
         if (After(to) == from) return to;
-        values.Log.Add(entry!, What);
+        values.Log.AddSaid(entry!, $"{Values.Quoted(corners[from] ?? "")} and {Values.Quoted(corners[to] ?? "")}, with no side between them", What, $"[{Values.Quoted(corners[from] ?? "")}, {Values.Quoted(corners[After(from)] ?? "")}]");
         return null;
     }
 

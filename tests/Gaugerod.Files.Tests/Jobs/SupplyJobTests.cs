@@ -66,6 +66,9 @@ public sealed class SupplyJobTests
     [InlineData("\"tooth\": 8", "\"tooth\": 0", "runs[0].setting.trowel.tooth", "1 mm")]
     [InlineData("\"depth\": 8", "\"depth\": 3, \"shape\": \"round\"", "runs[0].setting.trowel.depth", "4 mm")]
     [InlineData("\"setting\"", "\"seting\"", "runs[0].seting", "\"setting\"")]
+    [InlineData("\"mortar\": \"wall mortar\", ", "", "runs[0].setting.trowel", "\"mortar\": \"..\"")]
+    [InlineData("\"grout\": \"grey\"", "\"jointDepth\": 6", "runs[0].setting.jointDepth", "\"grout\": \"..\"")]
+    [InlineData("\"grout\": \"grey\"", "\"grout\": \"grey\", \"jointDepth\": 0", "runs[0].setting.jointDepth", null)]
     [InlineData("\"yield\": \"14 l\", ", "", "supplies[0].yield", null)]
     public void A_slip_is_said_where_it_stands_with_what_fits(string old, string changed, string path, string? nearest)
     {

@@ -107,7 +107,7 @@ public sealed class SurveyJobTests
     [Theory]
     [InlineData("\"face\": \"floor\"", "\"face\": \"flor\"", "faces[1].survey.same[0].face", "\"floor\"")]
     [InlineData("\"face\": \"floor\"", "\"face\": \"wall\"", "faces[1].survey.same[0].face", null)]
-    [InlineData("\"as\": [\"A\", \"B\"]", "\"as\": [\"A\", \"C\"]", "faces[1].survey.same[0].as", null)]
+    [InlineData("\"as\": [\"A\", \"B\"]", "\"as\": [\"A\", \"C\"]", "faces[1].survey.same[0].as", "[\"A\", \"B\"]")]
     [InlineData("\"as\": [\"A\", \"B\"]", "\"as\": [\"E\", \"B\"]", "faces[1].survey.same[0].as[0]", "\"A\"")]
     [InlineData(", \"as\": [\"A\", \"B\"]", "", "faces[1].survey.same[0].as", null)]
     [InlineData("\"side\": [\"P\", \"Q\"]", "\"side\": [\"P\", \"P\"]", "faces[1].survey.same[0].side", null)]
