@@ -58,15 +58,12 @@ internal sealed class SurveyFindings(JoinedNetwork room, NetworkPart part, int[]
         Suspects = _own.Where(i => i < room.Read.Readings.Count - Shared).Select(i => i - part.Reading).ToSequence(),
         Elsewhere = _own.Length == 0 ? [] : suspects.Where(i => i >= room.Read.Readings.Count - Shared || !_own.Contains(i)).Select(i => words.Said(_adjusted.Network.Readings[i])).ToSequence(),
         Next = _own.Length > 0 && suspects.Length > 1 ? ToTell() ?? "" : _assumed.Length > 0 ? words.Settled(_assumed[0]) : _unchecked.Length > 0 ? Check() ?? "" : "",
-        Asked = (_own.Length > 0 && suspects.Length > 1 ? Tells : _assumed.Length > 0 ? Settling(_assumed[0]) : _unchecked.Length > 0 ? Checks : null) is { } asked && part.HasSpot(asked.First.From)
+        Asked = (_own.Length > 0 && suspects.Length > 1 ? Tells : _assumed.Length > 0 ? words.Settling(_assumed[0]) : _unchecked.Length > 0 ? Checks : null) is { } asked && part.HasSpot(asked.First.From)
             ? SurveyNetwork.Asked(asked.Past(-part.Spot))
             : null,
     };
 
     private int Shared => room.Parts.Sum(of => of.Sides.Length);
-
-    // A corner taken as square is read across, between the corners beside it.
-    private static Reading Settling(Reading assumed) => assumed.Of == ReadingOf.Square ? Reading.Length(assumed.First.Towards, assumed.Second.From, 0, assumed.Accuracy) : assumed;
 
     private Finding Disagree()
     {

@@ -37,8 +37,20 @@ internal sealed class SurveyWords(JoinedNetwork room, int at, ReadingPlace place
     {
         ReadingOf.Across => $"plumb {Line(assumed.First.From, assumed.Second.From)}",
         ReadingOf.Up => $"level {Line(assumed.First.From, assumed.Second.From)}",
-        _ => $"read {Name(assumed.First.Towards)} to {Name(assumed.Second.From)}",
+        _ => $"read {Said(Settling(assumed))}",
     };
+
+    /// <summary>What is read instead of taking something for granted: a square corner across, between the corners beside it, or where that is read already one of its sides.</summary>
+    public Reading Settling(in Reading assumed)
+    {
+        if (assumed.Of != ReadingOf.Square) return assumed;
+        var (before, corner, after, accuracy) = (assumed.First.Towards, assumed.First.From, assumed.Second.From, assumed.Accuracy);
+        return new[] { (before, after), (corner, after), (before, corner) }.Where(pair => !IsRead(pair.Item1, pair.Item2)).DefaultIfEmpty((before, after))
+            .Select(pair => Reading.Length(pair.Item1, pair.Item2, 0, accuracy)).First();
+    }
+
+    private bool IsRead(int one, int other) => room.Read.Readings.Any(r => r.Of == ReadingOf.Length
+        && ((r.First == Surveys.Spot.At(one) && r.Second == Surveys.Spot.At(other)) || (r.First == Surveys.Spot.At(other) && r.Second == Surveys.Spot.At(one))));
 
     /// <summary>What to do for a reading.</summary>
     public string Asked(in Reading reading) => reading.Of == ReadingOf.Crossing
