@@ -12,6 +12,10 @@ internal sealed record Network(int Corners, IReadOnlyList<Reading> Readings, boo
     /// <summary>The x and y that may move, in order.</summary>
     public int[] Free { get; } = [.. Enumerable.Range(0, 2 * Corners).Where(i => !Fixed[i])];
 
+    /// <summary>Whether a length was read already, this way or the other.</summary>
+    public bool IsRead(Reading length) => length.Of == ReadingOf.Length && Readings.Any(r =>
+        r.Of == ReadingOf.Length && ((r.First == length.First && r.Second == length.Second) || (r.First == length.Second && r.Second == length.First)));
+
     public Network With(Reading more) => this with { Readings = [.. Readings, more] };
 
     /// <summary>What the readings come to where the corners stand, and how each changes with what is free, all in accuracies.</summary>

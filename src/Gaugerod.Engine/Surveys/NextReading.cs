@@ -82,10 +82,7 @@ internal static class NextReading
     /// strings tell four sides and two diagonals from each other: where they cross hangs on every corner both ways.
     /// </summary>
     private static IEnumerable<Reading> InReach(Adjusted adjusted, NetworkPart part, Taken with) =>
-        InReach(part.PlacesOf(adjusted.Places), part.Corners, with).Select(reading => reading.Past(part.Spot)).Where(reading => !IsRead(adjusted, reading));
-
-    private static bool IsRead(Adjusted adjusted, Reading asked) => asked.Of == ReadingOf.Length && adjusted.Network.Readings.Any(r =>
-        r.Of == ReadingOf.Length && ((r.First == asked.First && r.Second == asked.Second) || (r.First == asked.Second && r.Second == asked.First)));
+        InReach(part.PlacesOf(adjusted.Places), part.Corners, with).Select(reading => reading.Past(part.Spot)).Where(reading => !adjusted.Network.IsRead(reading));
 
     private static IEnumerable<Reading> InReach(double[] places, int corners, Taken with)
     {

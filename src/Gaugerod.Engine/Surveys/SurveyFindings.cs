@@ -38,8 +38,9 @@ internal sealed class SurveyFindings(JoinedNetwork room, NetworkPart part, int[]
             yield return place.Note("assumed", $"Too few readings: {words.Taken(assumed)} is assumed. To settle it, {words.Settled(assumed)}.");
         }
 
-        // A slip shows on every face that is weighed with it. It is told on the one it may stand on.
+        // It is told whole on the face that it may stand on first; that one may be in no run, so the others say it too.
         if (_own.Length > 0 && _own[0] == suspects[0]) yield return Disagree();
+        else if (suspects.Length > 0) yield return Elsewhere();
         if (_assumed.Length == 0 && _unchecked.Length > 0)
         {
             yield return place.Note("unchecked", $"Nothing checks {Listed(_unchecked.Select(i => words.Said(_adjusted.Network.Readings[i])))}: a slip there would not show.{ToCheck()}");
@@ -67,14 +68,18 @@ internal sealed class SurveyFindings(JoinedNetwork room, NetworkPart part, int[]
 
     private Finding Disagree()
     {
-        var worst = suspects.MaxBy(i => Math.Abs(_adjusted.Standardised(i)));
-        var size = Math.Abs(_adjusted.Standardised(worst)).ToString("0.0", System.Globalization.CultureInfo.InvariantCulture);
         var byOthers = suspects.Select(ByOthers);
         var text = suspects.Length == 1
             ? $"One reading disagrees with the others: {byOthers.First()}. Read it again."
             : $"The readings disagree, and nothing tells which is in error. One of these: {string.Join("; ", byOthers)}. Read them again{(ToTell() is { } next ? $", or {next}" : "")}.";
-        return new(FindingLevel.Warn, "readings-agree", place.Face, text, "3.29", size, Source);
+        return new(FindingLevel.Warn, "readings-agree", place.Face, text, "3.29", Size(), Source);
     }
+
+    private Finding Elsewhere() => new(
+        FindingLevel.Warn, "readings-elsewhere", place.Face,
+        $"Readings that it is weighed with disagree. In error is one of {Listed(suspects.Select(i => words.Said(_adjusted.Network.Readings[i])))}.", "3.29", Size(), Source);
+
+    private string Size() => suspects.Max(i => Math.Abs(_adjusted.Standardised(i))).ToString("0.0", System.Globalization.CultureInfo.InvariantCulture);
 
     private string ByOthers(int i)
     {

@@ -45,12 +45,9 @@ internal sealed class SurveyWords(JoinedNetwork room, int at, ReadingPlace place
     {
         if (assumed.Of != ReadingOf.Square) return assumed;
         var (before, corner, after, accuracy) = (assumed.First.Towards, assumed.First.From, assumed.Second.From, assumed.Accuracy);
-        return new[] { (before, after), (corner, after), (before, corner) }.Where(pair => !IsRead(pair.Item1, pair.Item2)).DefaultIfEmpty((before, after))
-            .Select(pair => Reading.Length(pair.Item1, pair.Item2, 0, accuracy)).First();
+        Reading[] ways = [Reading.Length(before, after, 0, accuracy), Reading.Length(corner, after, 0, accuracy), Reading.Length(before, corner, 0, accuracy)];
+        return ways.Where(way => !room.Read.IsRead(way)).DefaultIfEmpty(ways[0]).First();
     }
-
-    private bool IsRead(int one, int other) => room.Read.Readings.Any(r => r.Of == ReadingOf.Length
-        && ((r.First == Surveys.Spot.At(one) && r.Second == Surveys.Spot.At(other)) || (r.First == Surveys.Spot.At(other) && r.Second == Surveys.Spot.At(one))));
 
     /// <summary>What to do for a reading.</summary>
     public string Asked(in Reading reading) => reading.Of == ReadingOf.Crossing

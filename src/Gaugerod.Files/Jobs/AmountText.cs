@@ -9,16 +9,20 @@ internal static class AmountText
 {
     private const double LitresInFoot = 28.316846592, KilogramsInPound = 0.45359237;
 
+    private static readonly (string Unit, double Times)[] Volumes =
+    [
+        ("ft3", LitresInFoot), ("ft³", LitresInFoot), ("cu ft", LitresInFoot), ("in3", LitresInFoot / 1728), ("in³", LitresInFoot / 1728),
+        ("gal", LitresInFoot / 1728 * 231), ("fl oz", LitresInFoot / 1728 * 231 / 128), ("ml", 0.001), ("l", 1), ("litres", 1), ("liters", 1),
+    ];
+
     /// <summary>What a bag makes, in litres.</summary>
     public static double? Yield(Entry? entry, Values values) => Read(
-        entry, values, [("ft3", LitresInFoot), ("ft³", LitresInFoot), ("cu ft", LitresInFoot), ("l", 1), ("litres", 1), ("liters", 1)], LitresInFoot, 1, 0.5, 2000,
+        entry, values, Volumes, LitresInFoot, 1, 0.5, 2000,
         values.Unit == LengthUnit.Inch ? "what a bag makes, such as \"0.5 ft3\"" : "what a bag makes, such as \"14 l\"");
 
     /// <summary>What a pack makes, ready to use, in litres.</summary>
     public static double? Makes(Entry? entry, Values values) => Read(
-        entry, values,
-        [("ft3", LitresInFoot), ("ft³", LitresInFoot), ("cu ft", LitresInFoot), ("in3", LitresInFoot / 1728), ("in³", LitresInFoot / 1728), ("gal", LitresInFoot / 1728 * 231), ("fl oz", LitresInFoot / 1728 * 231 / 128), ("ml", 0.001), ("l", 1), ("litres", 1), ("liters", 1)],
-        LitresInFoot, 1, 0.05, 2000,
+        entry, values, Volumes, LitresInFoot, 1, 0.05, 2000,
         values.Unit == LengthUnit.Inch ? "what a pack makes, from 3.1 in3 to 70 ft3, such as \"0.66 ft3\" or \"437 in3\"" : "what a pack makes, from 0.05 to 2000 l, such as \"14 l\"");
 
     /// <summary>What a cubic metre weighs, in kg.</summary>

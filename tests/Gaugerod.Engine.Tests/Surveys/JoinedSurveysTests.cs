@@ -96,6 +96,9 @@ public sealed class JoinedSurveysTests(ITestOutputHelper output)
         Assert.Contains("east: A to B: read", told, StringComparison.Ordinal);
         Assert.Contains("they differ by 25 mm", told, StringComparison.Ordinal);
         Assert.DoesNotContain(onWall.Findings, finding => finding.Rule == "readings-agree");
+
+        // The floor may be in no run: every face that is weighed with it says so.
+        Assert.All(new[] { onWall, other }, face => Assert.Contains("floor: B to C", Assert.Single(face.Findings, finding => finding.Rule == "readings-elsewhere").Text, StringComparison.Ordinal));
     }
 
     [Fact]
