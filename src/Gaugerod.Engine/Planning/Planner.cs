@@ -141,6 +141,7 @@ public static class Planner
         order.AddRange(trims.Stocks.SelectMany(TrimWalls.Orders(job)));
         findings.AddRange(boxes.Select(BoxRules.Finding));
         findings.AddRange(ready.Bases.Findings(job));
+        findings.AddRange(SoftSupplies.Findings(job, runs));
         SetParts? set = null;
         foreach (var sofar in SetSteps.Steps(job, runs, cutting, order))
         {
@@ -153,7 +154,7 @@ public static class Planner
         {
             Boxes = boxes.ToSequence(),
             Trims = trims,
-            Supplies = SettingSupplies.Of(job, runs),
+            Supplies = JobSupplies.Of(job, runs, ready.Bases),
             Surveys = ready.Runs.SelectMany(run => run.Surveys).DistinctBy(survey => survey.Face, StringComparer.Ordinal).ToSequence(),
             Again = set.Faces,
             AgainOrders = set.Orders,

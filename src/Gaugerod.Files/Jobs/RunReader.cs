@@ -2,7 +2,6 @@ using Gaugerod.Engine;
 using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
-using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Files.Json;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
@@ -10,7 +9,7 @@ using Gaugerod.Plane.Measure;
 namespace Gaugerod.Files.Jobs;
 
 /// <summary>Reads a run: faces tiled as one.</summary>
-internal sealed class RunReader(Values values, KnownNames names, IReadOnlyList<(string? Name, Supply? Supply)> supplies)
+internal sealed class RunReader(Values values, KnownNames names)
 {
     private readonly HashSet<string> _tiled = new(StringComparer.Ordinal);
 
@@ -31,7 +30,7 @@ internal sealed class RunReader(Values values, KnownNames names, IReadOnlyList<(
         var place = new PlaceReader(values, faces.Count, corners).Read(fields["place"], joint);
         var setReader = new SetReader(values, faces);
         var set = fields.Items("set").Select(setReader.Read).ToList();
-        var (setting, understood) = SupplyReader.Setting(fields["setting"], values, supplies);
+        var (setting, understood) = SettingReader.Read(fields["setting"], values);
         if (!understood || name is null || product is null || faces.Contains(null) || bond is null || joint is null || wants.Contains(null) || set.Contains(null)) return null;
         return new(name, product, faces.OfType<string>().ToSequence(), bond, corners, joint, through, limits, wants.OfType<Want>().ToSequence(), order) { Place = place, Set = set.OfType<SetSoFar>().ToSequence(), Setting = setting };
     }
