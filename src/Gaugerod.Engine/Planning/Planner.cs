@@ -142,6 +142,8 @@ public static class Planner
         findings.AddRange(boxes.Select(BoxRules.Finding));
         findings.AddRange(ready.Bases.Findings(job));
         findings.AddRange(SoftSupplies.Findings(job, runs));
+        var (movement, large) = JobMovement.Of(job, runs);
+        findings.AddRange(large);
         SetParts? set = null;
         foreach (var sofar in SetSteps.Steps(job, runs, cutting, order))
         {
@@ -154,7 +156,8 @@ public static class Planner
         {
             Boxes = boxes.ToSequence(),
             Trims = trims,
-            Supplies = JobSupplies.Of(job, runs, ready.Bases),
+            Supplies = JobSupplies.Of(job, runs, ready.Bases, movement),
+            Movement = movement.ToSequence(),
             Surveys = ready.Runs.SelectMany(run => run.Surveys).DistinctBy(survey => survey.Face, StringComparer.Ordinal).ToSequence(),
             Again = set.Faces,
             AgainOrders = set.Orders,

@@ -17,9 +17,10 @@ internal static class SoftSupplies
     /// <summary>How deep a joint is filled.</summary>
     public static Length Depth(SettingRequest setting, Length width) => setting.SealantDepth ?? SoftJointRules.UsualDepth(width);
 
-    public static IEnumerable<(string Of, SupplyUse Use)> Of(Job job, IReadOnlyList<RunPlan> runs, IReadOnlyList<(EdgeOfFace One, EdgeOfFace Other)> alike)
+    public static IEnumerable<(string Of, SupplyUse Use)> Of(Job job, IReadOnlyList<RunPlan> runs, IReadOnlyList<(EdgeOfFace One, EdgeOfFace Other)> alike, IReadOnlyList<MovementJoint> movement)
     {
-        foreach (var joints in Joints(runs, alike).GroupBy(joint => joint.Run, StringComparer.Ordinal))
+        var across = movement.Where(joint => runs.Any(run => run.Request.Setting?.Sealant is not null && string.Equals(run.Request.Name, joint.Run, StringComparison.Ordinal))).Select(joint => new SoftJoint(joint.Run, new(joint.Face, ""), null, joint.Width, joint.Long));
+        foreach (var joints in Joints(runs, alike).Concat(across).GroupBy(joint => joint.Run, StringComparer.Ordinal))
         {
             var setting = runs.First(run => string.Equals(run.Request.Name, joints.Key, StringComparison.Ordinal)).Request.Setting!;
             var sections = joints.GroupBy(joint => joint.Width).OrderBy(section => section.Key).ToList();
@@ -64,16 +65,17 @@ internal static class SoftSupplies
 
     private static string Said(IGrouping<Length, SoftJoint> section, SettingRequest setting, Tape tape)
     {
-        var kinds = section.GroupBy(joint => joint.Kind).OrderBy(kind => kind.Key).Select(kind => $"{Amounts.Distance(kind.Sum(joint => joint.Length), tape)} {At(kind.Key)}");
+        var kinds = section.GroupBy(joint => joint.Kind).OrderBy(kind => kind.Key ?? EdgeKind.Zone).Select(kind => $"{Amounts.Distance(kind.Sum(joint => joint.Length), tape)} {At(kind.Key)}");
         return $"{string.Join(", ", kinds)}, {LengthText.Nearest(section.Key, tape)} wide, {LengthText.Nearest(Depth(setting, section.Key), tape)} deep";
     }
 
-    private static string At(EdgeKind kind) => kind switch
+    private static string At(EdgeKind? kind) => kind switch
     {
         EdgeKind.InsideCorner => "in corners",
         EdgeKind.Floor => "at the floor",
         EdgeKind.Ceiling => "at the ceiling",
         EdgeKind.Threshold => "at thresholds",
+        null => "across the field",
         _ => "at fixtures",
     };
 

@@ -6,10 +6,10 @@ namespace Gaugerod.Engine.Takeoffs;
 /// <summary>A soft joint to seal, or a run's part of it.</summary>
 /// <param name="Run">The run's name.</param>
 /// <param name="At">Where it stands.</param>
-/// <param name="Kind">What tile meets there.</param>
+/// <param name="Kind">What tile meets there; null where it stands across a field.</param>
 /// <param name="Width">How wide it is; more than zero.</param>
 /// <param name="Length">How long, in mm.</param>
-internal sealed record SoftJoint(string Run, EdgeOfFace At, EdgeKind Kind, Length Width, double Length);
+internal sealed record SoftJoint(string Run, EdgeOfFace At, EdgeKind? Kind, Length Width, double Length);
 
 /// <summary>A run's faces, left to right.</summary>
 /// <param name="Run">The run's name.</param>

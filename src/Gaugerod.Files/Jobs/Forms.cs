@@ -177,7 +177,9 @@ internal static class Forms
         new("bond", "a group such as { \"kind\": \"grid\" }", true), new("corners", "\"wrap\" or \"restart\""), new("joint", "a length such as \"1/8\", or a group with wanted", true),
         new("through", "a face's name"), new("limits", "a group { }"), new("wants", "a list [ ]"), new("order", "a list [ ]"),
         new("place", "a group such as { \"x\": \"48\", \"y\": \"18\" }"), new("set", "a list such as [{ \"face\": \"north\", \"courses\": 3 }]"),
-        new("setting", "a group such as { \"mortar\": \"wall mortar\" }"));
+        new("setting", "a group such as { \"mortar\": \"wall mortar\" }"), new("movement", "a group such as { \"exposure\": \"sun\" }"));
+
+    public static readonly Form Movement = new("movement", new("exposure", "\"sun\""), new("most", ALength));
 
     public static readonly Form Supply = new(
         "supply", new("name", "a name such as \"wall mortar\"", true), new("kind", "\"mortar\"", true), new("yield", "what a pack makes, such as \"0.66 ft3\"", true), new("pack", "what a pack is called, such as \"50 lb bag\""), new("loss", "a number of hundredths"),
@@ -220,7 +222,7 @@ internal static class Forms
 
     public static readonly IReadOnlyList<Form> All =
     [
-        Job, Supply, Setting, Trowel, Between, Coated, Under, Membrane, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
+        Job, Supply, Setting, Trowel, Between, Coated, Under, Membrane, Movement, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
         RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, Bag, OnBed, FlatnessOf, FlatGrid, FlatPoint, FlatLaid, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant,
     ];
