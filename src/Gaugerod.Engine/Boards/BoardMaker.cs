@@ -41,7 +41,7 @@ internal static class BoardMaker
         return new(task.Face.Face.Name, task.Request, task.Product, layout.Lay, [.. studs.Select(Length.FromSteps)], pieces.ToSequence(), seams.ToSequence())
         {
             Area = pieces.Sum(piece => (double)piece.Shape.DoubledArea) / 2 / Length.StepsPerMillimetre / Length.StepsPerMillimetre,
-            Corners = Length.FromSteps(Enumerable.Range(0, task.Face.Outline.Sides.Count).Where(i => task.Face.Outline.Sides[i].Edge.Kind == EdgeKind.InsideCorner).Sum(i => Side(task.Face.Outline.Ring, i))),
+            Corners = Corners(task.Face, _ => true),
             AtCorners = cost.AtCorners,
             InLine = cost.InLine,
             Narrow = cost.Narrow,
@@ -66,10 +66,14 @@ internal static class BoardMaker
         }
     }
 
+    /// <summary>How long the inside corners of a face are, those among them that are asked for.</summary>
+    public static Length Corners(DrawnFace face, Predicate<Side> which) => Length.FromSteps(Enumerable.Range(0, face.Outline.Sides.Count)
+        .Where(i => face.Outline.Sides[i] is { Edge.Kind: EdgeKind.InsideCorner } side && which(side)).Sum(i => SideOf(face.Outline.Ring, i)));
+
     private static bool Holds(TaggedCorner[] outline, TaggedCorner[] hole) =>
         RingChecks.Locate(new(outline.Select(corner => corner.Point).ToSequence()), hole[0].Point) != Whereabouts.Outside;
 
-    private static long Side(Ring ring, int i)
+    private static long SideOf(Ring ring, int i)
     {
         var (a, b) = (ring.Points[i], ring.Points[(i + 1) % ring.Points.Count]);
         return (long)Math.Round(Math.Sqrt((double)Segments.Dot(a, b, a, b)));

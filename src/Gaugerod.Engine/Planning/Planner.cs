@@ -164,7 +164,7 @@ public static class Planner
             Boxes = boxes.ToSequence(),
             Trims = trims,
             Boards = boards,
-            Supplies = SettingSupplies.Of(job, runs),
+            Supplies = SettingSupplies.Of(job, runs).Concat(JobBoards.Supplies(job, boards)).ToSequence(),
             Surveys = ready.Runs.SelectMany(run => run.Surveys).DistinctBy(survey => survey.Face, StringComparer.Ordinal).ToSequence(),
             Again = set.Faces,
             AgainOrders = set.Orders,

@@ -21,6 +21,12 @@ public sealed record BoardProduct(string Name, Length Width, Length Length, Leng
     /// <summary>How far the outer screws stand from a sheet's edge. Default 1/2 in or 12 mm in the file.</summary>
     public Length Inset { get; init; }
 
+    /// <summary>The name of the supply that its screws are bought as; null, the default, where they are only counted.</summary>
+    public string? Screws { get; init; }
+
+    /// <summary>The name of the supply that tape over its seams is bought as; null, the default, where it is only measured.</summary>
+    public string? Tape { get; init; }
+
     /// <summary>Sheets allowed for breakage, beside those that the pieces take; default none.</summary>
     public int Breakage { get; init; }
 
