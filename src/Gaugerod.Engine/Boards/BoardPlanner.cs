@@ -16,8 +16,8 @@ internal sealed record SheetLayout(BoardLay Lay, SheetRow[] Rows, long[] At, Sea
 /// </summary>
 internal static class BoardPlanner
 {
-    /// <summary>So many layouts are cut out of sheets to see which takes fewest.</summary>
-    private const int CutOut = 3;
+    /// <summary>So many layouts of either order are cut out of sheets to see which takes fewest.</summary>
+    private const int CutOut = 2;
 
     /// <summary>The layout of a face, a little at a time: nothing until the last.</summary>
     /// <param name="task">The face; every stretch between two studs can be boarded.</param>
@@ -27,18 +27,20 @@ internal static class BoardPlanner
         var layouts = new List<SheetLayout>();
         foreach (var lay in task.Lays)
         {
-            var sheet = task.Sheet(lay);
-            var bounds = task.Field.Bounds;
-            foreach (var bands in RowHeights.Of(bounds.Bottom.Steps, bounds.Top.Steps, sheet, task.Field.Corners.Select(corner => corner.Y.Steps), joints.Any))
+            var (own, tried) = (new List<SheetLayout>(), new HashSet<long>());
+            foreach (var bands in Rows(task, task.Sheet(lay), own))
             {
-                if (Layout(task, lay, sheet, bands, joints) is { } layout) layouts.Add(layout);
+                if (!tried.Add(bands[0].Height)) continue;
+                own.AddRange(Layouts(task, lay, task.Sheet(lay), bands, joints));
                 yield return null;
             }
+
+            layouts.AddRange(own);
         }
 
         SheetLayout? best = null;
         var least = default(SeamCost);
-        foreach (var layout in layouts.OrderBy(layout => layout.Choice.Cost, SeamCost.Order).Take(CutOut))
+        foreach (var layout in layouts.GroupBy(layout => layout.Choice.ByShares).SelectMany(group => group.OrderBy(layout => layout.Choice.Cost, SeamCost.Order).Take(CutOut)))
         {
             var pieces = layout.Rows.Select((row, r) => Cells(layout, r).SelectMany(cell => Outlines(row.Rings(cell.From, cell.To)))).SelectMany(outline => outline);
             var sheets = SheetCutting.Count(task.Sheet(layout.Lay), [.. pieces.Select(outline => Box.Around(outline.Select(corner => corner.Point)))]);
@@ -48,6 +50,25 @@ internal static class BoardPlanner
         }
 
         yield return best;
+    }
+
+    /// <summary>The rows to be tried; those that keep from corners, or from under joints, only where the ones before do not.</summary>
+    /// <param name="task">The face.</param>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="sofar">What has come of them so far.</param>
+    private static IEnumerable<Band[]> Rows(BoardTask task, SheetLies sheet, List<SheetLayout> sofar)
+    {
+        var (foot, head, corners) = (task.Field.Bounds.Bottom.Steps, task.Field.Bounds.Top.Steps, task.Field.Corners.Select(corner => corner.Y.Steps).ToList());
+        foreach (var bands in RowHeights.Of(foot, head, sheet, [])) yield return bands;
+        if (!sofar.Exists(layout => layout.Choice.Cost is { AtCorners: 0, InLine: 0, Narrow: 0 }))
+        {
+            foreach (var bands in RowHeights.Of(foot, head, sheet, corners)) yield return bands;
+        }
+
+        for (var lower = 1; lower <= 2 && sofar.TrueForAll(layout => layout.Choice.Cost.Under > 0); lower++)
+        {
+            foreach (var bands in RowHeights.Of(foot, head, sheet, corners, lower * RowHeights.Aside)) yield return bands;
+        }
     }
 
     /// <summary>The stretches of a row between its seams, each by the places it runs from and to.</summary>
@@ -66,7 +87,8 @@ internal static class BoardPlanner
         return (at, row + 1 < bands.Length ? Chords.Of(field.Rings, plumb: false, at, long.MinValue, long.MaxValue) : []);
     }
 
-    private static SheetLayout? Layout(BoardTask task, BoardLay lay, SheetLies sheet, Band[] bands, JointBands joints)
+    /// <summary>The best with fewest pieces, and the best with pieces that take least of sheets: which takes fewer sheets only cutting them out tells.</summary>
+    private static IEnumerable<SheetLayout> Layouts(BoardTask task, BoardLay lay, SheetLies sheet, Band[] bands, JointBands joints)
     {
         var (at, judge) = (task.Places(sheet), new SeamJudge(task.Field.Corners, sheet, joints));
         SheetRow[] rows = [.. bands.Select(band => new SheetRow(task.Field, band, sheet, at))];
@@ -80,6 +102,9 @@ internal static class BoardPlanner
         }
 
         var stagger = task.Request.Studs is null ? BoardLimits.FloorStagger : 1;
-        return new SeamSearch(rows, seams, at, stagger).Find() is { } found ? new(lay, rows, at, found with { Cost = found.Cost + level }) : null;
+        foreach (var byShares in new[] { false, true })
+        {
+            if (new SeamSearch(rows, seams, at, stagger, byShares).Find() is { } found) yield return new(lay, rows, at, found with { Cost = found.Cost + level });
+        }
     }
 }

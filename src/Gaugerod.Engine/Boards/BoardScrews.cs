@@ -18,7 +18,14 @@ internal sealed class BoardScrews(BoardProduct board, Studs? studs, IReadOnlyLis
     {
         var places = studs is null ? OnGrid(rings) : OnStuds(rings, studs);
         places.RemoveAll(IsInHole);
-        return places;
+        // In a leg narrower than two insets the rows of both its sides would stand in each other's way, or beside the board.
+        var apart = new List<Point>();
+        foreach (var place in places)
+        {
+            if (!NearASide(rings, place) && !apart.Exists(other => Squared(place, other) < (double)_inset * _inset)) apart.Add(place);
+        }
+
+        return apart;
     }
 
     private List<Point> OnGrid(IReadOnlyList<TaggedCorner[]> rings)
@@ -104,6 +111,27 @@ internal sealed class BoardScrews(BoardProduct board, Studs? studs, IReadOnlyLis
 
         return left;
     }
+
+    /// <summary>Whether a place lies outside, or nearer to a side than half the inset.</summary>
+    private bool NearASide(IReadOnlyList<TaggedCorner[]> rings, Point place)
+    {
+        var (least, inside) = ((double)_inset * _inset / 4, false);
+        foreach (var ring in rings)
+        {
+            for (var i = 0; i < ring.Length; i++)
+            {
+                var (a, b) = (ring[i].Point, ring[i + 1 == ring.Length ? 0 : i + 1].Point);
+                var along = Math.Clamp((double)Segments.Dot(a, b, a, place) / (double)Segments.Dot(a, b, a, b), 0, 1);
+                var (x, y) = ((place.X - a.X).Steps - (along * (b.X - a.X).Steps), (place.Y - a.Y).Steps - (along * (b.Y - a.Y).Steps));
+                if ((x * x) + (y * y) < least) return true;
+                if (a.Y > place.Y != b.Y > place.Y && (Segments.Turn(a, b, place) > 0) == (b.Y > a.Y)) inside = !inside;
+            }
+        }
+
+        return !inside;
+    }
+
+    private static double Squared(Point one, Point other) => (double)Segments.Dot(one, other, one, other);
 
     private bool IsInHole(Point place) => Array.Exists(_holes, hole =>
     {

@@ -68,7 +68,7 @@ internal sealed class BoardTask
         {
             var sheet = Sheet(lay);
             var at = Places(sheet);
-            var rows = RowHeights.Of(Field.Bounds.Bottom.Steps, Field.Bounds.Top.Steps, sheet, [], wet: false)[0];
+            var rows = RowHeights.Of(Field.Bounds.Bottom.Steps, Field.Bounds.Top.Steps, sheet, []).First();
             var wide = rows.Select(band => new SheetRow(Field, band, sheet, at)).SelectMany(row => Enumerable.Range(0, at.Length - 1).Where(i => !row.Between(i, i + 1).Fits)).Select(i => (int?)i).FirstOrDefault();
             if (wide is not { } bay) return null;
             found ??= (Length.FromSteps(at[bay]), Length.FromSteps(at[bay + 1] - at[bay]));

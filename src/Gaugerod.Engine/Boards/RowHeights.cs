@@ -3,31 +3,30 @@ namespace Gaugerod.Engine.Boards;
 /// <summary>Where rows may lie: how high the lowest is decides it, for all between the lowest and the highest are whole.</summary>
 internal static class RowHeights
 {
-    /// <summary>What a row is lowered by to bring its seam from under a tile joint.</summary>
-    private static readonly long s_aside = Plane.Measure.Length.FromInches(0, 3, 4).Steps;
+    /// <summary>What rows are lowered by to bring their seams from under tile joints.</summary>
+    public static readonly long Aside = Plane.Measure.Length.FromInches(0, 3, 4).Steps;
 
     /// <summary>Rows to be tried, each from the foot up; whole rows from the foot first.</summary>
     /// <param name="foot">Where board begins.</param>
     /// <param name="head">Where it ends.</param>
     /// <param name="sheet">The sheet.</param>
-    /// <param name="corners">How high the corners are that seams keep away from.</param>
-    /// <param name="wet">Whether level seams are to keep from under tile joints.</param>
-    public static List<Band[]> Of(long foot, long head, SheetLies sheet, IEnumerable<long> corners, bool wet)
+    /// <param name="corners">How high the corners are that seams are brought just over, or just under; none where that is not looked for.</param>
+    /// <param name="lowered">How much lower than that they are to lie.</param>
+    public static IEnumerable<Band[]> Of(long foot, long head, SheetLies sheet, IEnumerable<long> corners, long lowered = 0)
     {
         var all = head - foot;
         if (all <= sheet.Up) return [[new(foot, head)]];
         var step = sheet.Up + sheet.Gap;
-        var rest = (all + sheet.Gap) % step - sheet.Gap;
+        var rest = ((all + sheet.Gap) % step) - sheet.Gap;
         var firsts = new List<long> { sheet.Up };
         if (rest > 0) firsts.AddRange([rest, (rest + sheet.Up) / 2]);
         foreach (var corner in corners.Distinct().Order())
         {
-            // The seam just over a corner, or just under it.
             foreach (var seam in new[] { corner + BoardLimits.FromCorner, corner - BoardLimits.FromCorner }) firsts.Add(Mod(seam - sheet.Before - foot, step));
         }
 
-        if (wet) firsts = [.. firsts.SelectMany(first => new[] { first, first - s_aside, first - (2 * s_aside) })];
-        return [.. firsts.Where(first => first >= Math.Min(BoardLimits.Narrow, sheet.Up) && first <= sheet.Up || first == rest).Where(first => first > 0).Distinct().Select(first => Rows(foot, head, first, sheet).ToArray())];
+        var least = Math.Min(BoardLimits.Narrow, sheet.Up);
+        return firsts.Select(first => first - lowered).Where(first => first == rest || (first >= least && first <= sheet.Up)).Distinct().Select(first => Rows(foot, head, first, sheet).ToArray());
     }
 
     private static IEnumerable<Band> Rows(long foot, long head, long first, SheetLies sheet)

@@ -3,8 +3,9 @@ namespace Gaugerod.Engine.Boards;
 /// <summary>Where the seams of all rows stand.</summary>
 /// <param name="Cost">What is said against it.</param>
 /// <param name="Rows">For each row, from the foot up, the places of its seams from the left.</param>
-/// <param name="IsBest">Whether no other choice of seams in these rows is better.</param>
-internal sealed record SeamChoice(SeamCost Cost, int[][] Rows, bool IsBest);
+/// <param name="IsBest">Whether no other choice of seams in these rows is better, in the order it was searched by.</param>
+/// <param name="ByShares">Whether what pieces take of sheets went before their number; else it was not asked.</param>
+internal sealed record SeamChoice(SeamCost Cost, int[][] Rows, bool IsBest, bool ByShares);
 
 /// <summary>
 /// The best seams of all rows at once, among places where seams may stand. Studs are gone through from left to right; of all choices that
@@ -20,12 +21,14 @@ internal sealed class SeamSearch
     private readonly RowSeams[] _seams;
     private readonly long[] _at;
     private readonly long _stagger;
+    private readonly bool _byShares;
 
     /// <param name="rows">The rows from the foot up; at most <see cref="LastSeams.Most"/>.</param>
     /// <param name="seams">For each row what its seams cost by themselves.</param>
     /// <param name="at">Where seams may stand, with the two ends.</param>
     /// <param name="stagger">Seams of neighbouring rows nearer to each other than this are in line.</param>
-    public SeamSearch(SheetRow[] rows, RowSeams[] seams, long[] at, long stagger) => (_rows, _seams, _at, _stagger, _last) = (rows, seams, at, stagger, at.Length - 1);
+    /// <param name="byShares">Whether what pieces take of sheets goes before their number; else it is not asked.</param>
+    public SeamSearch(SheetRow[] rows, RowSeams[] seams, long[] at, long stagger, bool byShares) => (_rows, _seams, _at, _stagger, _byShares, _last) = (rows, seams, at, stagger, byShares, at.Length - 1);
 
     /// <summary>The best; null where no choice gives pieces that all come out of a sheet.</summary>
     public SeamChoice? Find()
@@ -46,12 +49,12 @@ internal sealed class SeamSearch
         {
             if (!Goes(state.Last, _last)) continue;
             var cost = state.Cost;
-            for (var row = 0; row < _rows.Length; row++) cost += _rows[row].Between(state.Last[row], _last).Cost;
+            for (var row = 0; row < _rows.Length; row++) cost += Between(row, state.Last[row], _last);
             if (best is { } sofar && !cost.IsBetterThan(sofar.Cost)) continue;
             best = state with { Cost = cost };
         }
 
-        return best is { } found ? new(found.Cost, Rows(found.Node, nodes), isBest) : null;
+        return best is { } found ? new(found.Cost, Rows(found.Node, nodes), isBest, _byShares) : null;
     }
 
     /// <summary>With and without a seam of one row at one place.</summary>
@@ -62,7 +65,7 @@ internal sealed class SeamSearch
         foreach (var state in states)
         {
             Offer(state);
-            var cost = state.Cost + _seams[row].Costs[place] + _rows[row].Between(state.Last[row], place).Cost + new SeamCost(0, InLine(state.Last, place, row), 0, 0, 0, 0, 0);
+            var cost = state.Cost + _seams[row].Costs[place] + Between(row, state.Last[row], place) + new SeamCost(0, InLine(state.Last, place, row), 0, 0, 0, 0, 0);
             Offer(new(state.Last.With(row, place), cost, state.Node), state.Node);
         }
 
@@ -100,6 +103,12 @@ internal sealed class SeamSearch
         return count;
 
         bool Near(int other, int boundary) => other > 0 && _at[place] - _at[other] < _stagger && _seams[boundary].MeetsAbove[place] && _seams[boundary].MeetsAbove[other];
+    }
+
+    private SeamCost Between(int row, int from, int to)
+    {
+        var cost = _rows[row].Between(from, to).Cost;
+        return _byShares ? cost : cost with { Shares = 0 };
     }
 
     private bool Goes(LastSeams last, int to)

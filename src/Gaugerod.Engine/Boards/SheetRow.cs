@@ -35,6 +35,9 @@ internal sealed class SheetRow
     private readonly Dictionary<(int, int), Cell> _cells = [];
     private readonly IReadOnlyList<TaggedCorner[]> _rings;
 
+    // From where to where sides of the area run that are no part of the row's own level sides.
+    private readonly List<Stretch> _sides = [];
+
     /// <param name="field">What board covers.</param>
     /// <param name="band">Where the row lies.</param>
     /// <param name="sheet">The sheet.</param>
@@ -43,6 +46,14 @@ internal sealed class SheetRow
     {
         (_sheet, _at, Band) = (sheet, at, band);
         _rings = BoxClip.Clip(field.Rings, Box(field.Bounds.Left.Steps - 1, field.Bounds.Right.Steps + 1));
+        foreach (var ring in _rings)
+        {
+            for (var i = 0; i < ring.Length; i++)
+            {
+                var (a, b) = (ring[i], ring[i + 1 == ring.Length ? 0 : i + 1]);
+                if (a.Y != b.Y || (a.Y != band.Bottom && a.Y != band.Top)) _sides.Add(new(Math.Min(a.X, b.X), Math.Max(a.X, b.X)));
+            }
+        }
     }
 
     public Band Band { get; }
@@ -54,26 +65,37 @@ internal sealed class SheetRow
     public Cell Between(int from, int to)
     {
         if (_cells.TryGetValue((from, to), out var known)) return known;
-        var (fits, pieces, narrow, shares) = (true, 0, 0, 0L);
-        foreach (var ring in Rings(from, to))
+        var cell = new Cell(true, default);
+        var (left, right) = Ends(from, to);
+        if (_sides.Exists(side => side.From < right && side.To > left))
         {
-            // A hole takes nothing from the box around its piece.
-            if (!IsOutline(ring)) continue;
-            var box = Plane.Shapes.Box.Around(ring.Select(corner => corner.Point));
-            var (width, height) = (box.Width.Steps, box.Height.Steps);
-            pieces++;
-            fits &= width <= _sheet.Across && height <= _sheet.Up;
-            if (Math.Min(width, height) < BoardLimits.Narrow) narrow++;
-            shares += SeamCost.Sheet / (Like(_sheet.Across, width) * Like(_sheet.Up, height));
+            foreach (var ring in Rings(from, to))
+            {
+                // A hole takes nothing from the box around its piece.
+                if (!IsOutline(ring)) continue;
+                var box = Plane.Shapes.Box.Around(ring.Select(corner => corner.Point));
+                cell = With(cell, box.Width.Steps, box.Height.Steps);
+            }
+        }
+        else if (right > left && Chords.Of(_rings, plumb: true, (left + right) / 2, Band.Bottom, Band.Top).Count > 0)
+        {
+            // No side comes between: all of it is board.
+            cell = With(cell, right - left, Band.Height);
         }
 
-        return _cells[(from, to)] = new(fits, new(0, 0, narrow, shares, pieces, 0, 0));
+        return _cells[(from, to)] = cell;
     }
+
+    private Cell With(Cell cell, long width, long height) => new(
+        cell.Fits && width <= _sheet.Across && height <= _sheet.Up,
+        cell.Cost + new SeamCost(0, 0, Math.Min(width, height) < BoardLimits.Narrow ? 1 : 0, SeamCost.Sheet / (Like(_sheet.Across, width) * Like(_sheet.Up, height)), 1, 0, 0));
+
+    private (long Left, long Right) Ends(int from, int to) => (_at[from] + (from == 0 ? 0 : _sheet.After), _at[to] - (to == _at.Length - 1 ? 0 : _sheet.Before));
 
     /// <summary>The pieces from one seam to another: outlines counter-clockwise, holes clockwise.</summary>
     public IReadOnlyList<TaggedCorner[]> Rings(int from, int to)
     {
-        var (left, right) = (_at[from] + (from == 0 ? 0 : _sheet.After), _at[to] - (to == _at.Length - 1 ? 0 : _sheet.Before));
+        var (left, right) = Ends(from, to);
         return right > left ? BoxClip.Clip(_rings, Box(left, right)) : [];
     }
 
