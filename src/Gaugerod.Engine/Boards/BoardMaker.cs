@@ -40,6 +40,9 @@ internal static class BoardMaker
         var cost = layout.Choice.Cost;
         return new(task.Face.Face.Name, task.Request, task.Product, layout.Lay, [.. studs.Select(Length.FromSteps)], pieces.ToSequence(), seams.ToSequence())
         {
+            Outline = task.Face.Outline.Ring,
+            Openings = task.Face.Openings.Select(opening => new NamedRing(opening.Name, opening.Ring)).ToSequence(),
+            Holes = task.Face.Face.Holes,
             Area = pieces.Sum(piece => (double)piece.Shape.DoubledArea) / 2 / Length.StepsPerMillimetre / Length.StepsPerMillimetre,
             Corners = Corners(task.Face, _ => true),
             AtCorners = cost.AtCorners,

@@ -42,6 +42,15 @@ public sealed record BoardSeam(Point From, Point To, bool OnStud)
 public sealed record BoardedFace(
     string Face, BoardRequest Request, BoardProduct Product, BoardLay Lay, Sequence<Length> Studs, Sequence<BoardPiece> Pieces, Sequence<BoardSeam> Seams)
 {
+    /// <summary>The face as measured.</summary>
+    public required Ring Outline { get; init; }
+
+    /// <summary>Its openings.</summary>
+    public required Sequence<NamedRing> Openings { get; init; }
+
+    /// <summary>The pipes and valves that come through it.</summary>
+    public Sequence<Hole> Holes { get; init; } = [];
+
     /// <summary>How much board covers, in square millimetres.</summary>
     public double Area { get; init; }
 
