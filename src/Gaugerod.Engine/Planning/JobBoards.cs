@@ -64,7 +64,7 @@ internal static class JobBoards
             var sure = stock.LowerBound == stock.Sheets.Count ? "no fewer give these pieces" : string.Create(CultureInfo.InvariantCulture, $"{stock.LowerBound} might do");
             var (area, sheet) = (plan.Faces.Where(face => face.Product == board).Sum(face => (decimal)face.Area), board.Width.Millimetres * board.Length.Millimetres);
             var flat = string.Create(CultureInfo.InvariantCulture, $"by area and 10 % it would be {TileOrder.ByArea(decimal.Round(area), 10, sheet).Packs}");
-            yield return new Extra(board.Breakage, board.Spares, null).Line(board.Name, "sheet", 1, stock.Sheets.Count, "board plan", $"{sure}; {flat}");
+            yield return new Extra(board.Breakage, 0, null).Line(board.Name, "sheet", 1, stock.Sheets.Count, "board plan", $"{sure}; {flat}");
         }
     }
 

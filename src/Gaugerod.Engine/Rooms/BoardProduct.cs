@@ -29,7 +29,4 @@ public sealed record BoardProduct(string Name, Length Width, Length Length, Leng
 
     /// <summary>Sheets allowed for breakage, beside those that the pieces take; default none.</summary>
     public int Breakage { get; init; }
-
-    /// <summary>Sheets to spare; default none.</summary>
-    public int Spares { get; init; }
 }

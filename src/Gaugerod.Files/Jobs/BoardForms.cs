@@ -9,7 +9,7 @@ internal static class BoardForms
         "board",
         new("name", "a name such as \"half inch board\"", true), new("width", Forms.ALength, true), new("length", Forms.ALength, true), new("thickness", ASmallLength),
         new("gap", ASmallLength), new("screwsApart", "a length such as \"18\""), new("inset", "a length such as \"1/2\""), new("screws", "the name of a supply of screws"), new("tape", "the name of a supply of tape"),
-        new("breakage", "a whole number such as 3"), new("spares", "a whole number such as 6"));
+        new("breakage", "a whole number such as 3"));
 
     public static readonly Form Boarding = new(
         "boarding",

@@ -26,7 +26,7 @@ internal static class BoardReader
         var apart = fields.Length("screwsApart", LengthRange.ScrewsApart, inches ? Length.FromInches(8) : Length.FromMillimetres(200));
         var inset = fields.Length("inset", LengthRange.Inset, inches ? Length.FromInches(0, 1, 2) : Length.FromMillimetres(12));
         var (screws, tape) = (Named("screws", SupplyKind.Screws, "a supply of screws of this job"), Named("tape", SupplyKind.Tape, "a supply of tape of this job"));
-        var (breakage, spares) = (ProductReader.Extra(fields, "breakage"), ProductReader.Extra(fields, "spares"));
+        var breakage = ProductReader.Extra(fields, "breakage");
         if (width > length)
         {
             values.Log.AddSaid(fields["width"]!, LengthText.Finer(width.Value, values.Tape), $"the shorter side, no more than the length of {LengthText.Finer(length.Value, values.Tape)}", $"\"width\": \"{LengthText.Exact(length.Value, values.Tape)}\", \"length\": \"{LengthText.Exact(width.Value, values.Tape)}\"");
@@ -36,7 +36,7 @@ internal static class BoardReader
         var lost = (screws is null) != (fields["screws"] is null) || (tape is null) != (fields["tape"] is null);
         return (name, lost || name is null || width is not { } w || length is not { } l
             ? null
-            : new(name, w, l, thickness) { Gap = gap, ScrewsApart = apart, Inset = inset, Screws = screws, Tape = tape, Breakage = breakage, Spares = spares });
+            : new(name, w, l, thickness) { Gap = gap, ScrewsApart = apart, Inset = inset, Screws = screws, Tape = tape, Breakage = breakage });
 
         // What could not be read itself may be what is meant.
         string? Named(string field, SupplyKind kind, string what) => KnownNames.Known(fields[field], values, what, supplies.Where(one => one.Supply is null || one.Supply.Kind == kind).Select(one => one.Name));

@@ -19,6 +19,11 @@ internal static class BoardCuts
         var order = book.Plan.Order.FirstOrDefault(line => string.Equals(line.Item, board.Name, StringComparison.Ordinal));
         flow.Add(Block.Heading(board.Name, width));
         flow.Add(Block.Words($"{Figures.Count(stock.Sheets.Count, "sheet", "sheets")} of {figures.Near(board.Width)} × {figures.NearWithUnit(board.Length)}{(order is null ? "" : ": " + order.Basis)}. Numbered as they are hung. What is hatched is left.", width, 9, after: 2));
+        if (book.Plan.Findings.FirstOrDefault(finding => finding.Rule is "caution-board") is { } caution && ReferenceEquals(stock, book.Plan.Boards.Stocks[0]))
+        {
+            flow.Add(Block.Together(Block.Words("▲ Caution, where board is cut and screwed", width, bold: true), Block.Words($"{caution.Text} Limit: {caution.Limit} ({caution.Source}).", width, 9, after: 3)));
+        }
+
         foreach (var sheet in stock.Sheets) flow.Add(Picture(sheet, board, width, perStep));
     }
 

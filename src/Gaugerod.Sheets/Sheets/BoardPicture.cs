@@ -77,16 +77,25 @@ internal sealed class BoardPicture(BoardedFace face, Figures figures)
         var rings = piece.Shape.Inner.Select(map.Ring).Prepend(map.Ring(piece.Shape.Outer)).ToSequence();
         var box = piece.Shape.Outer.Bounds;
         var size = piece.IsWhole ? "whole" : $"{figures.Cut(box.Width)} × {figures.Cut(box.Height)}";
+        var (screws, pipes) = (piece.Screws.Select(map.At).ToList(), face.Holes.Select(hole => Frame.Around(Pen.Circle(map.At(hole.Centre), map.Across(hole.Diameter) / 2)).Grown(0.5)).ToList());
+        bool Covers(Spot at, bool upright, double wide, double high)
+        {
+            var (w, h) = upright ? (high, wide) : (wide, high);
+            var room = new Frame(at.X - (w / 2), at.Y - (h / 2), w, h).Grown(Screw);
+            return screws.Exists(screw => screw.X > room.X && screw.X < room.Right && screw.Y > room.Y && screw.Y < room.Bottom);
+        }
+
         foreach (var (number, below) in new[] { (10.0, 8.0), (8, 7), (7, 0) })
         {
             foreach (var upright in new[] { false, true })
             {
                 var (wide, high) = (Math.Max(Lettering.Width(piece.Id, number, bold: true), below > 0 ? Lettering.Width(Fractions.Set(size), below) : 0) + 1, Lettering.Cap(number) + (below > 0 ? Lettering.Cap(below) + 1.4 : 0) + 1);
-                foreach (var at in PieceNumbers.Candidates(rings))
+                // Clear of screws where there is room for that, of pipes always.
+                foreach (var at in PieceNumbers.Candidates(rings).OrderBy(at => Covers(at, upright, wide, high) ? 1 : 0))
                 {
                     var (w, h) = upright ? (high, wide) : (wide, high);
                     var room = new Frame(at.X - (w / 2), at.Y - (h / 2), w, h);
-                    if (!Region.Holds(rings, room)) continue;
+                    if (!Region.Holds(rings, room) || pipes.Exists(room.Meets)) continue;
                     pen.Area(room, Fill.Paper);
                     var off = below > 0 ? (Lettering.Cap(below) + 1.4) / 2 : 0;
                     pen.TextAround(upright ? at with { X = at.X - off } : at with { Y = at.Y - off }, piece.Id, number, bold: true, upright);

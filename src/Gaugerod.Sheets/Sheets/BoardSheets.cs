@@ -42,7 +42,7 @@ internal static class BoardSheets
         var screws = studs is null
             ? $"screws on a grid, no more than {figures.NearWithUnit(board.ScrewsApart)} apart, {figures.NearWithUnit(board.Inset)} from the edges"
             : $"screws, no more than {figures.NearWithUnit(board.ScrewsApart)} apart along every stud and every side that stands on one, {figures.NearWithUnit(board.Inset)} from the edges. Plates at foot and head, and noggings, have none here: screw there as the board's maker asks";
-        return $"{board.Name}, {figures.Near(board.Width)} × {figures.NearWithUnit(board.Length)}. Seen from inside the room.{behind} Dots: {screws}. Gap between sheets {figures.NearWithUnit(board.Gap)}, over floor, bath or tray {figures.NearWithUnit(face.Request.Foot)}, at corners and ceiling {figures.NearWithUnit(face.Request.Edges)}. Sizes on pieces are what to cut: across × up, as they hang. Start with row 1{(studs is { RunLevel: true } ? " at the left" : " at the foot")}.";
+        return $"{board.Name}, {figures.Near(board.Width)} × {figures.NearWithUnit(board.Length)}. Seen from inside the room.{behind} Dots: {screws}. Gap between sheets {figures.NearWithUnit(board.Gap)}, over floor, bath or tray {figures.NearWithUnit(face.Request.Foot)}, at corners and ceiling {figures.NearWithUnit(face.Request.Edges)}. Sizes on pieces are what to cut: across × up, as they lie on the face. Start with row 1{(studs is { RunLevel: true } ? " at the left" : " at the foot")}.";
     }
 
     private static void Tables(SheetBook book, BoardedFace face, Flow flow, int bare)
@@ -54,15 +54,10 @@ internal static class BoardSheets
         flow.Add(Block.Together(Block.Heading("Pieces", flow.Width), head), rows, Block.Together(Block.Heading("Pieces, continued", flow.Width), head));
         flow.Add(Block.Gap(3));
         var corners = face.Corners > Length.Zero ? $" Inside corners, taped too: {Long(face.Corners, figures)}; one that two boarded faces share is taped once." : "";
-        flow.Add(Block.Words($"{Figures.Count(face.Screws, "screw", "screws")} in all. Seams to tape: {Long(face.SeamLength, figures)}.{corners}{(bare > 0 ? " Pieces too small for their number in the picture have it in the table only." : "")}", flow.Width, after: 2));
+        flow.Add(Block.Words($"{Figures.Count(face.Screws, "screw", "screws")} in all. Seams to tape: {Long(face.SeamLength, figures)}.{corners}{(bare > 0 ? " Pieces too small for their number in the picture have it in the table only." : "")} Mind the caution on the sheet \"Sheets of board\".", flow.Width, after: 2));
         foreach (var found in book.Plan.Findings.Where(finding => finding.Rule is "board" && finding.Level > Engine.FindingLevel.Note && string.Equals(finding.Where, face.Face, StringComparison.Ordinal)))
         {
             flow.Add(Block.Words($"▲ {found.Text} Limit: {found.Limit}; here {found.Value} ({found.Source}).", flow.Width, after: 2));
-        }
-
-        if (book.Plan.Findings.FirstOrDefault(finding => finding.Rule is "caution-board") is { } caution)
-        {
-            flow.Add(Block.Together(Block.Words("▲ Caution, where board is cut and screwed", flow.Width, bold: true), Block.Words($"{caution.Text} Limit: {caution.Limit} ({caution.Source}).", flow.Width, after: 3)));
         }
     }
 
@@ -88,7 +83,7 @@ internal static class BoardSheets
 
         return words.Count > 0 ? string.Join("; ", words) : piece.IsWhole ? "a whole sheet" : "";
 
-        string Said(Point at) => $"[{figures.Near(at.X - box.Left)}, {figures.Near(at.Y - box.Bottom)}]";
+        string Said(Point at) => $"[{figures.Near(at.X - box.Left)},\u00A0{figures.Near(at.Y - box.Bottom)}]";
     }
 
     /// <summary>The corners from the one nearest to the lower left of the box on.</summary>

@@ -14,14 +14,14 @@ public sealed class BoardSheetTests
     private const string Shower = """
         { "format": "gaugerod-job/1", "name": "Attic shower", "note": "Invented.", "units": "in", "edgeJoint": "1/8",
           "products": [{ "name": "tile", "width": "11 7/8", "height": "5 7/8", "thickness": "5/16" }],
-          "boards": [{ "name": "half inch board", "width": 36, "length": 60, "thickness": "1/2", "screws": "board screws", "tape": "mesh tape", "spares": 1 }],
+          "boards": [{ "name": "half inch board", "width": 36, "length": 60, "thickness": "1/2", "screws": "board screws", "tape": "mesh tape", "breakage": 1 }],
           "supplies": [{ "name": "board screws", "kind": "screws", "pack": "box", "yield": 185 }, { "name": "mesh tape", "kind": "tape", "pack": "roll", "yield": "50 ft" }],
           "faces": [
             { "name": "back", "readings": { "width": { "foot": "62 1/4" }, "height": { "left": 90 } },
               "fixtures": [{ "name": "tray", "from": 0, "to": 60, "height": 3 }],
               "openings": [{ "name": "niche", "left": "16 3/4", "bottom": 44, "width": "14 1/2", "height": 12 }],
-              "holes": [{ "name": "head", "x": 40, "y": 78, "diameter": "1 1/4" }],
-              "board": { "of": "half inch board", "studs": { "from": 16, "spacing": 16, "at": ["0 3/4", "61 1/2"] }, "wet": 84 } },
+              "holes": [{ "name": "arm", "x": 40, "y": 78, "diameter": "1 1/4" }],
+              "board": { "of": "half inch board", "studs": { "from": 16, "spacing": 16, "at": ["3/4", "61 1/2"] }, "wet": 84 } },
             { "name": "side", "outline": [[0, 0], [100, 0], [100, 60], [64, 90], [0, 90]],
               "edges": [{ "name": "foot", "kind": "floor" }, { "name": "right", "kind": "free" }, { "name": "rake", "kind": "ceiling" }, { "name": "head", "kind": "ceiling" }, { "name": "left", "kind": "inside corner" }],
               "openings": [{ "name": "window", "left": 42, "bottom": 40, "width": 22, "height": 34 }],
