@@ -10,6 +10,7 @@ builder.Services.AddSingleton<JobDesk>();
 builder.Services.AddSingleton<Shelf>();
 builder.Services.AddSingleton<Updates>();
 builder.Services.AddSingleton<Whereabouts>();
+builder.Services.AddSingleton<Voice>();
 builder.Services.AddSingleton<Paint>();
 builder.Services.AddSingleton<Turns>();
 builder.Services.AddSingleton<SheetMaker>();

@@ -63,6 +63,12 @@ public sealed partial class CutsStation : ComponentBase, IAsyncDisposable
         return $"{LengthText.DownBare(width, Desk.Plan!.Job.Tape)} × {LengthText.Down(height, Desk.Plan.Job.Tape)}";
     }
 
+    private string Aloud(Piece piece)
+    {
+        var (width, height) = Pictures.Sawn(piece.Id);
+        return Spoken.AtSaw(piece, width, height, SourceTile.Of(Desk.Plan!, piece), Desk.Plan!.Job.Tape);
+    }
+
     /// <summary>What the fence is set to for a piece that has a tile to itself; of one that shares a tile the cuts are listed in order.</summary>
     private IEnumerable<string> Fences(Piece piece) =>
         from @group in Groups

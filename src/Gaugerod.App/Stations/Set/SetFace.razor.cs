@@ -25,6 +25,17 @@ public sealed partial class SetFace : OfFace
     [Parameter]
     public IReadOnlyList<string> Findings { get; set; } = [];
 
+    /// <summary>The one piece that is looked at, by its number; empty for all of the face.</summary>
+    [Parameter]
+    public string Piece { get; set; } = "";
+
+    /// <summary>Pictures of its cut pieces; needed where one piece is looked at.</summary>
+    [Parameter]
+    public PiecePictures? Pictures { get; set; }
+
+    [Inject]
+    internal Whereabouts Where { get; set; } = null!;
+
     private CourseToSet? Next => Of.Courses.FirstOrDefault(course => !Now.Holds(course.Number));
 
     /// <summary>What the plan last made of it, also where the job has moved on by a course or two.</summary>
