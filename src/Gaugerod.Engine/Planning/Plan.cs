@@ -5,6 +5,7 @@ using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Patterns;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Sequencing;
 using Gaugerod.Engine.Surveys;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Engine.Tolerances;
@@ -85,6 +86,9 @@ public sealed record Plan(
 
     /// <summary>What to buy by the pack: mortar, grout. Default none.</summary>
     public Sequence<SupplyLine> Supplies { get; init; } = [];
+
+    /// <summary>The order of work; null, the default, where none was asked for.</summary>
+    public WorkPlan? Work { get; init; }
 
     /// <summary>What becomes of the rest of faces of which something is set. Default none.</summary>
     public Sequence<AgainFace> Again { get; init; } = [];

@@ -148,12 +148,15 @@ public static class Planner
             if (sofar is null) yield return SetSteps.Working;
         }
 
-        var all = SetSteps.InOrder(job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Concat(set!.Findings));
+        var supplies = SettingSupplies.Of(job, runs);
+        var (work, remarks) = job.Work is null ? (null, []) : WorkOrder.Plan(job, ready.Bases, RunWorks.Of(job, runs, trims, supplies));
+        var all = SetSteps.InOrder(job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Concat(set!.Findings).Concat(remarks));
         yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all)
         {
             Boxes = boxes.ToSequence(),
             Trims = trims,
-            Supplies = SettingSupplies.Of(job, runs),
+            Supplies = supplies,
+            Work = work,
             Surveys = ready.Runs.SelectMany(run => run.Surveys).DistinctBy(survey => survey.Face, StringComparer.Ordinal).ToSequence(),
             Again = set.Faces,
             AgainOrders = set.Orders,

@@ -1,3 +1,5 @@
+using Gaugerod.Engine.Takeoffs;
+
 namespace Gaugerod.Engine.Sequencing;
 
 /// <summary>A hold as it is printed.</summary>

@@ -1,3 +1,5 @@
+using Gaugerod.Engine.Takeoffs;
+
 namespace Gaugerod.Engine.Sequencing;
 
 /// <summary>A task that comes before another.</summary>
@@ -28,13 +30,15 @@ internal sealed class WorkGraph
     /// <summary>What is mixed for tasks, by their places.</summary>
     public IReadOnlyDictionary<int, Mixing> Mixings => _mixing;
 
-    public int Add(WorkTask task, Mixing? mixing = null)
+    public int Add(WorkTask task)
     {
         _tasks.Add(task);
         _after.Add([]);
-        if (mixing is not null) _mixing[_tasks.Count - 1] = mixing;
         return _tasks.Count - 1;
     }
+
+    /// <summary>Says what is mixed for a task.</summary>
+    public void Mix(int task, Mixing mixing) => _mixing[task] = mixing;
 
     public void Link(WorkLink link)
     {

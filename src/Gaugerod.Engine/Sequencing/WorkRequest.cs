@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane;
 
 namespace Gaugerod.Engine.Sequencing;

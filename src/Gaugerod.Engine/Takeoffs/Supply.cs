@@ -72,6 +72,15 @@ public sealed record Supply(string Name, SupplyKind Kind, string Pack, double Ma
     /// <summary>What stays in the bucket and on the trowel, in hundredths of what is used, 0 to 100. Default none: nobody's figure but the setter's own is worth much.</summary>
     public int LossPercent { get; init; }
 
+    /// <summary>How long a mix of it may be used, in minutes, 1 to 1440; null, the default, where that is not known.</summary>
+    public int? PotLife { get; init; }
+
+    /// <summary>How long it takes tile once it is combed, in minutes, 1 to 1440; null, the default, where that is not known.</summary>
+    public int? OpenTime { get; init; }
+
+    /// <summary>How long it holds up what comes next, by its bag or its data sheet. Default nothing.</summary>
+    public Plane.Sequence<HoldTime> Holds { get; init; } = [];
+
     /// <summary>What it is measured in.</summary>
     public SupplyMeasure Measure => MeasureOf(Kind);
 

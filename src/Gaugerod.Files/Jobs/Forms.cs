@@ -15,6 +15,8 @@ internal static class Forms
 
     private const string AName = "a name such as \"north\"";
 
+    private const string ASpan = "how long, such as \"24 h\"";
+
     private static readonly Field Flatness = new("flatness", "a group such as { \"grid\": { ... } }");
 
     private static readonly Field HeightsFrom = new("heightsFrom", "\"floor\" or \"level line\"");
@@ -23,7 +25,8 @@ internal static class Forms
         "job",
         new("format", "\"gaugerod-job/1\"", true), new("name", "a name such as \"Guest shower\"", true), new("note", "text"),
         new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("edgeJoint", ASmallLength), new("cutting", "a group such as { \"order\": [\"tiles\", \"cuts\"] }"), new("tolerances", "a group such as { \"setOut\": \"1/16\" }"),
-        new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("supplies", "a list of what is bought by the pack [ ]"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true));
+        new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("supplies", "a list of what is bought by the pack [ ]"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true),
+        new("work", "a group such as { \"start\": \"2027-03-08\" }"));
 
     public static readonly Form Product = new(
         "product",
@@ -179,7 +182,8 @@ internal static class Forms
         new("setting", "a group such as { \"mortar\": \"wall mortar\" }"));
 
     public static readonly Form Supply = new(
-        "supply", new("name", "a name such as \"wall mortar\"", true), new("kind", "\"mortar\"", true), new("yield", "what a pack makes, such as \"0.66 ft3\"", true), new("pack", "what a pack is called, such as \"50 lb bag\""), new("loss", "a number of hundredths"));
+        "supply", new("name", "a name such as \"wall mortar\"", true), new("kind", "\"mortar\"", true), new("yield", "what a pack makes, such as \"0.66 ft3\"", true), new("pack", "what a pack is called, such as \"50 lb bag\""), new("loss", "a number of hundredths"),
+        new("potLife", ASpan), new("openTime", ASpan), new("holds", "a group such as { \"grout\": \"24 h\" }"));
 
     public static readonly Form Setting = new(
         "setting", new("mortar", "a mortar's name"), new("trowel", "a group such as { \"width\": \"1/4\", \"depth\": \"3/8\", \"tooth\": \"1/4\" }"), new("backButter", ASmallLength), new("grout", "a grout's name"), new("jointDepth", ASmallLength));
@@ -207,7 +211,7 @@ internal static class Forms
 
     public static readonly IReadOnlyList<Form> All =
     [
-        Job, Supply, Setting, Trowel, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
+        Job, WorkForms.Work, WorkForms.Day, WorkForms.DaysOff, WorkForms.Pace, WorkForms.Holds, WorkForms.Task, WorkForms.Made, Supply, Setting, Trowel, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
         RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, Bag, OnBed, FlatnessOf, FlatGrid, FlatPoint, FlatLaid, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant,
     ];

@@ -14,7 +14,9 @@ internal static class SupplyReader
         var (kind, pack) = (values.Word(fields["kind"], Words.SupplyKinds), values.Name(fields["pack"]));
         var makes = kind is { } made ? AmountText.Makes(fields["yield"], values, Supply.MeasureOf(made)) : null;
         var loss = values.Whole(fields["loss"], 0, 100) ?? 0;
-        return (name, name is null || kind is not { } of || makes is not { } amount || (fields["pack"] is not null && pack is null) ? null : new(name, of, pack ?? "pack", amount) { LossPercent = loss });
+        var (life, open) = (TimeReading.Span(fields["potLife"], values, 1, 24 * 60), TimeReading.Span(fields["openTime"], values, 1, 24 * 60));
+        var holds = PaceReader.Holds(fields["holds"], values);
+        return (name, name is null || kind is not { } of || makes is not { } amount || (fields["pack"] is not null && pack is null) ? null : new(name, of, pack ?? "pack", amount) { LossPercent = loss, PotLife = life, OpenTime = open, Holds = holds });
     }
 
     /// <summary>What a run is set and grouted with; null for none, and whether what stands there could be read.</summary>

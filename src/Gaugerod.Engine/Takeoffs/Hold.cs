@@ -1,4 +1,4 @@
-namespace Gaugerod.Engine.Sequencing;
+namespace Gaugerod.Engine.Takeoffs;
 
 /// <summary>What has to dry, cure or stand before work goes on. It is elapsed time: it goes on by night and over days off.</summary>
 public enum HoldKind
@@ -47,25 +47,6 @@ public enum HoldKind
 
     /// <summary>What is made elsewhere, from its order or template on.</summary>
     Lead,
-}
-
-/// <summary>Who gave a hold.</summary>
-public enum HoldFrom
-{
-    /// <summary>Nothing has to be waited for.</summary>
-    None,
-
-    /// <summary>The product, by its bag or its data sheet.</summary>
-    Product,
-
-    /// <summary>The job, for all products.</summary>
-    Job,
-
-    /// <summary>Nobody: the longest that is published is taken.</summary>
-    Published,
-
-    /// <summary>Nobody, and nothing is published: no time is taken.</summary>
-    Nobody,
 }
 
 /// <summary>How long a hold of one kind is.</summary>

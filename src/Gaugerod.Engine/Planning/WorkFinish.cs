@@ -1,0 +1,49 @@
+using Gaugerod.Engine.Sequencing;
+using Gaugerod.Engine.Takeoffs;
+
+namespace Gaugerod.Engine.Planning;
+
+/// <summary>The tasks after the last tile: trims, grout, soft joints, sealer, hand-over, first use.</summary>
+internal static class WorkFinish
+{
+    /// <summary>Adds them.</summary>
+    /// <param name="making">Takes them.</param>
+    /// <param name="set">All that is set, by its run.</param>
+    public static void Add(WorkMaking making, ILookup<string, int> set)
+    {
+        var (done, water) = (new List<int>(), new List<(int Task, HoldKind Hold, Supply? Product)>());
+        var trims = making.Runs.ToDictionary(run => run, run => Trims(making, run, set[run.Run.Name]));
+        foreach (var run in making.Runs)
+        {
+            var name = run.Run.Name;
+            var grout = making.Add(new(TaskNames.Grout(name), WorkKind.Grouting) { Run = name, Faces = run.Run.Faces }, new(PaceUnit.SquareMetres, run.Area), new WorkAmount(PaceUnit.Metres, run.Joints));
+            foreach (var task in set[name].Concat(trims[run] is { } trim ? [trim] : [])) making.After(task, grout, HoldKind.Grout, run.Mortar);
+            done.Add(grout);
+            water.Add((grout, HoldKind.Water, run.Grout));
+            if (run.Soft > 0) Last(new(TaskNames.Soft(name), WorkKind.SoftJoints) { Run = name, Faces = run.Run.Faces }, new(PaceUnit.Metres, run.Soft), grout, HoldKind.Soft, run, SupplyKind.Sealant);
+            if (making.IsAsked(WorkKind.Sealer, SupplyKind.Sealer)) Last(new(TaskNames.Seal(name), WorkKind.Sealer) { Run = name, Faces = run.Run.Faces }, new(PaceUnit.SquareMetres, run.Area), grout, HoldKind.Sealer, run, SupplyKind.Sealer);
+        }
+
+        var handOver = making.Add(new("hand-over", WorkKind.HandOver));
+        foreach (var task in done) making.After(task, handOver);
+        var use = making.Add(new(TaskNames.FirstUse, WorkKind.FirstUse) { Hands = 0, Minutes = 0 });
+        making.After(handOver, use);
+        foreach (var (task, hold, product) in water) making.After(task, use, hold, product);
+
+        void Last(WorkTask task, WorkAmount amount, int grout, HoldKind hold, RunWork run, SupplyKind with)
+        {
+            var at = making.Add(task, amount);
+            making.After(grout, at, hold, run.Grout);
+            done.Add(at);
+            water.Add((at, HoldKind.Water, making.Of(with)));
+        }
+    }
+
+    private static int? Trims(WorkMaking making, RunWork run, IEnumerable<int> set)
+    {
+        if (run.TrimPieces == 0) return null;
+        var at = making.Add(new(TaskNames.Trims(run.Run.Name), WorkKind.Trims) { Run = run.Run.Name }, new(PaceUnit.Pieces, run.TrimPieces), new WorkAmount(PaceUnit.Metres, run.Trims));
+        foreach (var task in set) making.After(task, at);
+        return at;
+    }
+}

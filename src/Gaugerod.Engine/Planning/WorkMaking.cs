@@ -1,0 +1,58 @@
+using Gaugerod.Engine.Sequencing;
+using Gaugerod.Engine.Takeoffs;
+using Gaugerod.Plane;
+
+namespace Gaugerod.Engine.Planning;
+
+/// <summary>A job's tasks while they are gathered.</summary>
+/// <param name="job">The job; it asks for an order of work.</param>
+/// <param name="bases">What goes under its tile.</param>
+/// <param name="runs">Its runs as they are worked on.</param>
+internal sealed class WorkMaking(Job job, JobBases bases, Sequence<RunWork> runs)
+{
+    public WorkRequest Asked { get; } = job.Work!;
+
+    public Sequence<RunWork> Runs => runs;
+
+    public JobBases Bases => bases;
+
+    public WorkGraph Graph { get; } = new();
+
+    /// <summary>The first supply of a kind that the job has; null for none.</summary>
+    public Supply? Of(SupplyKind kind) => job.Supplies.FirstOrDefault(supply => supply.Kind == kind);
+
+    /// <summary>Whether the user says how quickly it goes, or has something to do it with.</summary>
+    public bool IsAsked(WorkKind kind, SupplyKind? with = null) => Asked.PaceOf(kind) is not null || (with is { } supply && Of(supply) is not null);
+
+    /// <summary>A task, by the user's pace where he gives one.</summary>
+    public int Add(WorkTask task, params Sequence<WorkAmount> amounts)
+    {
+        var known = amounts.Where(amount => amount.Amount > 0).ToSequence();
+        return Graph.Add(task with { Amounts = known, Minutes = task.Minutes ?? Minutes(task.Kind, known), IsWhole = task.Kind is not (WorkKind.Setting or WorkKind.Own or WorkKind.TearOut or WorkKind.Boards) });
+    }
+
+    /// <summary>A task that comes after another, when what hardens has held long enough.</summary>
+    public void After(int first, int next, HoldKind? hold = null, Supply? product = null)
+    {
+        var (minutes, from, name) = hold is { } kind ? Hold(kind, product) : (0, HoldFrom.None, null);
+        Graph.Link(new(first, next, minutes, hold, from, name));
+    }
+
+    /// <summary>How long a hold is, and who says so: the product first, then the job, then what is printed.</summary>
+    private (int Minutes, HoldFrom From, string? Product) Hold(HoldKind kind, Supply? product)
+    {
+        if (kind == HoldKind.Flood) return (Asked.Flood ?? 0, HoldFrom.Job, null);
+        if (Minutes(product?.Holds ?? [], kind) is { } own) return (own, HoldFrom.Product, product!.Name);
+        if (Minutes(Asked.Holds, kind) is { } said) return (said, HoldFrom.Job, null);
+        return PublishedHolds.Of(kind) is { } printed ? (printed.Most, HoldFrom.Published, null) : (0, HoldFrom.Nobody, null);
+    }
+
+    private static int? Minutes(Sequence<HoldTime> holds, HoldKind kind) => holds.Where(hold => hold.Kind == kind).Select(hold => (int?)hold.Minutes).FirstOrDefault();
+
+    private int? Minutes(WorkKind kind, Sequence<WorkAmount> amounts)
+    {
+        if (Asked.PaceOf(kind) is not { } pace) return null;
+        if (pace.Unit == PaceUnit.Minutes) return pace.Minutes(0);
+        return pace.Minutes(amounts.Where(amount => amount.Unit == pace.Unit).Sum(amount => amount.Amount));
+    }
+}

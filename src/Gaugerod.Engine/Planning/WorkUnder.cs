@@ -1,0 +1,64 @@
+using Gaugerod.Engine.Sequencing;
+using Gaugerod.Engine.Takeoffs;
+
+namespace Gaugerod.Engine.Planning;
+
+/// <summary>The tasks before the first line is snapped: what is covered, taken out, put up, made flat and watertight.</summary>
+internal static class WorkUnder
+{
+    /// <summary>A task that those to come wait for, and what it has to do first.</summary>
+    internal readonly record struct Wait(int Task, HoldKind? Hold, Supply? Product);
+
+    /// <summary>Adds them.</summary>
+    /// <returns>What lines wait for.</returns>
+    public static List<Wait> Add(WorkMaking making)
+    {
+        var (area, last) = (new WorkAmount(PaceUnit.SquareMetres, making.Runs.Sum(run => run.Area)), new List<Wait>());
+        Step(new("protection", WorkKind.Protection), null);
+        if (making.IsAsked(WorkKind.TearOut)) Step(new("tear-out", WorkKind.TearOut), null);
+        if (making.IsAsked(WorkKind.Boards, SupplyKind.Screws)) Step(new("boards", WorkKind.Boards), null);
+        if (making.IsAsked(WorkKind.Seams, SupplyKind.Tape)) Step(new("seams", WorkKind.Seams), HoldKind.Seams);
+        Surfaces(making, last);
+        if (making.IsAsked(WorkKind.Primer, SupplyKind.Primer)) Step(new("primer", WorkKind.Primer), HoldKind.Primer, making.Of(SupplyKind.Primer));
+        for (var coat = 1; coat <= making.Asked.Coats; coat++)
+        {
+            Step(new(TaskNames.Coat(coat), WorkKind.Membrane), HoldKind.Coat, making.Of(SupplyKind.Membrane));
+        }
+
+        if (making.Asked.Flood is not null)
+        {
+            if (making.Asked.Coats > 0) last[0] = last[0] with { Hold = HoldKind.Test };
+            Step(new("flood test", WorkKind.FloodTest), HoldKind.Flood);
+        }
+
+        return last;
+
+        void Step(WorkTask task, HoldKind? hold, Supply? product = null)
+        {
+            var at = making.Add(task, area);
+            foreach (var wait in last) making.After(wait.Task, at, wait.Hold, wait.Product);
+            last.Clear();
+            last.Add(new(at, hold, product));
+        }
+    }
+
+    /// <summary>Faces are levelled and beds laid beside each other.</summary>
+    private static void Surfaces(WorkMaking making, List<Wait> last)
+    {
+        var before = last.ToList();
+        foreach (var flat in making.Bases.Flat.Where(flat => flat is { IsFalling: false, ToLimit.Volume: > 0 }))
+        {
+            Add(new(TaskNames.Level(flat.Face), WorkKind.Levelling) { Faces = [flat.Face] }, flat.ToLimit!.Area, HoldKind.Levelling, making.Of(SupplyKind.Filler));
+        }
+
+        foreach (var bed in making.Bases.Beds) Add(new(TaskNames.Bed(bed.Face), WorkKind.Bed) { Faces = [bed.Face] }, bed.Area, HoldKind.Bed, null);
+
+        void Add(WorkTask task, double area, HoldKind hold, Supply? product)
+        {
+            if (last.SequenceEqual(before)) last.Clear();
+            var at = making.Add(task, new WorkAmount(PaceUnit.SquareMetres, area / 1e6));
+            foreach (var wait in before) making.After(wait.Task, at, wait.Hold, wait.Product);
+            last.Add(new(at, hold, product));
+        }
+    }
+}
