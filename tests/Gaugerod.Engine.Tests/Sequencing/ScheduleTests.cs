@@ -7,7 +7,7 @@ namespace Gaugerod.Engine.Tests.Sequencing;
 public sealed class ScheduleTests
 {
     [Fact]
-    public void No_task_begins_before_its_holds_end_or_is_done_out_of_hours_and_no_hand_is_in_two_places() => RandomWork.Gen.Each(Held, 2000);
+    public void No_task_begins_before_its_holds_end_or_is_done_out_of_hours_and_no_hand_is_in_two_places() => RandomWork.Jobs.Each(Held, 2000);
 
     private static void Held(RandomWork work)
     {

@@ -9,7 +9,7 @@ internal sealed class WalkedWork
 {
     private readonly WorkHours _hours;
     private readonly DateTimeZone _zone;
-    private readonly Dictionary<DateOnly, bool> _days = [];
+    private readonly Dictionary<DateOnly, long[]> _days = [];
     private ZoneInterval? _interval;
 
     public WalkedWork(WorkHours hours) => (_hours, _zone) = (hours, DateTimeZoneProviders.Tzdb[hours.Clocks switch
@@ -34,18 +34,27 @@ internal sealed class WalkedWork
         };
     }
 
-    /// <summary>Whether the minute that begins at a moment is worked.</summary>
+    /// <summary>Whether the minute that begins at a moment is worked: a day's hours run from one moment to another, each the first at which the clock shows it.</summary>
     public bool IsWorked(long minute)
     {
         var at = Instant.FromUnixTimeSeconds(minute * 60);
         if (_interval is null || !_interval.Contains(at)) _interval = _zone.GetZoneInterval(at);
-        var local = minute + (_interval.WallOffset.Seconds / 60);
-        var (day, of) = (new DateOnly(1970, 1, 1).AddDays((int)(local / 1440)), (int)(local % 1440));
-        if (of < _hours.From || of >= _hours.To) return false;
+        var day = new DateOnly(1970, 1, 1).AddDays((int)((minute + (_interval.WallOffset.Seconds / 60)) / 1440));
+        if (!_days.TryGetValue(day, out var hours)) _days[day] = hours = Hours(day);
+        return hours is [var begins, var rests, var goesOn, var ends] && minute >= begins && minute < ends && (minute < rests || minute >= goesOn);
+    }
+
+    private long[] Hours(DateOnly day)
+    {
+        if (day < _hours.Start || !_hours.Days.Contains(day.DayOfWeek) || _hours.Off.Any(off => day >= off.From && day <= off.To)) return [];
         var rest = _hours.From + ((_hours.To - _hours.From - _hours.Break) / 2);
-        if (of >= rest && of < rest + _hours.Break) return false;
-        if (!_days.TryGetValue(day, out var worked)) _days[day] = worked = _hours.Days.Contains(day.DayOfWeek) && !_hours.Off.Any(off => day >= off.From && day <= off.To);
-        return worked && day >= _hours.Start;
+        return [.. new[] { _hours.From, rest, rest + _hours.Break, _hours.To }.Select(minute => Moment(day, minute))];
+    }
+
+    private long Moment(DateOnly day, int minute)
+    {
+        var shown = new LocalDateTime(day.Year, day.Month, day.Day, 0, 0).PlusMinutes(minute);
+        return Minutes(_zone.ResolveLocal(shown, Resolvers.CreateMappingResolver(Resolvers.ReturnEarlier, Resolvers.ReturnStartOfIntervalAfter)).ToInstant());
     }
 
     private static long Minutes(Instant at) => at.ToUnixTimeSeconds() / 60;
