@@ -11,7 +11,7 @@ internal static class WorkFinish
     /// <param name="set">All that is set, by its run.</param>
     public static void Add(WorkMaking making, ILookup<string, int> set)
     {
-        var (done, water) = (new List<int>(), new List<(int Task, HoldKind Hold, Supply? Product)>());
+        var (done, water) = (new List<int>(), new List<(int Task, Supply? Product, bool IsGrout)>());
         var trims = making.Runs.ToDictionary(run => run, run => Trims(making, run, set[run.Run.Name]));
         foreach (var run in making.Runs)
         {
@@ -19,7 +19,7 @@ internal static class WorkFinish
             var grout = making.Add(new(TaskNames.Grout(name), WorkKind.Grouting) { Run = name, Faces = run.Run.Faces }, new(PaceUnit.SquareMetres, run.Area), new WorkAmount(PaceUnit.Metres, run.Joints));
             foreach (var task in set[name].Concat(trims[run] is { } trim ? [trim] : [])) making.After(task, grout, HoldKind.Grout, run.Mortar);
             done.Add(grout);
-            water.Add((grout, HoldKind.Water, run.Grout));
+            water.Add((grout, run.Grout, true));
             if (run.Soft > 0) Last(new(TaskNames.Soft(name), WorkKind.SoftJoints) { Run = name, Faces = run.Run.Faces }, new(PaceUnit.Metres, run.Soft), grout, HoldKind.Soft, run, SupplyKind.Sealant);
             if (making.IsAsked(WorkKind.Sealer, SupplyKind.Sealer)) Last(new(TaskNames.Seal(name), WorkKind.Sealer) { Run = name, Faces = run.Run.Faces }, new(PaceUnit.SquareMetres, run.Area), grout, HoldKind.Sealer, run, SupplyKind.Sealer);
         }
@@ -28,14 +28,16 @@ internal static class WorkFinish
         foreach (var task in done) making.After(task, handOver);
         var use = making.Add(new(TaskNames.FirstUse, WorkKind.FirstUse) { Hands = 0, Minutes = 0 });
         making.After(handOver, use);
-        foreach (var (task, hold, product) in water) making.After(task, use, hold, product);
+        
+        // What is printed of water is printed of grout; sealants and sealers differ too much.
+        foreach (var (task, product, isGrout) in water) making.After(task, use, HoldKind.Water, product, isGrout);
 
         void Last(WorkTask task, WorkAmount amount, int grout, HoldKind hold, RunWork run, SupplyKind with)
         {
             var at = making.Add(task, amount);
             making.After(grout, at, hold, run.Grout);
             done.Add(at);
-            water.Add((at, HoldKind.Water, making.Of(with)));
+            water.Add((at, making.Of(with), false));
         }
     }
 

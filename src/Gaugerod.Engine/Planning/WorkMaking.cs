@@ -27,24 +27,30 @@ internal sealed class WorkMaking(Job job, JobBases bases, Sequence<RunWork> runs
     /// <summary>A task, by the user's pace where he gives one.</summary>
     public int Add(WorkTask task, params Sequence<WorkAmount> amounts)
     {
-        var known = amounts.Where(amount => amount.Amount > 0).ToSequence();
+        var units = PaceUnits.Of(task.Kind);
+        var known = amounts.Where(amount => amount.Amount > 0 && (units.Contains(amount.Unit) || amount.Unit == PaceUnit.Cuts)).ToSequence();
         return Graph.Add(task with { Amounts = known, Minutes = task.Minutes ?? Minutes(task.Kind, known), IsWhole = task.Kind is not (WorkKind.Setting or WorkKind.Own or WorkKind.TearOut or WorkKind.Boards) });
     }
 
     /// <summary>A task that comes after another, when what hardens has held long enough.</summary>
-    public void After(int first, int next, HoldKind? hold = null, Supply? product = null)
+    /// <param name="first">The place of the one that comes first.</param>
+    /// <param name="next">The place of the other.</param>
+    /// <param name="hold">What has to be waited for; null where it only comes after.</param>
+    /// <param name="product">What hardens; null where that is not known.</param>
+    /// <param name="printed">Whether what is printed of such holds is printed of this product.</param>
+    public void After(int first, int next, HoldKind? hold = null, Supply? product = null, bool printed = true)
     {
-        var (minutes, from, name) = hold is { } kind ? Hold(kind, product) : (0, HoldFrom.None, null);
+        var (minutes, from, name) = hold is { } kind ? Hold(kind, product, printed) : (0, HoldFrom.None, null);
         Graph.Link(new(first, next, minutes, hold, from, name));
     }
 
     /// <summary>How long a hold is, and who says so: the product first, then the job, then what is printed.</summary>
-    private (int Minutes, HoldFrom From, string? Product) Hold(HoldKind kind, Supply? product)
+    private (int Minutes, HoldFrom From, string? Product) Hold(HoldKind kind, Supply? product, bool printed)
     {
         if (kind == HoldKind.Flood) return (Asked.Flood ?? 0, HoldFrom.Job, null);
         if (Minutes(product?.Holds ?? [], kind) is { } own) return (own, HoldFrom.Product, product!.Name);
         if (Minutes(Asked.Holds, kind) is { } said) return (said, HoldFrom.Job, null);
-        return PublishedHolds.Of(kind) is { } printed ? (printed.Most, HoldFrom.Published, null) : (0, HoldFrom.Nobody, null);
+        return printed && PublishedHolds.Of(kind) is { } known ? (known.Most, HoldFrom.Published, null) : (0, HoldFrom.Nobody, null);
     }
 
     private static int? Minutes(Sequence<HoldTime> holds, HoldKind kind) => holds.Where(hold => hold.Kind == kind).Select(hold => (int?)hold.Minutes).FirstOrDefault();

@@ -25,13 +25,13 @@ internal static class WorkRules
     private static IEnumerable<Finding> Holds(WorkPlan plan)
     {
         var open = plan.Tasks.SelectMany(task => task.Waits.Select(wait => (Wait: wait, Task: task.Name))).Where(one => one.Wait is { From: HoldFrom.Published or HoldFrom.Nobody, Hold: not null });
-        foreach (var kind in open.GroupBy(one => one.Wait.Hold!.Value).OrderBy(group => group.Key))
+        foreach (var kind in open.GroupBy(one => (Hold: one.Wait.Hold!.Value, one.Wait.From)).OrderBy(group => group.Key))
         {
-            var (first, what) = (kind.First().Wait, HoldWords.Of(kind.Key));
-            var tasks = string.Join(", ", kind.Select(one => one.Task).Distinct(StringComparer.Ordinal));
-            yield return first.Published is { } printed
-                ? new(FindingLevel.Warn, "work-hold", Where, $"Nobody gives how long {what}. The longest that is printed is taken, before: {tasks}. Read the product's own figure and enter it: it comes first.", Said(printed), SpanText.Say(first.Minutes), printed.Source)
-                : new(FindingLevel.Warn, "work-hold", Where, $"Nobody gives how long {what}. No time is kept for it, before: {tasks}. Read the product's own figure and enter it.", "as the product says", "none", "common practice, no source");
+            var (first, what) = (kind.First().Wait, HoldWords.Of(kind.Key.Hold));
+            var tasks = string.Join("; ", kind.Select(one => $"{one.Wait.Task} before {one.Task}").Distinct(StringComparer.Ordinal));
+            yield return first is { From: HoldFrom.Published, Published: { } printed }
+                ? new(FindingLevel.Warn, "work-hold", Where, $"Nobody gives how long {what}. The longest that is printed is taken: {tasks}. Read the product's own figure and enter it: it comes first.", Said(printed), SpanText.Say(first.Minutes), printed.Source)
+                : new(FindingLevel.Warn, "work-hold", Where, $"Nobody gives how long {what}. No time is kept for it: {tasks}. Read the product's own figure and enter it.", "as the product says", "none", "common practice, no source");
         }
     }
 

@@ -53,7 +53,7 @@ internal static class WorkSheets
         foreach (var task in work.Tasks.Where(task => task.Batches.Count > 0))
         {
             var rows = task.Batches.Select(batch => (IReadOnlyList<string>)[Figures.Number(batch.Number), $"{WorkWords.Day(batch.Begins)} {WorkWords.Clock(batch.Begins)} to {WorkWords.Clock(batch.Ends)}", WorkWords.Covers(batch), WorkWords.Much(batch, book.Figures.Tape), "____ %"]);
-            var (head, lines) = Table.Of([new("Mix", 12, Bold: true), new("When", 48), new("Covers", 66), new("Makes", 40), new("Tile lifted", 20)], rows, flow.Width, 9);
+            var (head, lines) = Table.Of([new("Mix", 12, Bold: true), new("When", 62), new("Covers", 52), new("Makes", 40), new("Tile lifted", 20)], rows, flow.Width, 9);
             var ahead = task.Ahead is { } tiles ? $" Comb for no more than {Figures.Count(tiles, "tile", "tiles")} ahead: the mortar takes no tile for longer." : "";
             flow.Add(Block.Together(Block.Heading("Mixes: " + task.Name, flow.Width), Block.Words(WorkNotes.Check + ahead, flow.Width, after: 1.5), head), lines, head);
             flow.Add(Block.Gap(4));
@@ -65,12 +65,12 @@ internal static class WorkSheets
         flow.Add(Block.Heading("What to mind, by task", flow.Width));
         foreach (var kind in work.Tasks.OrderBy(task => task.Kind).GroupBy(task => (task.Kind, IsBelow: task.Stage == SetStage.Below)))
         {
-            var words = WorkNotes.Of(kind.First()).Concat(Cautions(book, kind.Key.Kind)).ToList();
-            if (kind.Key.IsBelow) words = [.. WorkNotes.Of(kind.First())];
+            IReadOnlyList<string> words = [.. WorkNotes.Of(kind.First()), .. kind.Key.IsBelow ? [] : Cautions(book, kind.Key.Kind).Select(caution => "▲ " + caution)];
             if (words.Count == 0) continue;
             var name = kind.Key.IsBelow ? "setting, below the line" : TaskNames.Word(kind.Key.Kind);
-            flow.Add(Block.Words($"{name}: {words[0]}", flow.Width, after: words.Count > 1 ? 0.4 : 1.6));
-            for (var i = 1; i < words.Count; i++) flow.Add(Block.Words("▲ " + words[i], flow.Width, 9, after: i + 1 < words.Count ? 0.4 : 1.6));
+            flow.Add(Block.Together(Block.Words(name, flow.Width, bold: true, after: 0.4), Block.Words(words[0], flow.Width, 9, after: 0.4)));
+            for (var i = 1; i < words.Count; i++) flow.Add(Block.Words(words[i], flow.Width, 9, after: 0.4));
+            flow.Add(Block.Gap(1.4));
         }
 
         flow.Add(Block.Words("Local code, the products' instructions and licensed trades come before anything on these sheets.", flow.Width, bold: true));

@@ -12,11 +12,11 @@ internal static class WorkJob
           "faces": [
             { "name": "wall", "outline": [[0, 0], [2000, 0], [2000, 2100], [0, 2100]],
               "edges": [{ "name": "tub", "kind": "fixture" }, { "name": "right", "kind": "inside corner" }, { "name": "head", "kind": "ceiling" }, { "name": "left", "kind": "inside corner" }],
-              "openings": [{ "name": "niche", "left": 700, "bottom": 1000, "width": 400, "height": 300, "edge": { "kind": "outside corner", "finish": "profile", "trim": 10 } }] },
+              "openings": [{ "name": "niche", "left": 700, "bottom": 1100, "width": 400, "height": 300, "edge": { "kind": "outside corner", "finish": "profile", "trim": 10 } }] },
             { "name": "floor", "outline": [[0, 0], [2000, 0], [2000, 1500], [0, 1500]],
               "edges": [{ "name": "door", "kind": "threshold" }, { "name": "right", "kind": "inside corner" }, { "name": "back", "kind": "inside corner" }, { "name": "left", "kind": "inside corner" }] }],
           "runs": [
-            { "name": "walls", "product": "white", "faces": ["wall"], "bond": { "kind": "running", "offset": "1/2" }, "joint": 3, "setting": { "mortar": "wall mortar", "trowel": { "width": 8, "depth": 8, "tooth": 8 }, "grout": "light grout" } },
+            { "name": "walls", "product": "white", "faces": ["wall"], "bond": { "kind": "running", "offset": "1/2" }, "joint": 3, "wants": [{ "want": "joint", "face": "wall", "edge": "niche.bottom", "must": true }], "setting": { "mortar": "wall mortar", "trowel": { "width": 8, "depth": 8, "tooth": 8 }, "grout": "light grout" } },
             { "name": "ground", "product": "grey", "faces": ["floor"], "bond": { "kind": "grid" }, "joint": 3, "setting": { "mortar": "wall mortar", "trowel": { "width": 8, "depth": 8, "tooth": 8 }, "grout": "light grout" } }],
           "work": { "start": "2027-03-25", "day": { "from": "08:00", "to": "16:30", "break": "30 min" }, "days": ["mon", "tue", "wed", "thu", "fri"],
             "off": ["2027-03-29", { "from": "2027-04-01", "to": "2027-04-02" }], "clocks": "EU", "hands": 1, "floor": "after walls", "floors": ["floor"],

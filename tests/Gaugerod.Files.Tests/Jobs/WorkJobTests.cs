@@ -35,7 +35,7 @@ public sealed class WorkJobTests
         Assert.Equal((16 * 60, HoldFrom.Product), Wait("set floor", "set wall"));
         Assert.Equal((24 * 60, HoldFrom.Job), Wait("set wall, below the line", "set floor"));
         var bare = Planner.Plan(Job(WorkJob.Text.Replace("\"grout\": \"24 h\", ", "", StringComparison.Ordinal)));
-        Assert.Equal((48 * 60, HoldFrom.Published), Wait(bare, "grout walls", "set wall"));
+        Assert.Equal((48 * 60, HoldFrom.Published), WorkJobTests.Wait(bare, "grout walls", "set wall"));
         Assert.Contains(bare.Findings, finding => finding is { Rule: "work-hold", Level: FindingLevel.Warn, Limit: "24 h to 48 h" });
 
         (int, HoldFrom) Wait(string task, string of) => WorkJobTests.Wait(Planned, task, of);
