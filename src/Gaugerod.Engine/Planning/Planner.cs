@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Boards;
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
@@ -125,6 +126,14 @@ public static class Planner
         }
 
         findings.AddRange(trims.Findings);
+        var boards = BoardPlan.None;
+        foreach (var sofar in JobBoards.Steps(job, runs))
+        {
+            if (sofar is null) yield return new("sheets of board on the studs", null);
+            else boards = sofar;
+        }
+
+        findings.AddRange(BoardRules.Findings(boards, job.Tape));
 
         var (order, boxes) = (new List<OrderLine>(), new List<BoxPlan>());
         for (var i = 0; i < cutting.Count; i++)
@@ -139,8 +148,12 @@ public static class Planner
         }
 
         order.AddRange(trims.Stocks.SelectMany(TrimWalls.Orders(job)));
+        order.AddRange(JobBoards.Orders(job, boards));
         findings.AddRange(boxes.Select(BoxRules.Finding));
         findings.AddRange(ready.Bases.Findings(job));
+        findings.AddRange(SoftSupplies.Findings(job, runs));
+        var (movement, large) = JobMovement.Of(job, runs);
+        findings.AddRange(large);
         SetParts? set = null;
         foreach (var sofar in SetSteps.Steps(job, runs, cutting, order))
         {
@@ -148,8 +161,8 @@ public static class Planner
             if (sofar is null) yield return SetSteps.Working;
         }
 
-        var supplies = SettingSupplies.Of(job, runs);
-        var (work, remarks) = job.Work is null ? (null, []) : WorkOrder.Plan(job, ready.Bases, RunWorks.Of(job, runs, trims, supplies));
+        var supplies = JobSupplies.Of(job, runs, ready.Bases, movement).Concat(JobBoards.Supplies(job, boards)).ToSequence();
+        var (work, remarks) = job.Work is null ? (null, []) : WorkOrder.Plan(job, ready.Bases, boards, RunWorks.Of(job, runs, trims, supplies, movement));
         var all = SetSteps.InOrder(job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Concat(set!.Findings).Concat(remarks));
         yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all)
         {
@@ -157,6 +170,8 @@ public static class Planner
             Trims = trims,
             Supplies = supplies,
             Work = work,
+            Movement = movement.ToSequence(),
+            Boards = boards,
             Surveys = ready.Runs.SelectMany(run => run.Surveys).DistinctBy(survey => survey.Face, StringComparer.Ordinal).ToSequence(),
             Again = set.Faces,
             AgainOrders = set.Orders,

@@ -15,10 +15,11 @@ internal static class RunWorks
     private const double MmInMetre = 1000;
 
     /// <summary>The runs of a plan, in its order.</summary>
-    public static Sequence<RunWork> Of(Job job, IReadOnlyList<RunPlan> runs, TrimPlan trims, IReadOnlyList<SupplyLine> supplies)
+    public static Sequence<RunWork> Of(Job job, IReadOnlyList<RunPlan> runs, TrimPlan trims, IReadOnlyList<SupplyLine> supplies, IReadOnlyList<MovementJoint> movement)
     {
+        var soft = SoftSupplies.All(runs, SameCorners.Of(job, runs)).Select(joint => (joint.Run, joint.Length)).Concat(movement.Select(joint => (joint.Run, Length: joint.Long))).ToLookup(joint => joint.Run, joint => joint.Length, StringComparer.Ordinal);
         var lines = trims.Lines.ToLookup(line => runs.FirstOrDefault(run => run.Faces.Any(face => IsOf(face.Face, line.Face)))?.Request.Name ?? runs[0].Request.Name, StringComparer.Ordinal);
-        return runs.Select(run => Of(job, run, [.. lines[run.Request.Name]], supplies)).ToSequence();
+        return runs.Select(run => Of(job, run, [.. lines[run.Request.Name]], supplies) with { Soft = soft[run.Request.Name].Sum() / MmInMetre }).ToSequence();
     }
 
     /// <summary>What a piece covers, in square metres.</summary>
@@ -38,7 +39,6 @@ internal static class RunWorks
             Area = run.Faces.Sum(face => (double)face.Face.Field.DoubledArea / 2 / Square),
             Lines = run.Lines.Count + run.Rods.Count + run.Turned.Count,
             Joints = run.Faces.Sum(face => JointSpace.Of(face.Face.Field, face.Pieces).Length) / MmInMetre,
-            Soft = run.Faces.Sum(face => face.Face.Edges.Sum(Soft)),
             Trims = trims.Sum(trim => (double)trim.Length.Millimetres) / MmInMetre,
             TrimPieces = trims.Sum(trim => trim.Pieces.Count),
         };
@@ -57,14 +57,6 @@ internal static class RunWorks
             Returns = own.Sum(plan => plan.Face.Edges.Skip(plan.Face.OuterEdges).Where(edge => edge.Kind == EdgeKind.OutsideCorner).Sum(Metres)),
         };
     }
-
-    // A corner that two faces meet at is one joint: each has half of it.
-    private static double Soft(FieldEdge edge) => edge.Kind switch
-    {
-        EdgeKind.InsideCorner => Metres(edge) / 2,
-        EdgeKind.Floor or EdgeKind.Ceiling or EdgeKind.Fixture or EdgeKind.Threshold => Metres(edge),
-        _ => 0,
-    };
 
     private static double Metres(FieldEdge edge) => Math.Sqrt((double)Segments.Dot(edge.From, edge.To, edge.From, edge.To)) / Length.StepsPerMillimetre / MmInMetre;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gaugerod.Engine.Boards;
 using Gaugerod.Engine.Sequencing;
 using Gaugerod.Plane.Measure;
 
@@ -22,7 +23,7 @@ internal static class WorkFaults
             yield return new(path, Text($"{asked.Tasks[i].Hands} hands, of {most}"), Text($"at most the {most} of \"hands\""), most) { Mends = [new(path, most)] };
         }
 
-        foreach (var loop in WorkOrder.Of(job, bases, RunWork.Of(job)).Loops) yield return new(loop.Path, Words(loop), "an order without a loop", "leave it out, or another wait of that loop");
+        foreach (var loop in WorkOrder.Of(job, bases, BoardPlan.None, RunWork.Of(job)).Loops) yield return new(loop.Path, Words(loop), "an order without a loop", "leave it out, or another wait of that loop");
         foreach (var fault in Mortars(job, asked)) yield return fault;
     }
 

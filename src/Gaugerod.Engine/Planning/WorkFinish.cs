@@ -20,8 +20,8 @@ internal static class WorkFinish
             foreach (var task in set[name].Concat(trims[run] is { } trim ? [trim] : [])) making.After(task, grout, HoldKind.Grout, run.Mortar);
             done.Add(grout);
             water.Add((grout, run.Grout, true));
-            if (run.Soft > 0) Last(new(TaskNames.Soft(name), WorkKind.SoftJoints) { Run = name, Faces = run.Run.Faces }, new(PaceUnit.Metres, run.Soft), grout, HoldKind.Soft, run, SupplyKind.Sealant);
-            if (making.IsAsked(WorkKind.Sealer, SupplyKind.Sealer)) Last(new(TaskNames.Seal(name), WorkKind.Sealer) { Run = name, Faces = run.Run.Faces }, new(PaceUnit.SquareMetres, run.Area), grout, HoldKind.Sealer, run, SupplyKind.Sealer);
+            if (run.Soft > 0) Last(new(TaskNames.Soft(name), WorkKind.SoftJoints) { Run = name, Faces = run.Run.Faces }, new(PaceUnit.Metres, run.Soft), grout, HoldKind.Soft, run, run.Run.Setting?.Sealant);
+            if (run.Run.Setting?.Sealer is not null || making.IsAsked(WorkKind.Sealer)) Last(new(TaskNames.Seal(name), WorkKind.Sealer) { Run = name, Faces = run.Run.Faces }, new(PaceUnit.SquareMetres, run.Area), grout, HoldKind.Sealer, run, run.Run.Setting?.Sealer?.Of);
         }
 
         var handOver = making.Add(new("hand-over", WorkKind.HandOver));
@@ -32,7 +32,7 @@ internal static class WorkFinish
         // What is printed of water is printed of grout; sealants and sealers differ too much.
         foreach (var (task, product, isGrout) in water) making.After(task, use, HoldKind.Water, product, isGrout);
 
-        void Last(WorkTask task, WorkAmount amount, int grout, HoldKind hold, RunWork run, SupplyKind with)
+        void Last(WorkTask task, WorkAmount amount, int grout, HoldKind hold, RunWork run, string? with)
         {
             var at = making.Add(task, amount);
             making.After(grout, at, hold, run.Grout);

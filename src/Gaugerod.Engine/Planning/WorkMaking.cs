@@ -1,3 +1,5 @@
+using Gaugerod.Engine.Boards;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Sequencing;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane;
@@ -7,8 +9,9 @@ namespace Gaugerod.Engine.Planning;
 /// <summary>A job's tasks while they are gathered.</summary>
 /// <param name="job">The job; it asks for an order of work.</param>
 /// <param name="bases">What goes under its tile.</param>
+/// <param name="boards">Its boards; none before they are planned.</param>
 /// <param name="runs">Its runs as they are worked on.</param>
-internal sealed class WorkMaking(Job job, JobBases bases, Sequence<RunWork> runs)
+internal sealed class WorkMaking(Job job, JobBases bases, BoardPlan boards, Sequence<RunWork> runs)
 {
     public WorkRequest Asked { get; } = job.Work!;
 
@@ -18,11 +21,19 @@ internal sealed class WorkMaking(Job job, JobBases bases, Sequence<RunWork> runs
 
     public WorkGraph Graph { get; } = new();
 
-    /// <summary>The first supply of a kind that the job has; null for none.</summary>
-    public Supply? Of(SupplyKind kind) => job.Supplies.FirstOrDefault(supply => supply.Kind == kind);
+    public BoardPlan Boards => boards;
 
-    /// <summary>Whether the user says how quickly it goes, or has something to do it with.</summary>
-    public bool IsAsked(WorkKind kind, SupplyKind? with = null) => Asked.PaceOf(kind) is not null || (with is { } supply && Of(supply) is not null);
+    /// <summary>What goes on its faces before their tile.</summary>
+    public IEnumerable<UnderTile> Under => job.Faces.Select(face => face.Under).OfType<UnderTile>();
+
+    /// <summary>Whether any face is boarded.</summary>
+    public bool IsBoarded => job.Faces.Any(face => face.Board is not null);
+
+    /// <summary>The supply with a name; null for none.</summary>
+    public Supply? Of(string? name) => name is null ? null : job.Supplies.FirstOrDefault(supply => string.Equals(supply.Name, name, StringComparison.Ordinal));
+
+    /// <summary>Whether the user says how quickly it goes.</summary>
+    public bool IsAsked(WorkKind kind) => Asked.PaceOf(kind) is not null;
 
     /// <summary>A task, by the user's pace where he gives one.</summary>
     public int Add(WorkTask task, params Sequence<WorkAmount> amounts)

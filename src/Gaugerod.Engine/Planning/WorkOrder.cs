@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Boards;
 using Gaugerod.Engine.Rules;
 using Gaugerod.Engine.Sequencing;
 using Gaugerod.Plane;
@@ -11,9 +12,9 @@ namespace Gaugerod.Engine.Planning;
 internal sealed record WorkOrder(WorkGraph Graph, IReadOnlyList<WorkLoop> Loops, IReadOnlyList<(string Path, string Name)> Absent)
 {
     /// <summary>The tasks of a job that asks for an order of work.</summary>
-    public static WorkOrder Of(Job job, JobBases bases, Sequence<RunWork> runs)
+    public static WorkOrder Of(Job job, JobBases bases, BoardPlan boards, Sequence<RunWork> runs)
     {
-        var making = new WorkMaking(job, bases, runs);
+        var making = new WorkMaking(job, bases, boards, runs);
         var (own, arrivals) = (WorkAsked.Own(making), WorkAsked.Arrivals(making));
         WorkFinish.Add(making, new WorkSetting(making, WorkUnder.Add(making)).Add());
         var asked = new WorkAsked(making, own, arrivals);
@@ -22,9 +23,9 @@ internal sealed record WorkOrder(WorkGraph Graph, IReadOnlyList<WorkLoop> Loops,
     }
 
     /// <summary>The order of work of a job whose runs are planned, and what there is to say of it.</summary>
-    public static (WorkPlan Plan, Sequence<Finding> Findings) Plan(Job job, JobBases bases, Sequence<RunWork> runs)
+    public static (WorkPlan Plan, Sequence<Finding> Findings) Plan(Job job, JobBases bases, BoardPlan boards, Sequence<RunWork> runs)
     {
-        var order = Of(job, bases, runs);
+        var order = Of(job, bases, boards, runs);
         var plan = WorkPlanner.Plan(job.Work!, order.Graph);
         var pieces = runs.SelectMany(run => run.Faces).SelectMany(face => face.Up.Concat(face.Below)).Select(piece => piece.Id).ToHashSet(StringComparer.Ordinal);
         var strange = job.Work!.Made.SelectMany(made => made.Pieces.Where(piece => !pieces.Contains(piece)).Select(piece => (made.Name, Piece: piece)));

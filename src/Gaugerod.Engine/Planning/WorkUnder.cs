@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Sequencing;
 using Gaugerod.Engine.Takeoffs;
 
@@ -16,18 +17,20 @@ internal static class WorkUnder
         var (area, last) = (new WorkAmount(PaceUnit.SquareMetres, making.Runs.Sum(run => run.Area)), new List<Wait>());
         Step(new("protection", WorkKind.Protection), null);
         if (making.IsAsked(WorkKind.TearOut)) Step(new("tear-out", WorkKind.TearOut), null);
-        if (making.IsAsked(WorkKind.Boards, SupplyKind.Screws)) Step(new("boards", WorkKind.Boards), null);
-        if (making.IsAsked(WorkKind.Seams, SupplyKind.Tape)) Step(new("seams", WorkKind.Seams), HoldKind.Seams);
+        if (making.IsBoarded || making.IsAsked(WorkKind.Boards)) Step(new("boards", WorkKind.Boards), null);
+        if (making.IsBoarded || making.IsAsked(WorkKind.Seams)) Step(new("seams", WorkKind.Seams), HoldKind.Seams);
         Surfaces(making, last);
-        if (making.IsAsked(WorkKind.Primer, SupplyKind.Primer)) Step(new("primer", WorkKind.Primer), HoldKind.Primer, making.Of(SupplyKind.Primer));
-        for (var coat = 1; coat <= making.Asked.Coats; coat++)
+        var (primer, membrane) = (making.Under.Select(under => under.Primer).OfType<Coated>().FirstOrDefault(), making.Under.Select(under => under.Membrane).OfType<MembraneRequest>().MaxBy(one => one.Coats));
+        if (primer is not null || making.IsAsked(WorkKind.Primer)) Step(new("primer", WorkKind.Primer), HoldKind.Primer, making.Of(primer?.Of));
+        var coats = making.Asked.Coats > 0 ? making.Asked.Coats : membrane?.Coats ?? 0;
+        for (var coat = 1; coat <= coats; coat++)
         {
-            Step(new(TaskNames.Coat(coat), WorkKind.Membrane), HoldKind.Coat, making.Of(SupplyKind.Membrane));
+            Step(new(TaskNames.Coat(coat), WorkKind.Membrane), HoldKind.Coat, making.Of(membrane?.Of));
         }
 
         if (making.Asked.Flood is not null)
         {
-            if (making.Asked.Coats > 0) last[0] = last[0] with { Hold = HoldKind.Test };
+            if (coats > 0) last[0] = last[0] with { Hold = HoldKind.Test };
             Step(new("flood test", WorkKind.FloodTest), HoldKind.Flood);
         }
 
@@ -35,7 +38,7 @@ internal static class WorkUnder
 
         void Step(WorkTask task, HoldKind? hold, Supply? product = null)
         {
-            var at = making.Add(task, area);
+            var at = making.Add(task, area, new WorkAmount(PaceUnit.Metres, (double)making.Boards.Tape.Millimetres / 1000));
             foreach (var wait in last) making.After(wait.Task, at, wait.Hold, wait.Product);
             last.Clear();
             last.Add(new(at, hold, product));
@@ -48,7 +51,7 @@ internal static class WorkUnder
         var before = last.ToList();
         foreach (var flat in making.Bases.Flat.Where(flat => flat is { IsFalling: false, ToLimit.Volume: > 0 }))
         {
-            Add(new(TaskNames.Level(flat.Face), WorkKind.Levelling) { Faces = [flat.Face] }, flat.ToLimit!.Area, HoldKind.Levelling, making.Of(SupplyKind.Filler));
+            Add(new(TaskNames.Level(flat.Face), WorkKind.Levelling) { Faces = [flat.Face] }, flat.ToLimit!.Area, HoldKind.Levelling, making.Of(making.Under.FirstOrDefault(under => under.Filler is not null)?.Filler));
         }
 
         foreach (var bed in making.Bases.Beds) Add(new(TaskNames.Bed(bed.Face), WorkKind.Bed) { Faces = [bed.Face] }, bed.Area, HoldKind.Bed, null);

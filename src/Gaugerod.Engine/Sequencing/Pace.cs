@@ -45,7 +45,7 @@ public static class PaceUnits
     public static Sequence<PaceUnit> Of(WorkKind kind) => kind switch
     {
         WorkKind.Setting => [PaceUnit.SquareMetres, PaceUnit.Pieces],
-        WorkKind.Returns or WorkKind.SoftJoints => [PaceUnit.Metres, PaceUnit.Minutes],
+        WorkKind.Returns or WorkKind.SoftJoints or WorkKind.Seams => [PaceUnit.Metres, PaceUnit.Minutes],
         WorkKind.Trims => [PaceUnit.Pieces, PaceUnit.Metres, PaceUnit.Minutes],
         WorkKind.Grouting => [PaceUnit.SquareMetres, PaceUnit.Metres, PaceUnit.Minutes],
         WorkKind.Lines => [PaceUnit.Lines, PaceUnit.Minutes],

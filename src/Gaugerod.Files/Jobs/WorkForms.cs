@@ -3,7 +3,9 @@ namespace Gaugerod.Files.Jobs;
 /// <summary>The groups that ask for an order of work, and their fields.</summary>
 internal static class WorkForms
 {
-    private const string ADate = "a date such as \"2027-03-08\"", ATime = "a time of the day such as \"08:00\"", ASpan = "how long, such as \"24 h\"", Tasks = "a list of tasks such as [\"setting\"]";
+    public const string ASpan = "how long, such as \"24 h\"";
+
+    private const string ADate = "a date such as \"2027-03-08\"", ATime = "a time of the day such as \"08:00\"", Tasks = "a list of tasks such as [\"setting\"]";
 
     public static readonly Form Work = new(
         "work",
@@ -25,4 +27,6 @@ internal static class WorkForms
 
     public static readonly Form Made = new(
         "made", new("name", "a name such as \"bench slab\"", true), new("lead", "how long it takes to come, such as \"10 days\"", true), new("after", "a task's name"), new("faces", "a list of faces' names"), new("pieces", "a list of pieces such as [\"A4\"]"), new("before", Tasks));
+
+    public static readonly IReadOnlyList<Form> All = [Work, Day, DaysOff, Pace, Holds, Task, Made];
 }
