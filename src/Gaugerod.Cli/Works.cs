@@ -53,6 +53,7 @@ internal sealed record Works(
         return
         [
             new("sheets.pdf", PdfWriter.Write(JobSheets.Pages(plan), plan.Job.Name)),
+            .. plan.Work is null ? [] : (OutputFile[])[new("work.ics", CalendarWriter.Write(WorkCalendar.Of(plan), plan.Job.Name))],
             .. RunDrawings.Of(plan).Select(run => new OutputFile(names.Make("run-", run.Run, ".svg"), Encoding.UTF8.GetBytes(SvgWriter.Write(run.Drawing)))),
             .. FaceDrawings.Of(plan).Select(face => new OutputFile(names.Make("face-", face.Face, ".svg"), Encoding.UTF8.GetBytes(SvgWriter.Write(face.Drawing)))),
         ];

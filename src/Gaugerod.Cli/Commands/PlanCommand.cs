@@ -61,7 +61,7 @@ internal static class PlanCommand
 
         // A sheet of an earlier plan on the wall is a mistake set in mortar; it is not ours to delete, but to be named.
         var own = files.Select(f => f.Name).ToHashSet(StringComparer.Ordinal);
-        foreach (var pattern in (string[])["face-*.svg", "run-*.svg"])
+        foreach (var pattern in (string[])["face-*.svg", "run-*.svg", "work.ics"])
         {
             foreach (var name in Directory.EnumerateFiles(folder, pattern).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal))
             {
@@ -87,6 +87,7 @@ internal static class PlanCommand
         }
 
         foreach (var line in plan.Supplies) await words.WriteLineAsync($"{line.Supply.Name}: {SupplyWords.Packs(line)}. {SupplyWords.Basis(line, plan.Job.Tape)}");
+        foreach (var task in plan.Work?.Tasks ?? []) await words.WriteLineAsync($"{WorkWords.When(task)}: {task.Name}{(task.IsEvent ? "" : $" ({WorkWords.Takes(task, plan.Job.Tape)})")}");
         foreach (var again in plan.Again) await words.WriteLineAsync($"{again.Face}, measured again: {again.Ways[0].Words} {(again.Ways[0].Changed.Count == 0 ? "Every piece is cut as planned." : $"Cut otherwise: {string.Join(", ", again.Ways[0].Changed)}.")}");
         foreach (var line in plan.AgainOrders.Where(line => line.Short > 0)) await words.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"{line.Product}: short of {line.Short}."));
         foreach (var finding in plan.Findings.Where(f => f.Level != FindingLevel.Note)) await words.WriteLineAsync(JobPlanning.Say(finding));

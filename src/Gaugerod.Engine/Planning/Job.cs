@@ -2,6 +2,7 @@ using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Sequencing;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Engine.Tolerances;
 using Gaugerod.Plane;
@@ -78,6 +79,9 @@ public sealed record Job(
 
     /// <summary>What is bought by the pack and that runs may name. Default none.</summary>
     public Sequence<Supply> Supplies { get; init; } = [];
+
+    /// <summary>What is asked of the order of work; null, the default, for none.</summary>
+    public WorkRequest? Work { get; init; }
 
     /// <summary>What is asked of the cutting; default the usual.</summary>
     public CuttingAims Cutting { get; init; } = CuttingAims.Usual;

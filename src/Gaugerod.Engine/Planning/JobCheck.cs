@@ -75,6 +75,7 @@ public static class JobCheck
 
         faults.AddRange(bases.Faults);
         faults.AddRange(JobBoards.Faults(job, large));
+        if (job.Work is not null) faults.AddRange(WorkFaults.Find(job, bases));
         yield return new(job, faults.ToSequence(), runs) { Bases = bases with { OnBeds = findings.ToSequence() } };
     }
 

@@ -6,6 +6,7 @@ using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Patterns;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Sequencing;
 using Gaugerod.Engine.Surveys;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Engine.Tolerances;
@@ -89,6 +90,9 @@ public sealed record Plan(
 
     /// <summary>What to buy by the pack. Default none.</summary>
     public Sequence<SupplyLine> Supplies { get; init; } = [];
+
+    /// <summary>The order of work; null, the default, where none was asked for.</summary>
+    public WorkPlan? Work { get; init; }
 
     /// <summary>What becomes of the rest of faces of which something is set. Default none.</summary>
     public Sequence<AgainFace> Again { get; init; } = [];

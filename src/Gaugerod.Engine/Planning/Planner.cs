@@ -161,12 +161,15 @@ public static class Planner
             if (sofar is null) yield return SetSteps.Working;
         }
 
-        var all = SetSteps.InOrder(job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Concat(set!.Findings));
+        var supplies = JobSupplies.Of(job, runs, ready.Bases, movement).Concat(JobBoards.Supplies(job, boards)).ToSequence();
+        var (work, remarks) = job.Work is null ? (null, []) : WorkOrder.Plan(job, ready.Bases, boards, RunWorks.Of(job, runs, trims, supplies, movement));
+        var all = SetSteps.InOrder(job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Concat(set!.Findings).Concat(remarks));
         yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all)
         {
             Boxes = boxes.ToSequence(),
             Trims = trims,
-            Supplies = JobSupplies.Of(job, runs, ready.Bases, movement).Concat(JobBoards.Supplies(job, boards)).ToSequence(),
+            Supplies = supplies,
+            Work = work,
             Movement = movement.ToSequence(),
             Boards = boards,
             Surveys = ready.Runs.SelectMany(run => run.Surveys).DistinctBy(survey => survey.Face, StringComparer.Ordinal).ToSequence(),

@@ -12,7 +12,11 @@ internal static class SoftSupplies
 
     /// <summary>The soft joints of the runs that name a sealant, each once.</summary>
     public static IReadOnlyList<SoftJoint> Joints(IReadOnlyList<RunPlan> runs, IReadOnlyList<(EdgeOfFace One, EdgeOfFace Other)> alike) =>
-        SoftJoints.Of(runs.Where(run => run.Request.Setting?.Sealant is not null).Select(run => new RunFaces(run.Request.Name, run.Faces.Select(face => face.Face.SetOut).Distinct(ReferenceEqualityComparer.Instance).Cast<FinishedFace>())), alike);
+        All(runs.Where(run => run.Request.Setting?.Sealant is not null), alike);
+
+    /// <summary>The soft joints of runs, sealed or not, each once.</summary>
+    public static IReadOnlyList<SoftJoint> All(IEnumerable<RunPlan> runs, IReadOnlyList<(EdgeOfFace One, EdgeOfFace Other)> alike) =>
+        SoftJoints.Of(runs.Select(run => new RunFaces(run.Request.Name, run.Faces.Select(face => face.Face.SetOut).Distinct(ReferenceEqualityComparer.Instance).Cast<FinishedFace>())), alike);
 
     /// <summary>How deep a joint is filled.</summary>
     public static Length Depth(SettingRequest setting, Length width) => setting.SealantDepth ?? SoftJointRules.UsualDepth(width);
@@ -53,8 +57,8 @@ internal static class SoftSupplies
         }
     }
 
-    // A floor falls, was read as one, or has no foot and no head and corners or fixtures nearly all round.
-    private static bool IsFloor(Face face) => face.Falls is not null || face.Flatness is { IsFloor: true } || (face.Shape is FaceShape.Outline or FaceShape.Surveyed && Edges(face).All(edge => edge.Kind is not (EdgeKind.Floor or EdgeKind.Ceiling)) && Edges(face).Count(edge => edge.Kind is EdgeKind.InsideCorner or EdgeKind.Fixture) > 2);
+    /// <summary>Whether a face is a floor: it falls, was read as one, or has no foot and no head and corners or fixtures nearly all round.</summary>
+    public static bool IsFloor(Face face) => face.Falls is not null || face.Flatness is { IsFloor: true } || (face.Shape is FaceShape.Outline or FaceShape.Surveyed && Edges(face).All(edge => edge.Kind is not (EdgeKind.Floor or EdgeKind.Ceiling)) && Edges(face).Count(edge => edge.Kind is EdgeKind.InsideCorner or EdgeKind.Fixture) > 2);
 
     private static IEnumerable<Edge> Edges(Face face) => face.Shape switch
     {

@@ -78,6 +78,15 @@ public sealed record Supply(string Name, SupplyKind Kind, string Pack, double Ma
     /// <summary>How thick a membrane goes on; null of anything else.</summary>
     public Coat? Coat { get; init; }
 
+    /// <summary>How long a mix of it may be used, in minutes, 1 to 1440; null, the default, where that is not known.</summary>
+    public int? PotLife { get; init; }
+
+    /// <summary>How long it takes tile once it is combed, in minutes, 1 to 1440; null, the default, where that is not known.</summary>
+    public int? OpenTime { get; init; }
+
+    /// <summary>How long it holds up what comes next, by its bag or its data sheet. Default nothing.</summary>
+    public Plane.Sequence<HoldTime> Holds { get; init; } = [];
+
     /// <summary>What it is measured in.</summary>
     public SupplyMeasure Measure => MeasureOf(Kind);
 

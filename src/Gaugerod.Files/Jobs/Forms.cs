@@ -26,7 +26,7 @@ internal static class Forms
         "job",
         new("format", "\"gaugerod-job/1\"", true), new("name", "a name such as \"Guest shower\"", true), new("note", "text"),
         new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("edgeJoint", ASmallLength), new("cutting", "a group such as { \"order\": [\"tiles\", \"cuts\"] }"), new("tolerances", "a group such as { \"setOut\": \"1/16\" }"),
-        new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("boards", "a list of boards [ ]"), new("supplies", "a list of what is bought by the pack [ ]"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true));
+        new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("boards", "a list of boards [ ]"), new("supplies", "a list of what is bought by the pack [ ]"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true), new("work", "a group such as { \"start\": \"2027-03-08\" }"));
 
     public static readonly Form Product = new(
         "product",
@@ -185,6 +185,7 @@ internal static class Forms
 
     public static readonly Form Supply = new(
         "supply", new("name", "a name such as \"wall mortar\"", true), new("kind", "\"mortar\"", true), new("yield", "what a pack makes, such as \"0.66 ft3\"", true), new("pack", "what a pack is called, such as \"50 lb bag\""), new("loss", "a number of hundredths"),
+        new("potLife", WorkForms.ASpan), new("openTime", WorkForms.ASpan), new("holds", "a group such as { \"grout\": \"24 h\" }"),
         new("covers", "what a pack of membrane covers, such as \"55 ft2\""), new("dry", "a film such as \"25 mil\""), new("solids", "hundredths of volume such as 50"));
 
     public static readonly Form Under = new("under", new("primer", "a group such as { \"of\": \"primer\" }"), new("membrane", "a group such as { \"of\": \"membrane\" }"), new("filler", "a filler's name"));
@@ -224,7 +225,7 @@ internal static class Forms
 
     public static readonly IReadOnlyList<Form> All =
     [
-        Job, Supply, Setting, Trowel, Between, Coated, Under, Membrane, Movement, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
+        Job, .. WorkForms.All, Supply, Setting, Trowel, Between, Coated, Under, Membrane, Movement, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
         RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, Bag, OnBed, FlatnessOf, FlatGrid, FlatPoint, FlatLaid, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant, .. BoardForms.All,
     ];

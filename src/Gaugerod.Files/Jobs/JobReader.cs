@@ -87,6 +87,7 @@ public static class JobReader
         var runNames = new Uniques("the runs", parts: false);
         var runReader = new RunReader(values, new KnownNames(products.Count == 0 ? [null] : products.ConvertAll(p => p.Name), faces.Count == 0 ? [new(null, null)] : faces));
         var runs = fields.Items("runs", atLeast: 1).Select(n => runReader.Read(n, runNames)).ToList();
+        var work = new WorkReader(values, faces.Count == 0 ? [null] : [.. faces.SelectMany(face => face.Zones.Prepend(face.Name))], runs).Read(fields["work"]);
         if (values.Log.Any && Unit((Entry.Group)fields.Entry) is not null) Shapes(faces, new Tape(unit, mark), root, values.Log);
         if (name is null) return null;
         return new(
@@ -96,6 +97,7 @@ public static class JobReader
             Trims = trims.Select(t => t.Trim).OfType<TrimProduct>().ToSequence(),
             Supplies = supplies.Select(s => s.Supply).OfType<Supply>().ToSequence(),
             Boards = boards.Select(b => b.Board).OfType<BoardProduct>().ToSequence(),
+            Work = work,
             Cutting = cutting,
             Errors = errors,
         };

@@ -13,8 +13,10 @@ internal static class SupplyReader
         var (kind, pack) = (values.Word(fields["kind"], Words.SupplyKinds), values.Name(fields["pack"]));
         var makes = kind is { } made ? AmountText.Makes(fields["yield"], values, Supply.MeasureOf(made)) : null;
         var loss = values.Whole(fields["loss"], 0, 100) ?? 0;
+        var (life, open) = (TimeReading.Span(fields["potLife"], values, 1, 24 * 60), TimeReading.Span(fields["openTime"], values, 1, 24 * 60));
+        var holds = PaceReader.Holds(fields["holds"], values);
         var (coat, understood) = Coat(fields, kind, makes);
-        return (name, name is null || !understood || kind is not { } of || makes is not { } amount || (fields["pack"] is not null && pack is null) ? null : new(name, of, pack ?? "pack", amount) { LossPercent = loss, Coat = coat });
+        return (name, name is null || !understood || kind is not { } of || makes is not { } amount || (fields["pack"] is not null && pack is null) ? null : new(name, of, pack ?? "pack", amount) { LossPercent = loss, Coat = coat, PotLife = life, OpenTime = open, Holds = holds });
     }
 
     /// <summary>How thick a membrane goes on: what a pack covers, or how thick it is dry and what of it stays.</summary>

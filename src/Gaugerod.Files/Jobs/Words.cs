@@ -3,6 +3,7 @@ using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Sequencing;
 using Gaugerod.Engine.Surveys;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane.Measure;
@@ -107,4 +108,34 @@ internal static class Words
     public static readonly Words<Criterion> Criteria = new(
         ("musts", Criterion.Musts), ("wishes", Criterion.Wishes), ("slivers", Criterion.Slivers), ("smallest", Criterion.Smallest),
         ("mirror", Criterion.Mirror), ("cuts", Criterion.Cuts), ("tiles", Criterion.Tiles));
+
+    public static readonly Words<Clocks> ClockRules = new(("none", Clocks.None), ("EU", Clocks.Eu), ("UK", Clocks.Uk), ("US", Clocks.Us), ("AU", Clocks.Au), ("NZ", Clocks.Nz));
+    public static readonly Words<bool> FloorOrders = new(("after walls", false), ("before walls", true));
+
+    public static readonly Words<DayOfWeek> Days = new(
+        ("mon", DayOfWeek.Monday), ("tue", DayOfWeek.Tuesday), ("wed", DayOfWeek.Wednesday), ("thu", DayOfWeek.Thursday), ("fri", DayOfWeek.Friday), ("sat", DayOfWeek.Saturday), ("sun", DayOfWeek.Sunday));
+
+    public static readonly Words<HoldFrom> HoldsFrom = new(("none", HoldFrom.None), ("product", HoldFrom.Product), ("job", HoldFrom.Job), ("published", HoldFrom.Published), ("nobody", HoldFrom.Nobody));
+    public static readonly Words<SetStage> Stages = new(("none", SetStage.None), ("up", SetStage.Up), ("below", SetStage.Below), ("waiting", SetStage.Waiting));
+
+    public static readonly Words<PaceUnit> PaceUnits = new(
+        ("minutes", PaceUnit.Minutes), ("m2", PaceUnit.SquareMetres), ("m", PaceUnit.Metres), ("pieces", PaceUnit.Pieces), ("cuts", PaceUnit.Cuts), ("lines", PaceUnit.Lines));
+
+    /// <summary>The days of a week as they are counted from its first day of work.</summary>
+    public static IEnumerable<DayOfWeek> WorkDays => Days.All.Select(day => Days.Read(day)!.Value);
+
+    /// <summary>The fields of a pace, by the kind of work; a task's kind is called alike in plan.json.</summary>
+    public static readonly IReadOnlyList<(string Field, WorkKind Kind)> PaceFields =
+    [
+        ("protection", WorkKind.Protection), ("tearOut", WorkKind.TearOut), ("boards", WorkKind.Boards), ("seams", WorkKind.Seams), ("levelling", WorkKind.Levelling), ("bed", WorkKind.Bed),
+        ("primer", WorkKind.Primer), ("membrane", WorkKind.Membrane), ("floodTest", WorkKind.FloodTest), ("lines", WorkKind.Lines), ("setting", WorkKind.Setting), ("returns", WorkKind.Returns),
+        ("floorCover", WorkKind.FloorCover), ("trims", WorkKind.Trims), ("grouting", WorkKind.Grouting), ("softJoints", WorkKind.SoftJoints), ("sealer", WorkKind.Sealer), ("handOver", WorkKind.HandOver),
+    ];
+
+    /// <summary>The fields of holds, of a product or of the job.</summary>
+    public static readonly IReadOnlyList<(string Field, HoldKind Kind)> HoldFields =
+    [
+        ("seams", HoldKind.Seams), ("levelling", HoldKind.Levelling), ("bed", HoldKind.Bed), ("primer", HoldKind.Primer), ("coat", HoldKind.Coat), ("test", HoldKind.Test),
+        ("support", HoldKind.Support), ("walk", HoldKind.Walk), ("grout", HoldKind.Grout), ("soft", HoldKind.Soft), ("sealer", HoldKind.Sealer), ("water", HoldKind.Water),
+    ];
 }

@@ -48,9 +48,9 @@ public static class PlanWriter
             json.WriteList("againTiles", plan.AgainOrders, order => AgainWriter.Write(json, order));
         }
 
-        // Sections that other programs may count on finding; the engine has nothing to say there yet.
+        // A section that other programs may count on finding; the engine has nothing to say there yet.
         json.WriteEmptyGroup("price");
-        json.WriteEmptyList("sequence");
+        json.WriteList("sequence", plan.Work?.Tasks ?? [], task => SequenceWriter.Write(json, task));
         json.WriteList("findings", plan.Findings, finding => FindingWriter.Write(json, finding));
         json.WriteEndObject();
     }

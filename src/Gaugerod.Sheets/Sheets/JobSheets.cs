@@ -9,7 +9,7 @@ public static class JobSheets
 {
     /// <summary>
     /// The sheets on the job's paper, upright or across as best suits each: what is needed first, each face to scale, boards, flatness, beds, the
-    /// cut list, shared tiles, trims, boxes, rods, proposals, findings and cautions.
+    /// cut list, shared tiles, trims, boxes, rods, proposals, the order of work, findings and cautions.
     /// </summary>
     public static Sequence<Drawing> Pages(Plan plan)
     {
@@ -29,6 +29,7 @@ public static class JobSheets
         Cutting(book);
         foreach (var run in plan.Runs) RodSheets.Add(book, run);
         foreach (var run in plan.Runs) ProposalSheets.Add(book, run);
+        WorkSheets.Add(book);
         FindingSheets.Add(book);
         return book.Drawings();
     }

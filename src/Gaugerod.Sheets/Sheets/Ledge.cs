@@ -1,5 +1,4 @@
 using Gaugerod.Engine.Lines;
-using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 
 namespace Gaugerod.Sheets.Sheets;
@@ -10,7 +9,7 @@ internal static class Ledge
     /// <summary>What to do, and the usual caution; null when every run stands on something. The caution is common practice, no source.</summary>
     public static string? Words(RunPlan run)
     {
-        var faces = run.Lines.Where(l => l.Axis == Axis.Level && IsCutBelow(run, l)).Select(l => l.Face).Distinct(StringComparer.Ordinal).ToArray();
+        var faces = run.Lines.Where(l => l.Axis == Axis.Level && HangingCourse.IsBelow(run, l)).Select(l => l.Face).Distinct(StringComparer.Ordinal).ToArray();
         // A strip's line is its inner side: what lies below it is the strip, not a course to come later.
         if (faces.Length == 0 || run.IsBorder) return null;
         return $"On {List(faces)} the course below a level line is cut. Screw a straight batten along the line, its top edge on it, and set the whole course on that. "
@@ -21,12 +20,4 @@ internal static class Ledge
 
     /// <summary><c>west, north and east</c>.</summary>
     public static string List(IReadOnlyList<string> names) => names.Count == 1 ? names[0] : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
-
-    private static bool IsCutBelow(RunPlan run, SnapLine line)
-    {
-        var reach = run.Best.Placing.Joint + run.Best.Placing.Joint;
-        // A floor that falls is no wall to screw a batten to.
-        return run.Faces.Where(f => string.Equals(f.Face.Name, line.Face, StringComparison.Ordinal)).SelectMany(f => f.Pieces)
-            .Any(p => p.Frame is null && p.Cell.Top <= line.At && line.At - p.Cell.Top <= reach && p.Cuts.Any(c => c.Away == TileSide.Bottom));
-    }
 }
