@@ -14,7 +14,7 @@ internal sealed record SeamChoice(SeamCost Cost, int[][] Rows, bool IsBest, bool
 internal sealed class SeamSearch
 {
     /// <summary>So many choices are kept at a place. Most walls need a few hundred.</summary>
-    private const int Kept = 4000;
+    private const int Kept = 1000;
 
     private readonly SheetRow[] _rows;
     private readonly int _last;

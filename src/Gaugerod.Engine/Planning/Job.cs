@@ -50,6 +50,9 @@ public sealed record RunRequest(
     /// <summary>What it is set and grouted with; null, the default, where that is not reckoned.</summary>
     public SettingRequest? Setting { get; init; }
 
+    /// <summary>How far soft joints across its fields may stand apart; null, the default, for what is published for a shaded room.</summary>
+    public MovementRequest? Movement { get; init; }
+
     /// <summary>What is set already, face by face, and where it came to stand. Default nothing.</summary>
     public Sequence<SetSoFar> Set { get; init; } = [];
 }

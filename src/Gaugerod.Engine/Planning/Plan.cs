@@ -84,7 +84,10 @@ public sealed record Plan(
     /// <summary>The lines of trim beside the fields; default none.</summary>
     public TrimPlan Trims { get; init; } = new([], [], []);
 
-    /// <summary>What to buy by the pack: mortar, grout. Default none.</summary>
+    /// <summary>The soft joints across fields that are too large to go without. Default none.</summary>
+    public Sequence<MovementJoint> Movement { get; init; } = [];
+
+    /// <summary>What to buy by the pack. Default none.</summary>
     public Sequence<SupplyLine> Supplies { get; init; } = [];
 
     /// <summary>What becomes of the rest of faces of which something is set. Default none.</summary>

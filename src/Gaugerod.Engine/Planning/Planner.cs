@@ -148,9 +148,12 @@ public static class Planner
         }
 
         order.AddRange(trims.Stocks.SelectMany(TrimWalls.Orders(job)));
-        order.AddRange(JobBoards.Orders(job, boards));
+        order.AddRange(BoardSupplies.Sheets(job, boards));
         findings.AddRange(boxes.Select(BoxRules.Finding));
         findings.AddRange(ready.Bases.Findings(job));
+        findings.AddRange(SoftSupplies.Findings(job, runs));
+        var (movement, large) = JobMovement.Of(job, runs);
+        findings.AddRange(large);
         SetParts? set = null;
         foreach (var sofar in SetSteps.Steps(job, runs, cutting, order))
         {
@@ -164,7 +167,8 @@ public static class Planner
             Boxes = boxes.ToSequence(),
             Trims = trims,
             Boards = boards,
-            Supplies = SettingSupplies.Of(job, runs).Concat(JobBoards.Supplies(job, boards)).ToSequence(),
+            Supplies = JobSupplies.Of(job, runs, ready.Bases, movement, boards),
+            Movement = movement.ToSequence(),
             Surveys = ready.Runs.SelectMany(run => run.Surveys).DistinctBy(survey => survey.Face, StringComparer.Ordinal).ToSequence(),
             Again = set.Faces,
             AgainOrders = set.Orders,

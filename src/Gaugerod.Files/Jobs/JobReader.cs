@@ -76,15 +76,16 @@ public static class JobReader
         values.Trims = new(trims, edgeJoint);
         var supplyNames = new Uniques("the supplies", parts: false);
         var supplies = fields.Items("supplies").Select(n => SupplyReader.Read(n, values, supplyNames)).ToList();
+        values.Supplies = new(supplies);
         var boardNames = new Uniques("the boards", parts: false);
-        var boards = fields.Items("boards").Select(n => BoardReader.Product(n, values, boardNames, supplies)).ToList();
+        var boards = fields.Items("boards").Select(n => BoardReader.Product(n, values, boardNames)).ToList();
         values.Boards = boards.ConvertAll(board => board.Name);
         var faceNames = new Uniques("the faces", parts: false);
         var faceEntries = fields.Items("faces", atLeast: 1);
         var surveys = SurveysReader.Of(faceEntries, values);
         var faces = faceEntries.Select(n => FaceReader.Read(n, values, faceNames, surveys)).ToList();
         var runNames = new Uniques("the runs", parts: false);
-        var runReader = new RunReader(values, new KnownNames(products.Count == 0 ? [null] : products.ConvertAll(p => p.Name), faces.Count == 0 ? [new(null, null)] : faces), supplies);
+        var runReader = new RunReader(values, new KnownNames(products.Count == 0 ? [null] : products.ConvertAll(p => p.Name), faces.Count == 0 ? [new(null, null)] : faces));
         var runs = fields.Items("runs", atLeast: 1).Select(n => runReader.Read(n, runNames)).ToList();
         if (values.Log.Any && Unit((Entry.Group)fields.Entry) is not null) Shapes(faces, new Tape(unit, mark), root, values.Log);
         if (name is null) return null;

@@ -62,6 +62,8 @@ internal static class Words
         ("bullnose", TrimKind.Bullnose), ("quarter round", TrimKind.QuarterRound), ("cove", TrimKind.Cove), ("profile", TrimKind.Profile), ("liner", TrimKind.Liner),
         ("mitred edge", TrimKind.MitredEdge), ("eased edge", TrimKind.EasedEdge));
 
+    public static readonly Words<Exposure> Exposures = new(("inside", Exposure.Inside), ("sun", Exposure.Sun), ("outside", Exposure.Outside));
+
     public static readonly Words<SupplyKind> SupplyKinds = new(
         ("mortar", SupplyKind.Mortar), ("grout", SupplyKind.Grout), ("sealant", SupplyKind.Sealant), ("backer", SupplyKind.Backer), ("membrane", SupplyKind.Membrane), ("band", SupplyKind.Band),
         ("primer", SupplyKind.Primer), ("sealer", SupplyKind.Sealer), ("filler", SupplyKind.Filler), ("spacers", SupplyKind.Spacers), ("clips", SupplyKind.Clips), ("wedges", SupplyKind.Wedges),
