@@ -44,7 +44,7 @@ internal static class BoardMaker
             Openings = task.Face.Openings.Select(opening => new NamedRing(opening.Name, opening.Ring)).ToSequence(),
             Holes = task.Face.Face.Holes,
             Area = pieces.Sum(piece => (double)piece.Shape.DoubledArea) / 2 / Length.StepsPerMillimetre / Length.StepsPerMillimetre,
-            Corners = Corners(task.Face, _ => true),
+            Corners = Corners(task.Face).Aggregate(Length.Zero, (sum, corner) => sum + corner.Length),
             AtCorners = cost.AtCorners,
             InLine = cost.InLine,
             Narrow = cost.Narrow,
@@ -69,9 +69,14 @@ internal static class BoardMaker
         }
     }
 
-    /// <summary>How long the inside corners of a face are, those among them that are asked for.</summary>
-    public static Length Corners(DrawnFace face, Predicate<Side> which) => Length.FromSteps(Enumerable.Range(0, face.Outline.Sides.Count)
-        .Where(i => face.Outline.Sides[i] is { Edge.Kind: EdgeKind.InsideCorner } side && which(side)).Sum(i => SideOf(face.Outline.Ring, i)));
+    /// <summary>The inside corners of a face, each with its length.</summary>
+    public static IEnumerable<(string Name, Length Length)> Corners(DrawnFace face)
+    {
+        for (var i = 0; i < face.Outline.Sides.Count; i++)
+        {
+            if (face.Outline.Sides[i] is { Edge.Kind: EdgeKind.InsideCorner } side) yield return (side.Name, Length.FromSteps(SideOf(face.Outline.Ring, i)));
+        }
+    }
 
     private static bool Holds(TaggedCorner[] outline, TaggedCorner[] hole) =>
         RingChecks.Locate(new(outline.Select(corner => corner.Point).ToSequence()), hole[0].Point) != Whereabouts.Outside;

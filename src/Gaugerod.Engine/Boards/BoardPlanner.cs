@@ -31,8 +31,11 @@ internal static class BoardPlanner
             foreach (var bands in Rows(task, task.Sheet(lay), own))
             {
                 if (!tried.Add(bands[0].Height)) continue;
-                own.AddRange(Layouts(task, lay, task.Sheet(lay), bands, joints));
-                yield return null;
+                foreach (var sofar in Layouts(task, lay, task.Sheet(lay), bands, joints))
+                {
+                    if (sofar is not null) own.Add(sofar);
+                    yield return null;
+                }
             }
 
             layouts.AddRange(own);
@@ -88,7 +91,7 @@ internal static class BoardPlanner
     }
 
     /// <summary>The best with fewest pieces, and the best with pieces that take least of sheets: which takes fewer sheets only cutting them out tells.</summary>
-    private static IEnumerable<SheetLayout> Layouts(BoardTask task, BoardLay lay, SheetLies sheet, Band[] bands, JointBands joints)
+    private static IEnumerable<SheetLayout?> Layouts(BoardTask task, BoardLay lay, SheetLies sheet, Band[] bands, JointBands joints)
     {
         var (at, judge) = (task.Places(sheet), new SeamJudge(task.Field.Corners, sheet, joints));
         SheetRow[] rows = [.. bands.Select(band => new SheetRow(task.Field, band, sheet, at))];
@@ -104,7 +107,7 @@ internal static class BoardPlanner
         var stagger = task.Request.Studs is null ? BoardLimits.FloorStagger : 1;
         foreach (var byShares in new[] { false, true })
         {
-            if (new SeamSearch(rows, seams, at, stagger, byShares).Find() is { } found) yield return new(lay, rows, at, found with { Cost = found.Cost + level });
+            foreach (var sofar in new SeamSearch(rows, seams, at, stagger, byShares).Steps()) yield return sofar is { } found ? new(lay, rows, at, found with { Cost = found.Cost + level }) : null;
         }
     }
 }

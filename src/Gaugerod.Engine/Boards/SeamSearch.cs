@@ -14,7 +14,7 @@ internal sealed record SeamChoice(SeamCost Cost, int[][] Rows, bool IsBest, bool
 internal sealed class SeamSearch
 {
     /// <summary>So many choices are kept at a place. Most walls need a few hundred.</summary>
-    private const int Kept = 4000;
+    private const int Kept = 1000;
 
     private readonly SheetRow[] _rows;
     private readonly int _last;
@@ -30,14 +30,15 @@ internal sealed class SeamSearch
     /// <param name="byShares">Whether what pieces take of sheets goes before their number; else it is not asked.</param>
     public SeamSearch(SheetRow[] rows, RowSeams[] seams, long[] at, long stagger, bool byShares) => (_rows, _seams, _at, _stagger, _byShares, _last) = (rows, seams, at, stagger, byShares, at.Length - 1);
 
-    /// <summary>The best; null where no choice gives pieces that all come out of a sheet.</summary>
-    public SeamChoice? Find()
+    /// <summary>The best, a little at a time: nothing until the last, and then too where no choice gives pieces that all come out of a sheet.</summary>
+    public IEnumerable<SeamChoice?> Steps()
     {
         var (nodes, isBest) = (new List<(int Before, int Row, int Place)>(), true);
         var states = new List<State> { new(default, default, -1) };
         for (var place = 1; place < _last; place++)
         {
             for (var row = 0; row < _rows.Length; row++) states = Step(states, place, row, nodes);
+            yield return null;
             states = [.. states.Where(state => Goes(state.Last, place + 1))];
             if (states.Count <= Kept) continue;
             states = [.. states.OrderBy(state => state.Cost, SeamCost.Order).Take(Kept)];
@@ -54,7 +55,7 @@ internal sealed class SeamSearch
             best = state with { Cost = cost };
         }
 
-        return best is { } found ? new(found.Cost, Rows(found.Node, nodes), isBest, _byShares) : null;
+        yield return best is { } found ? new(found.Cost, Rows(found.Node, nodes), isBest, _byShares) : null;
     }
 
     /// <summary>With and without a seam of one row at one place.</summary>

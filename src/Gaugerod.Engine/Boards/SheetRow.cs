@@ -32,7 +32,7 @@ internal sealed class SheetRow
 {
     private readonly SheetLies _sheet;
     private readonly long[] _at;
-    private readonly Dictionary<(int, int), Cell> _cells = [];
+    private readonly Cell?[]?[] _cells;
     private readonly IReadOnlyList<TaggedCorner[]> _rings;
 
     // From where to where sides of the area run that are no part of the row's own level sides.
@@ -44,7 +44,7 @@ internal sealed class SheetRow
     /// <param name="at">Where seams may stand, between a place left of everything and one right of it.</param>
     public SheetRow(BoardField field, Band band, SheetLies sheet, long[] at)
     {
-        (_sheet, _at, Band) = (sheet, at, band);
+        (_sheet, _at, Band, _cells) = (sheet, at, band, new Cell?[]?[at.Length]);
         _rings = BoxClip.Clip(field.Rings, Box(field.Bounds.Left.Steps - 1, field.Bounds.Right.Steps + 1));
         foreach (var ring in _rings)
         {
@@ -64,7 +64,8 @@ internal sealed class SheetRow
     /// <summary>What comes of the row from one seam to another, each given by its place.</summary>
     public Cell Between(int from, int to)
     {
-        if (_cells.TryGetValue((from, to), out var known)) return known;
+        var own = _cells[from] ??= new Cell?[_at.Length];
+        if (own[to] is { } known) return known;
         var cell = new Cell(true, default);
         var (left, right) = Ends(from, to);
         if (_sides.Exists(side => side.From < right && side.To > left))
@@ -83,7 +84,8 @@ internal sealed class SheetRow
             cell = With(cell, right - left, Band.Height);
         }
 
-        return _cells[(from, to)] = cell;
+        own[to] = cell;
+        return cell;
     }
 
     private Cell With(Cell cell, long width, long height) => new(

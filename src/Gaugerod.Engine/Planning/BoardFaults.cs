@@ -9,7 +9,7 @@ namespace Gaugerod.Engine.Planning;
 internal static class BoardFaults
 {
     /// <summary>So many sheets' worth of one face are planned only when asked for.</summary>
-    private const int ManySheets = 500;
+    private const int ManySheets = 200;
 
     private const string Unit = "look for a length in the wrong unit";
 

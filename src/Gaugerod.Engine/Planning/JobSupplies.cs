@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Boards;
 using Gaugerod.Engine.Rules;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane;
@@ -8,11 +9,11 @@ namespace Gaugerod.Engine.Planning;
 internal static class JobSupplies
 {
     /// <summary>A line for every supply that is used, in the job's order; then what beds are made of.</summary>
-    public static Sequence<SupplyLine> Of(Job job, IReadOnlyList<RunPlan> runs, JobBases bases, IReadOnlyList<MovementJoint> movement)
+    public static Sequence<SupplyLine> Of(Job job, IReadOnlyList<RunPlan> runs, JobBases bases, IReadOnlyList<MovementJoint> movement, BoardPlan boards)
     {
         var uses = job.Supplies.ToDictionary(supply => supply.Name, _ => new List<SupplyUse>(), StringComparer.Ordinal);
         var alike = SameCorners.Of(job, runs);
-        foreach (var (of, use) in UnderSupplies.Of(job, bases, alike).Concat(runs.SelectMany(run => SettingSupplies.Of(job, run))).Concat(SoftSupplies.Of(job, runs, alike, movement))) uses[of].Add(use);
+        foreach (var (of, use) in UnderSupplies.Of(job, bases, alike).Concat(runs.SelectMany(run => SettingSupplies.Of(job, run))).Concat(SoftSupplies.Of(job, runs, alike, movement)).Concat(BoardSupplies.Of(job, boards))) uses[of].Add(use);
         var lines = job.Supplies.Where(supply => uses[supply.Name].Count > 0).Select(supply => new SupplyLine(supply, uses[supply.Name].ToSequence()));
         return lines.Concat(Mixes(job, bases)).ToSequence();
     }

@@ -148,7 +148,7 @@ public static class Planner
         }
 
         order.AddRange(trims.Stocks.SelectMany(TrimWalls.Orders(job)));
-        order.AddRange(JobBoards.Orders(job, boards));
+        order.AddRange(BoardSupplies.Sheets(job, boards));
         findings.AddRange(boxes.Select(BoxRules.Finding));
         findings.AddRange(ready.Bases.Findings(job));
         findings.AddRange(SoftSupplies.Findings(job, runs));
@@ -161,7 +161,7 @@ public static class Planner
             if (sofar is null) yield return SetSteps.Working;
         }
 
-        var supplies = JobSupplies.Of(job, runs, ready.Bases, movement).Concat(JobBoards.Supplies(job, boards)).ToSequence();
+        var supplies = JobSupplies.Of(job, runs, ready.Bases, movement, boards);
         var (work, remarks) = job.Work is null ? (null, []) : WorkOrder.Plan(job, ready.Bases, boards, RunWorks.Of(job, runs, trims, supplies, movement));
         var all = SetSteps.InOrder(job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Concat(set!.Findings).Concat(remarks));
         yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all)

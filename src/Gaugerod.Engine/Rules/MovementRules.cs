@@ -29,6 +29,8 @@ internal static class MovementRules
         var text = joints.Count == 0
             ? $"Tile on {face} is too {long1} to go without a soft joint across it, and no joint of the bond stands where it would help. Ask the designer where one may stand."
             : $"Tile on {face} is too {long1} to go without a soft joint across it. {(joints.Count == 1 ? "One does" : string.Create(CultureInfo.InvariantCulture, $"{joints.Count} do"))}, at {places} ({from}), {(cut == 0 ? "on joints all the way" : string.Create(CultureInfo.InvariantCulture, $"{cut} {(cut == 1 ? "tile is" : "tiles are")} cut along it"))}: leave it open down to what is under the mortar, and seal it.";
-        return new(FindingLevel.Warn, "movement-joint", run, text, LengthText.FeetNearest(most, tape), LengthText.FeetNearest(field, tape), request.Most is null ? Source : "as asked for here");
+        return new(FindingLevel.Warn, "movement-joint", run, text, Said(most), Said(field), request.Most is null ? Source : "as asked for here");
+
+        string Said(Length length) => tape.Unit == LengthUnit.Inch ? LengthText.FeetNearest(length, tape) : LengthText.Nearest(length, tape);
     }
 }

@@ -5,6 +5,8 @@ internal static class BoardForms
 {
     private const string ASmallLength = "a length such as \"1/8\"";
 
+    public static readonly Field OfFace = new("board", "a group such as { \"of\": \"half inch board\" }");
+
     public static readonly Form Board = new(
         "board",
         new("name", "a name such as \"half inch board\"", true), new("width", Forms.ALength, true), new("length", Forms.ALength, true), new("thickness", ASmallLength),

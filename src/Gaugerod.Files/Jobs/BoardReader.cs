@@ -13,10 +13,9 @@ internal static class BoardReader
 
     /// <summary>A board: its name even where the rest could not be read.</summary>
     /// <param name="entry">What stands there.</param>
-    /// <param name="values">Takes what is wrong.</param>
+    /// <param name="values">Takes what is wrong; knows the job's supplies.</param>
     /// <param name="names">The names taken so far.</param>
-    /// <param name="supplies">The job's supplies, of which screws and tape may be named.</param>
-    public static (string? Name, BoardProduct? Board) Product(Entry entry, Values values, Uniques names, IReadOnlyList<(string? Name, Supply? Supply)> supplies)
+    public static (string? Name, BoardProduct? Board) Product(Entry entry, Values values, Uniques names)
     {
         if (Fields.Open(entry, BoardForms.Board, values) is not { } fields) return (null, null);
         var inches = values.Unit == LengthUnit.Inch;
@@ -25,7 +24,7 @@ internal static class BoardReader
         var gap = fields.Length("gap", LengthRange.Gap, inches ? Length.FromInches(0, 1, 8) : Length.FromMillimetres(3));
         var apart = fields.Length("screwsApart", LengthRange.ScrewsApart, inches ? Length.FromInches(8) : Length.FromMillimetres(200));
         var inset = fields.Length("inset", LengthRange.Inset, inches ? Length.FromInches(0, 1, 2) : Length.FromMillimetres(12));
-        var (screws, tape) = (Named("screws", SupplyKind.Screws, "a supply of screws of this job"), Named("tape", SupplyKind.Tape, "a supply of tape of this job"));
+        var (screws, tape) = (values.Supplies.Named(fields["screws"], values, SupplyKind.Screws), values.Supplies.Named(fields["tape"], values, SupplyKind.Tape));
         var breakage = ProductReader.Extra(fields, "breakage");
         if (width > length)
         {
@@ -37,9 +36,6 @@ internal static class BoardReader
         return (name, lost || name is null || width is not { } w || length is not { } l
             ? null
             : new(name, w, l, thickness) { Gap = gap, ScrewsApart = apart, Inset = inset, Screws = screws, Tape = tape, Breakage = breakage });
-
-        // What could not be read itself may be what is meant.
-        string? Named(string field, SupplyKind kind, string what) => KnownNames.Known(fields[field], values, what, supplies.Where(one => one.Supply is null || one.Supply.Kind == kind).Select(one => one.Name));
     }
 
     /// <summary>How a face is boarded, null for not at all, and whether what stands there could be read.</summary>

@@ -18,8 +18,6 @@ internal static class Forms
     private static readonly Field Flatness = new("flatness", "a group such as { \"grid\": { ... } }");
     private static readonly Field Beneath = new("under", "a group such as { \"membrane\": { \"of\": \"membrane\" } }");
 
-    private static readonly Field Board = new("board", "a group such as { \"of\": \"half inch board\" }");
-
     private static readonly Field HeightsFrom = new("heightsFrom", "\"floor\" or \"level line\"");
 
     public static readonly Form Job = new(
@@ -61,17 +59,17 @@ internal static class Forms
     public static readonly Form OutlineFace = new(
         "outlineFace",
         new("name", AName, true), new("outline", "a list of corners [[x, y], ...]", true), new("edges", "a list with one edge for each side", true),
-        new("levelLine", ALength), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness, Beneath, Board);
+        new("levelLine", ALength), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness, Beneath, BoardForms.OfFace);
 
     public static readonly Form ReadFace = new(
         "readFace",
         new("name", AName, true), new("readings", "a group { } with width and height", true),
-        new("edges", "a group { } with foot, right, head or left"), new("fixtures", "a list [ ]"), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness, Beneath, Board);
+        new("edges", "a group { } with foot, right, head or left"), new("fixtures", "a list [ ]"), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness, Beneath, BoardForms.OfFace);
 
     public static readonly Form SurveyedFace = new(
         "surveyedFace",
         new("name", AName, true), new("survey", "a group { } with corners and readings", true), new("edges", "a list with one edge for each side", true),
-        new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness, Beneath, Board);
+        new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness, Beneath, BoardForms.OfFace);
 
     public static readonly Form Survey = new(
         "survey",

@@ -78,7 +78,7 @@ public static class JobReader
         var supplies = fields.Items("supplies").Select(n => SupplyReader.Read(n, values, supplyNames)).ToList();
         values.Supplies = new(supplies);
         var boardNames = new Uniques("the boards", parts: false);
-        var boards = fields.Items("boards").Select(n => BoardReader.Product(n, values, boardNames, supplies)).ToList();
+        var boards = fields.Items("boards").Select(n => BoardReader.Product(n, values, boardNames)).ToList();
         values.Boards = boards.ConvertAll(board => board.Name);
         var faceNames = new Uniques("the faces", parts: false);
         var faceEntries = fields.Items("faces", atLeast: 1);

@@ -21,4 +21,15 @@ public sealed class BoardSpeedTests
         });
         Assert.True(best < TimeSpan.FromMilliseconds(50), $"{best.TotalMilliseconds} ms");
     }
+
+    // It gives way after every stud; not every choice was gone through is said.
+    [Fact]
+    public void The_floor_of_a_hall_is_laid_out_while_one_waits()
+    {
+        var watch = Stopwatch.StartNew();
+        var face = Planned(Face(new("board"), 480, 360), ThreeByFive);
+        Assert.False(face.IsBest);
+        Assert.Equal((0, 0, 0), (face.AtCorners, face.InLine, face.Narrow));
+        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(20), $"{watch.Elapsed.TotalSeconds} s");
+    }
 }
