@@ -4,6 +4,7 @@ using Gaugerod.Engine.Layouts;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Patterns;
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Prices;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Surveys;
 using Gaugerod.Engine.Takeoffs;
@@ -85,6 +86,12 @@ public sealed record Plan(
 
     /// <summary>What to buy by the pack: mortar, grout. Default none.</summary>
     public Sequence<SupplyLine> Supplies { get; init; } = [];
+
+    /// <summary>What it costs; null, the default, where the job states no prices.</summary>
+    public Estimate? Price { get; init; }
+
+    /// <summary>The job as it was asked, before what may move was moved.</summary>
+    internal Job? Asked { get; init; }
 
     /// <summary>What becomes of the rest of faces of which something is set. Default none.</summary>
     public Sequence<AgainFace> Again { get; init; } = [];

@@ -42,8 +42,8 @@ public static class Planner
     }
 
     /// <summary>
-    /// As the other, by a plan of a job as it was before. Where only what is set has changed since, that plan's lines and cuts stay, and
-    /// no search is done again; the plan is the same.
+    /// As the other, by a plan of a job as it was before. Where only what no search hangs on has changed since, what is set or what is paid, that
+    /// plan's lines and cuts stay; the plan is the same.
     /// </summary>
     /// <param name="ready">The job, without a fault.</param>
     /// <param name="before">The plan before; null for none.</param>
@@ -51,7 +51,7 @@ public static class Planner
     public static IEnumerable<PlanStep> Steps(CheckedJob ready, Plan? before)
     {
         ArgumentNullException.ThrowIfNull(ready);
-        return before is not null && ready.Faults.Count == 0 && SetSteps.IsAllThatDiffers(ready.Job, before.Job) ? SetSteps.Of(ready.Job, before) : Steps(ready);
+        return before is not null && ready.Faults.Count == 0 && SetSteps.IsAllThatDiffers(ready.Job, before) ? SetSteps.Of(ready.Job, before) : Steps(ready);
     }
 
     private static IEnumerable<PlanStep> RunByRun(CheckedJob ready)
@@ -149,8 +149,9 @@ public static class Planner
         }
 
         var all = SetSteps.InOrder(job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Concat(set!.Findings));
-        yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all)
+        yield return new("done", JobPricing.Priced(new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all)
         {
+            Asked = asked,
             Boxes = boxes.ToSequence(),
             Trims = trims,
             Supplies = SettingSupplies.Of(job, runs),
@@ -160,7 +161,7 @@ public static class Planner
             Beds = ready.Bases.Beds,
             Flat = ready.Bases.Flat,
             ToBuild = Planning.ToBuild.All(asked, job).ToSequence(),
-        });
+        }));
     }
 
     private static IEnumerable<IEnumerable<Finding>> RuleByRule(Job job, RunPlan plan, bool hasUnderHalf)
