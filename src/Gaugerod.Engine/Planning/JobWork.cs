@@ -2,7 +2,6 @@ using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Prices;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Engine.Trims;
-using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Planning;
 

@@ -21,6 +21,13 @@ public sealed record Currency(string Code)
         return code.Length == 3 && code.All(char.IsAsciiLetterUpper);
     }
 
+    /// <summary>Whether a sign or a code beside an amount may stand for it; nothing may stand for any.</summary>
+    public bool Fits(string sign)
+    {
+        ArgumentNullException.ThrowIfNull(sign);
+        return CurrencySigns.Fits(sign, this);
+    }
+
     /// <summary>An amount as it is paid: half of the least is rounded away from nought, as a till does.</summary>
     public decimal Paid(decimal amount) => decimal.Round(amount, Places, MidpointRounding.AwayFromZero);
 }

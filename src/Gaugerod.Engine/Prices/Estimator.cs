@@ -33,6 +33,13 @@ internal static class Estimator
         var usual = bought.Ways[0];
         if (price is null) return new(CostGroup.Materials, bought.Item, Counted(bought.Packs, usual.InPack), usual.Word, null, bought.How) { Lacks = "no price" };
         if (price.Price is null) return new(CostGroup.Materials, bought.Item, Counted(bought.Packs, usual.InPack), usual.Word, null, bought.How) { IsByOthers = true, Note = price.Note, From = price.From };
+        if (price.Quantity is { } said)
+        {
+            var planned = $"{PriceText.Plain(Counted(bought.Packs, usual.InPack))} {usual.Word}";
+            var word = bought.Ways.Where(way => way.Unit == price.Unit).Select(way => way.Word).FirstOrDefault(PriceUnits.Word(price.Unit));
+            return new(CostGroup.Materials, bought.Item, said, word, price.Price, $"as you say; the plan has {planned}: {bought.How}") { Note = price.Note, From = price.From };
+        }
+
         if (bought.Ways.All(way => way.Unit != price.Unit))
         {
             return new(CostGroup.Materials, bought.Item, Counted(bought.Packs, usual.InPack), usual.Word, null, bought.How) { Lacks = Unfit(bought, price.Unit), Note = price.Note, From = price.From };
@@ -41,7 +48,6 @@ internal static class Estimator
         var way = bought.Ways.First(way => way.Unit == price.Unit);
         var (quantity, how) = (Counted(bought.Packs + price.More, way.InPack), bought.How);
         if (price.More != Spread.Zero) how += $"; {PriceText.Plain(price.More)} packs more as you say";
-        if (price.Quantity is { } said) (quantity, how) = (said, $"as you say, in place of {PriceText.Plain(quantity)}; {how}");
         return new(CostGroup.Materials, bought.Item, quantity, way.Word, price.Price, how) { Note = price.Note, From = price.From };
     }
 

@@ -12,7 +12,7 @@ internal static class ListMatching
     /// <param name="bought">What the plan buys.</param>
     public static (PriceRequest Request, Sequence<ListLine> List) Of(PriceRequest request, Sequence<ListLine> list, IReadOnlyList<Bought> bought)
     {
-        var lines = list.Select(line => line.Price is not null && !CurrencySigns.Fits(line.Currency, request.Currency)
+        var lines = list.Select(line => line.Price is not null && !request.Currency.Fits(line.Currency)
             ? line with { Fate = ListFate.Unread, Price = null, Said = $"found a price in {line.Currency}, expected {request.Currency.Code}" } : line).ToList();
         Doubles(lines);
         var used = new List<ItemPrice>();

@@ -83,6 +83,7 @@ public static class JobReader
         var runNames = new Uniques("the runs", parts: false);
         var runReader = new RunReader(values, new KnownNames(products.Count == 0 ? [null] : products.ConvertAll(p => p.Name), faces.Count == 0 ? [new(null, null)] : faces), supplies);
         var runs = fields.Items("runs", atLeast: 1).Select(n => runReader.Read(n, runNames)).ToList();
+        var prices = PricesReader.Read(fields["prices"], values, [.. fields.Items("runs").Select(RunName)]);
         if (values.Log.Any && Unit((Entry.Group)fields.Entry) is not null) Shapes(faces, new Tape(unit, mark), root, values.Log);
         if (name is null) return null;
         return new(
@@ -91,10 +92,13 @@ public static class JobReader
         {
             Trims = trims.Select(t => t.Trim).OfType<TrimProduct>().ToSequence(),
             Supplies = supplies.Select(s => s.Supply).OfType<Supply>().ToSequence(),
+            Prices = prices,
             Cutting = cutting,
             Errors = errors,
         };
     }
+
+    private static string? RunName(Entry run) => run is Entry.Group group && group.Members.TryGetValue("name", out var name) ? (name.Value as Entry.Text)?.Value : null;
 
     // The engine checks a job that could be read. Where another fault forbids that, the shapes are looked at all the same.
     private static void Shapes(List<FaceEntry> faces, Tape tape, Entry root, FaultLog log)
