@@ -13,10 +13,35 @@ public static class SupplyWords
     {
         ArgumentNullException.ThrowIfNull(line);
         ArgumentNullException.ThrowIfNull(tape);
-        var uses = string.Join("; ", line.Uses.Select(use => $"{use.Run}: {use.How}, {Amounts.Volume(use.Litres * 1e6, tape)}"));
+        var uses = string.Join("; ", line.Uses.Select(use => $"{use.Where}: {use.How}{Behind(use)}"));
         var loss = line.Supply.LossPercent == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $", with {line.Supply.LossPercent} % of loss");
-        return $"A {line.Supply.Pack} makes {Amounts.Volume(line.Supply.Makes * 1e6, tape)}. {uses}. In all {Amounts.Volume(line.Litres * 1e6, tape)}{loss}; {Amounts.Volume(line.Over * 1e6, tape)} left over.";
+        return $"A {line.Supply.Pack} {Does(line.Supply.Measure)} {Say(line.Supply.Makes)}. {uses}. In all {Say(line.Amount)}{loss}; {Say(line.Over)} left over.";
+
+        string Say(double amount) => Amount(amount, line.Supply.Measure, tape);
+
+        // What was measured is said already how much it is; only volumes come of a reckoning.
+        string Behind(SupplyUse use) => line.Supply.Measure == SupplyMeasure.Volume ? ", " + Say(use.Amount) : "";
     }
+
+    /// <summary>An amount in what it is measured in: <c>2.31 ft³</c>, <c>41 ft</c>, <c>64.0 ft²</c>, <c>120</c>.</summary>
+    public static string Amount(double amount, SupplyMeasure measure, Tape tape)
+    {
+        ArgumentNullException.ThrowIfNull(tape);
+        return measure switch
+        {
+            SupplyMeasure.Length => Amounts.Distance(amount * 1000, tape),
+            SupplyMeasure.Area => Amounts.Area(amount * 1e6, tape),
+            SupplyMeasure.Count => amount.ToString("0", CultureInfo.InvariantCulture),
+            _ => Amounts.Volume(amount * 1e6, tape),
+        };
+    }
+
+    private static string Does(SupplyMeasure measure) => measure switch
+    {
+        SupplyMeasure.Area => "covers",
+        SupplyMeasure.Length or SupplyMeasure.Count => "holds",
+        _ => "makes",
+    };
 
     /// <summary>How many packs, by what they are called: <c>2 × 50 lb bag</c>.</summary>
     public static string Packs(SupplyLine line)

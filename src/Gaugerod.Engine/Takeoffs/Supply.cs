@@ -8,39 +8,103 @@ public enum SupplyKind
 
     /// <summary>Fills the joints between tiles.</summary>
     Grout,
+
+    /// <summary>Fills the soft joints at edges and changes of plane.</summary>
+    Sealant,
+
+    /// <summary>A round cord pressed into a soft joint before the sealant.</summary>
+    Backer,
+
+    /// <summary>Rolled or brushed on, and watertight when it is dry.</summary>
+    Membrane,
+
+    /// <summary>Laid into the membrane along corners and seams.</summary>
+    Band,
+
+    /// <summary>Brushed or rolled on before what is to stick.</summary>
+    Primer,
+
+    /// <summary>Wiped on when the joints are dry.</summary>
+    Sealer,
+
+    /// <summary>Fills low places and levels.</summary>
+    Filler,
+
+    /// <summary>Keeps the joints open while the mortar is soft.</summary>
+    Spacers,
+
+    /// <summary>Holds two tiles flush at a joint, and is broken off.</summary>
+    Clips,
+
+    /// <summary>Pulls a clip tight, and is used again.</summary>
+    Wedges,
+
+    /// <summary>Holds boards.</summary>
+    Screws,
+
+    /// <summary>A mesh bedded over the seams of boards.</summary>
+    Tape,
 }
 
-/// <summary>Something bought by the pack that is mixed or pressed out: what it makes is known of a pack, not of a tile.</summary>
+/// <summary>What a supply is measured in.</summary>
+public enum SupplyMeasure
+{
+    /// <summary>Litres.</summary>
+    Volume,
+
+    /// <summary>Metres.</summary>
+    Length,
+
+    /// <summary>Square metres.</summary>
+    Area,
+
+    /// <summary>Pieces.</summary>
+    Count,
+}
+
+/// <summary>Something bought by the pack: what a pack makes is known of it, not of the tile.</summary>
 /// <param name="Name">Its name, unique in the job.</param>
 /// <param name="Kind">What it is for.</param>
 /// <param name="Pack">What a pack is called, such as <c>50 lb bag</c>.</param>
-/// <param name="Makes">What a pack makes, ready to use, in litres; more than zero.</param>
+/// <param name="Makes">What a pack makes, ready to use, in litres, metres, square metres or pieces, as its kind is measured; more than zero.</param>
 public sealed record Supply(string Name, SupplyKind Kind, string Pack, double Makes)
 {
     /// <summary>What stays in the bucket and on the trowel, in hundredths of what is used, 0 to 100. Default none: nobody's figure but the setter's own is worth much.</summary>
     public int LossPercent { get; init; }
+
+    /// <summary>What it is measured in.</summary>
+    public SupplyMeasure Measure => MeasureOf(Kind);
+
+    /// <summary>What a kind is measured in.</summary>
+    public static SupplyMeasure MeasureOf(SupplyKind kind) => kind switch
+    {
+        SupplyKind.Backer or SupplyKind.Band or SupplyKind.Tape => SupplyMeasure.Length,
+        SupplyKind.Primer or SupplyKind.Sealer => SupplyMeasure.Area,
+        SupplyKind.Spacers or SupplyKind.Clips or SupplyKind.Wedges or SupplyKind.Screws => SupplyMeasure.Count,
+        _ => SupplyMeasure.Volume,
+    };
 }
 
-/// <summary>What one run takes of a supply.</summary>
-/// <param name="Run">The run.</param>
-/// <param name="Litres">How much, without loss.</param>
+/// <summary>What one run or face takes of a supply.</summary>
+/// <param name="Where">The run, or the face.</param>
+/// <param name="Amount">How much, without loss, in what the supply is measured in.</param>
 /// <param name="How">How it was reckoned, in words.</param>
-public sealed record SupplyUse(string Run, double Litres, string How);
+public sealed record SupplyUse(string Where, double Amount, string How);
 
 /// <summary>A supply to buy.</summary>
 /// <param name="Supply">What.</param>
-/// <param name="Uses">What each run takes; one or more.</param>
+/// <param name="Uses">What is taken where; one or more.</param>
 public sealed record SupplyLine(Supply Supply, Plane.Sequence<SupplyUse> Uses)
 {
     // A pack that is filled to the last drop is not followed by one for a rounding error.
     private const double Nothing = 1e-9;
 
-    /// <summary>All that is used, loss among it, in litres.</summary>
-    public double Litres => Uses.Sum(use => use.Litres) * (100 + Supply.LossPercent) / 100;
+    /// <summary>All that is used, loss among it, in what the supply is measured in.</summary>
+    public double Amount => Uses.Sum(use => use.Amount) * (100 + Supply.LossPercent) / 100;
 
     /// <summary>Whole packs.</summary>
-    public int Packs => (int)Math.Ceiling((Litres / Supply.Makes) - Nothing);
+    public int Packs => (int)Math.Ceiling((Amount / Supply.Makes) - Nothing);
 
-    /// <summary>What is left of them, in litres.</summary>
-    public double Over => Math.Max(0, (Packs * Supply.Makes) - Litres);
+    /// <summary>What is left of them.</summary>
+    public double Over => Math.Max(0, (Packs * Supply.Makes) - Amount);
 }

@@ -11,9 +11,10 @@ internal static class SupplyReader
     {
         if (Fields.Open(entry, Forms.Supply, values) is not { } fields) return (null, null);
         var name = names.Take(fields["name"], values);
-        var (kind, pack, makes) = (values.Word(fields["kind"], Words.SupplyKinds), values.Name(fields["pack"]), AmountText.Makes(fields["yield"], values));
+        var (kind, pack) = (values.Word(fields["kind"], Words.SupplyKinds), values.Name(fields["pack"]));
+        var makes = kind is { } made ? AmountText.Makes(fields["yield"], values, Supply.MeasureOf(made)) : null;
         var loss = values.Whole(fields["loss"], 0, 100) ?? 0;
-        return (name, name is null || kind is not { } of || makes is not { } litres || (fields["pack"] is not null && pack is null) ? null : new(name, of, pack ?? "pack", litres) { LossPercent = loss });
+        return (name, name is null || kind is not { } of || makes is not { } amount || (fields["pack"] is not null && pack is null) ? null : new(name, of, pack ?? "pack", amount) { LossPercent = loss });
     }
 
     /// <summary>What a run is set and grouted with; null for none, and whether what stands there could be read.</summary>

@@ -63,7 +63,10 @@ internal static class Words
         ("bullnose", TrimKind.Bullnose), ("quarter round", TrimKind.QuarterRound), ("cove", TrimKind.Cove), ("profile", TrimKind.Profile), ("liner", TrimKind.Liner),
         ("mitred edge", TrimKind.MitredEdge), ("eased edge", TrimKind.EasedEdge));
 
-    public static readonly Words<SupplyKind> SupplyKinds = new(("mortar", SupplyKind.Mortar), ("grout", SupplyKind.Grout));
+    public static readonly Words<SupplyKind> SupplyKinds = new(
+        ("mortar", SupplyKind.Mortar), ("grout", SupplyKind.Grout), ("sealant", SupplyKind.Sealant), ("backer", SupplyKind.Backer), ("membrane", SupplyKind.Membrane), ("band", SupplyKind.Band),
+        ("primer", SupplyKind.Primer), ("sealer", SupplyKind.Sealer), ("filler", SupplyKind.Filler), ("spacers", SupplyKind.Spacers), ("clips", SupplyKind.Clips), ("wedges", SupplyKind.Wedges),
+        ("screws", SupplyKind.Screws), ("tape", SupplyKind.Tape));
 
     public static readonly Words<NotchShape> NotchShapes = new(("square", NotchShape.Square), ("round", NotchShape.Round), ("pointed", NotchShape.Vee));
 

@@ -12,12 +12,12 @@ internal static class SupplyWriter
         json.WriteStartObject();
         json.WriteString("item", line.Supply.Name);
         json.WriteString("kind", Words.SupplyKinds.Say(line.Supply.Kind));
-        json.WriteNumber("need", Litres(line.Litres));
-        json.WriteString("unit", "l");
-        json.WriteNumber("pack", Litres(line.Supply.Makes));
+        json.WriteNumber("need", Round(line.Amount));
+        json.WriteString("unit", Unit(line.Supply.Measure));
+        json.WriteNumber("pack", Round(line.Supply.Makes));
         json.WriteString("called", line.Supply.Pack);
         json.WriteNumber("packs", line.Packs);
-        json.WriteNumber("over", Litres(line.Over));
+        json.WriteNumber("over", Round(line.Over));
         json.WriteNumber("loss", line.Supply.LossPercent);
         json.WriteList("uses", line.Uses, use => Write(json, use));
         json.WriteEndObject();
@@ -26,12 +26,20 @@ internal static class SupplyWriter
     private static void Write(Utf8JsonWriter json, SupplyUse use)
     {
         json.WriteStartObject();
-        json.WriteString("run", use.Run);
-        json.WriteNumber("need", Litres(use.Litres));
+        json.WriteString("where", use.Where);
+        json.WriteNumber("need", Round(use.Amount));
         json.WriteString("basis", use.How);
         json.WriteEndObject();
     }
 
+    private static string Unit(SupplyMeasure measure) => measure switch
+    {
+        SupplyMeasure.Length => "m",
+        SupplyMeasure.Area => "m2",
+        SupplyMeasure.Count => "pieces",
+        _ => "l",
+    };
+
     // To a millilitre: what any machine reckons alike.
-    private static double Litres(double litres) => Math.Round(litres, 3);
+    private static double Round(double amount) => Math.Round(amount, 3);
 }

@@ -29,14 +29,14 @@ public sealed class SupplyJobTests
         // By hand: 2994 by 2394 mm of field; 8 x 8 / 16 = 4 mm by sin 60; a millimetre on the backs; a tenth on top.
         var field = 2.994 * 2.394;
         var pieces = plan.Runs[0].Faces[0].Pieces.Sum(piece => (double)piece.Outline.DoubledArea) / 2 / (3200.0 * 3200.0) / 1e6;
-        Assert.Equal(1.1 * ((field * 4 * Math.Sqrt(0.75)) + pieces), mortar.Litres, 1e-9);
-        Assert.Equal((int)Math.Ceiling(mortar.Litres / 14), mortar.Packs);
-        Assert.Equal((mortar.Packs * 14) - mortar.Litres, mortar.Over, 1e-9);
+        Assert.Equal(1.1 * ((field * 4 * Math.Sqrt(0.75)) + pieces), mortar.Amount, 1e-9);
+        Assert.Equal((int)Math.Ceiling(mortar.Amount / 14), mortar.Packs);
+        Assert.Equal((mortar.Packs * 14) - mortar.Amount, mortar.Over, 1e-9);
 
         // By hand: ten columns and eight courses of joints, nine and seven of them, crossings once; 8 mm deep.
         var (columns, courses) = (plan.Runs[0].Faces[0].Pieces.Max(piece => piece.Column), plan.Runs[0].Faces[0].Pieces.Max(piece => piece.Course));
         var joints = ((columns - 1) * 0.003 * 2.394) + ((courses - 1) * 0.003 * 2.994) - ((columns - 1) * (courses - 1) * 0.003 * 0.003);
-        Assert.Equal(joints * 8, grout.Litres, 1e-9);
+        Assert.Equal(joints * 8, grout.Amount, 1e-9);
         Assert.Equal("pack", grout.Supply.Pack);
 
         var json = Encoding.UTF8.GetString(PlanWriter.Write(plan));
@@ -48,7 +48,7 @@ public sealed class SupplyJobTests
     [Fact]
     public void A_pack_filled_to_the_last_drop_is_followed_by_none()
     {
-        var exact = Planner.Plan(Job(Wall)).Supplies[1].Litres;
+        var exact = Planner.Plan(Job(Wall)).Supplies[1].Amount;
         var job = Job(Wall);
         var supplies = job.Supplies.Select(supply => supply.Name == "grey" ? supply with { Makes = exact / 3 } : supply);
         Assert.Equal(3, Planner.Plan(job with { Supplies = [.. supplies] }).Supplies[1].Packs);
