@@ -47,7 +47,21 @@ internal static class JobBuying
     private static Bought Packed(Job job, SupplyLine line)
     {
         var least = (line with { Supply = line.Supply with { LossPercent = 0 } }).Packs;
-        return new(line.Supply.Name, new(least, line.Packs, line.Packs), [new(PriceUnit.Pack, 1, line.Supply.Pack), new(PriceUnit.Each, 1, line.Supply.Pack)], SupplyWords.Basis(line, job.Tape).TrimEnd('.'));
+        return new(line.Supply.Name, new(least, line.Packs, line.Packs), [.. Ways(line.Supply)], SupplyWords.Basis(line, job.Tape).TrimEnd('.'));
+    }
+
+    // What is counted is priced by the piece, what is measured by its measure too; a bag has no other price than a bag's.
+    private static IEnumerable<BuyingWay> Ways(Supply supply)
+    {
+        yield return new(PriceUnit.Pack, 1, supply.Pack);
+        PriceUnit[] units = supply.Measure switch
+        {
+            SupplyMeasure.Length => [PriceUnit.Metre, PriceUnit.Foot],
+            SupplyMeasure.Area => [PriceUnit.SquareMetre, PriceUnit.SquareFoot],
+            _ => [PriceUnit.Each],
+        };
+        var makes = supply.Measure == SupplyMeasure.Volume ? 1 : (decimal)supply.Makes;
+        foreach (var unit in units) yield return new(unit, PriceUnits.In(unit, makes), unit == PriceUnit.Each && supply.Measure == SupplyMeasure.Volume ? supply.Pack : PriceUnits.Word(unit));
     }
 
     // The mix of beds is bought in bags, too; beds of one mix together.

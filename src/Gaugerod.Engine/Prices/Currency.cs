@@ -28,6 +28,9 @@ public sealed record Currency(string Code)
         return CurrencySigns.Fits(sign, this);
     }
 
+    /// <summary>An amount with as many places as are paid, a point before them.</summary>
+    public string Write(decimal amount) => amount.ToString(Places switch { 0 => "0", 3 => "0.000", _ => "0.00" }, System.Globalization.CultureInfo.InvariantCulture);
+
     /// <summary>An amount as it is paid: half of the least is rounded away from nought, as a till does.</summary>
     public decimal Paid(decimal amount) => decimal.Round(amount, Places, MidpointRounding.AwayFromZero);
 }

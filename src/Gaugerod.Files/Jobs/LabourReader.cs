@@ -59,7 +59,7 @@ internal static class LabourReader
                 log.AddSaid(pace, "a \"pace\" beside a rate that is not by the hour", "a rate by the hour, or none");
                 return false;
             case { } unit when kind is { } measured && !WorkAmount.IsIn(measured, unit):
-                log.AddSaid(fields["per"]!, $"\"{PriceUnits.Word(unit)}\" for {WorkWords.Of(measured)}", Values.OneOf(PriceUnits.All.Where(word => WorkAmount.IsIn(measured, PriceUnits.Read(word)!.Value)).Append("hour")));
+                log.AddSaid(fields["per"]!, $"\"{PriceUnits.Word(unit)}\" for {PriceWords.Of(measured)}", Values.OneOf(PriceUnits.All.Where(word => WorkAmount.IsIn(measured, PriceUnits.Read(word)!.Value)).Append("hour")));
                 return false;
             case not null when fields["of"] is null && fields["quantity"] is null:
                 fields.Missing("of", "what of the plan, such as \"tiled area\", or a \"quantity\"");

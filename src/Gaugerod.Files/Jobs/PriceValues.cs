@@ -48,7 +48,7 @@ internal sealed class PriceValues(Values values, Currency? currency)
         var unit = at < 0 || at >= text.Length ? PriceUnit.Each : PriceUnits.Read(text[at..]);
         var number = at < 0 ? text : text[..at];
         if (unit is { } read && WorkAmount.IsIn(kind, read) && PriceText.Read(number, DecimalMark.Point) is PriceReading.Understood({ Low: > 0 } amount, "") && !number.Contains(',', StringComparison.Ordinal)) return new(amount, read);
-        values.Log.Add(entry, $"how much {WorkWords.Of(kind)} in an hour, such as {example}");
+        values.Log.Add(entry, $"how much {PriceWords.Of(kind)} in an hour, such as {example}");
         return null;
     }
 

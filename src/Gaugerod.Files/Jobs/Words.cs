@@ -71,8 +71,8 @@ internal static class Words
     public static readonly Words<NotchShape> NotchShapes = new(("square", NotchShape.Square), ("round", NotchShape.Round), ("pointed", NotchShape.Vee));
 
     public static readonly Words<PriceUnit> PriceUnits = new([.. Engine.Prices.PriceUnits.All.Select(word => (word, Engine.Prices.PriceUnits.Read(word)!.Value))]);
-    public static readonly Words<WorkKind> WorkKinds = new([.. WorkWords.All.Select(one => (one.Word, one.Kind))]);
-    public static readonly Words<CostGroup> CostGroups = new([.. Enum.GetValues<CostGroup>().Select(group => (WorkWords.Of(group), group))]);
+    public static readonly Words<WorkKind> WorkKinds = new([.. PriceWords.All.Select(one => (one.Word, one.Kind))]);
+    public static readonly Words<CostGroup> CostGroups = new([.. Enum.GetValues<CostGroup>().Select(group => (PriceWords.Of(group), group))]);
     public static readonly Words<bool> MarginShown = new(("shown", true), ("hidden", false));
     public static readonly Words<bool> AmountsShown = new(("lines", true), ("groups", false));
     public static readonly Words<bool> TotalShown = new(("range", true), ("likely", false));

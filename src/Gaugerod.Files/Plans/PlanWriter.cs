@@ -46,8 +46,8 @@ public static class PlanWriter
             json.WriteList("againTiles", plan.AgainOrders, order => AgainWriter.Write(json, order));
         }
 
-        // Sections that other programs may count on finding; the engine has nothing to say there yet.
-        json.WriteEmptyGroup("price");
+        PriceWriter.Write(json, plan.Price);
+        // A section that other programs may count on finding; the engine has nothing to say there yet.
         json.WriteEmptyList("sequence");
         json.WriteList("findings", plan.Findings, finding => FindingWriter.Write(json, finding));
         json.WriteEndObject();

@@ -1,7 +1,7 @@
 namespace Gaugerod.Engine.Prices;
 
-/// <summary>The words for what work is done to, in job files and on sheets.</summary>
-public static class WorkWords
+/// <summary>The words of prices, in files and on sheets.</summary>
+public static class PriceWords
 {
     private static readonly (WorkKind Kind, string Word)[] s_words =
     [
@@ -23,5 +23,15 @@ public static class WorkWords
         CostGroup.Labour => "labour",
         CostGroup.Travel => "travel",
         _ => "waste",
+    };
+
+    /// <summary>What became of a line of a price list, in a word or two.</summary>
+    public static string Of(ListFate fate) => fate switch
+    {
+        ListFate.Used => "used",
+        ListFate.NotUsed => "not used",
+        ListFate.NoPrice => "no price",
+        ListFate.Doubled => "doubled",
+        _ => "not read",
     };
 }
