@@ -16,18 +16,22 @@ internal static class ListRows
     {
         var rows = new List<ListRow>();
         string[]? lines = null;
+        var first = 1;
         using var reader = Reader(separator, quotes: true).FromText(text);
         foreach (var row in reader)
         {
-            var (first, last) = (row.LineNumberFrom, row.LineNumberToExcl - 1);
+            var last = first + Breaks(row.Span);
             if (IsQuotedWell(row.Span, separator))
             {
-                rows.Add(new(first, Math.Max(first, last), Cells(row, unquote: true)));
-                continue;
+                rows.Add(new(first, last, Cells(row, unquote: true)));
+            }
+            else
+            {
+                lines ??= Lines(text);
+                for (var line = first; line <= Math.Min(last, lines.Length); line++) rows.Add(Alone(lines[line - 1], line, separator));
             }
 
-            lines ??= Lines(text);
-            for (var line = first; line <= Math.Min(Math.Max(first, last), lines.Length); line++) rows.Add(Alone(lines[line - 1], line, separator));
+            first = last + 1;
         }
 
         return rows;
@@ -38,6 +42,18 @@ internal static class ListRows
 
     /// <summary>The lines of a text, however they end.</summary>
     public static string[] Lines(string text) => text.Replace("\r\n", "\n", StringComparison.Ordinal).Replace('\r', '\n').Split('\n');
+
+    /// <summary>How many lines end inside a row.</summary>
+    private static int Breaks(ReadOnlySpan<char> row)
+    {
+        var breaks = 0;
+        for (var i = 0; i < row.Length; i++)
+        {
+            if (row[i] == '\n' || (row[i] == '\r' && (i + 1 == row.Length || row[i + 1] != '\n'))) breaks++;
+        }
+
+        return breaks;
+    }
 
     private static ListRow Alone(string line, int number, char separator)
     {

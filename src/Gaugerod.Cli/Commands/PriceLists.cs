@@ -23,7 +23,7 @@ internal static class PriceLists
             return null;
         }
 
-        switch (PriceListReader.Read(input.Bytes, input.Name))
+        switch (PriceListReader.Read(input.Bytes, Path.GetFileName(path)))
         {
             case PriceListReading.Understood read:
                 return read;

@@ -46,7 +46,8 @@ internal static class Estimator
         }
 
         var way = bought.Ways.First(way => way.Unit == price.Unit);
-        var (quantity, how) = (Counted(bought.Packs + price.More, way.InPack), bought.How);
+        // Half a pack is not sold.
+        var (quantity, how) = (Counted((bought.Packs + price.More).Each(decimal.Ceiling), way.InPack), bought.How);
         if (price.More != Spread.Zero) how += $"; {PriceText.Plain(price.More)} packs more as you say";
         return new(CostGroup.Materials, bought.Item, quantity, way.Word, price.Price, how) { Note = price.Note, From = price.From };
     }

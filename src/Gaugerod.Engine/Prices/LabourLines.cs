@@ -15,13 +15,13 @@ internal static class LabourLines
         var metric = work.Where(one => one.Kind == kind && (task.Run is null || string.Equals(one.Run, task.Run, StringComparison.Ordinal))).Sum(one => one.Amount);
         var unit = task.Pace?.Unit ?? task.Per;
         var amount = Estimator.Hundredths(PriceUnits.In(unit, metric));
-        var how = $"{PriceWords.Of(kind)}{(task.Run is null ? "" : " of " + task.Run)}: {PriceText.Plain(amount)}{(unit == PriceUnit.Each ? "" : " " + PriceUnits.Word(unit))}";
+        var how = $"{PriceWords.Of(kind)}{(task.Run is null ? "" : " of " + task.Run)}: {PriceUnits.Say(PriceText.Plain(amount), PriceUnits.Word(unit))}";
         if (task.Factor != 1) how += $", {PriceText.Plain(task.Factor)} times the work";
         var done = amount * task.Factor;
         if (task.Pace is not { Amount: var pace }) return Line(task, Spread.Of(Estimator.Hundredths(done)), how);
 
         // Whoever is quick takes few hours: the low comes from the high of the pace.
-        how += $", {PriceText.Plain(pace)} {(unit == PriceUnit.Each ? "" : PriceUnits.Word(unit) + " ")}an hour";
+        how += $", {PriceUnits.Say(PriceText.Plain(pace), PriceUnits.Word(unit))} an hour";
         return Line(task, new(Estimator.Hundredths(done / pace.High), Estimator.Hundredths(done / pace.Likely), Estimator.Hundredths(done / pace.Low)), how);
     }
 

@@ -20,6 +20,20 @@ public static class PriceUnits
     /// <summary>The word for one.</summary>
     public static string Word(PriceUnit unit) => s_words.First(one => one.Unit == unit).Word;
 
+    /// <summary>A quantity with its unit, for people: <c>3.2 m²</c>, <c>8.5 h</c>, <c>9 × box of 10</c>, <c>114</c>; nothing for all of it.</summary>
+    /// <param name="number">The quantity, in words.</param>
+    /// <param name="unit">The unit's word, or what one is called.</param>
+    public static string Say(string number, string unit) => unit switch
+    {
+        "m2" => number + " m²",
+        "ft2" => number + " ft²",
+        "m" or "ft" => $"{number} {unit}",
+        "hour" => number + " h",
+        "each" => number,
+        "lump" when string.Equals(number, "1", StringComparison.Ordinal) => "",
+        _ => $"{number} × {unit}",
+    };
+
     /// <summary>What a word says, the usual other words for it among them, in small letters or capitals; null for none.</summary>
     public static PriceUnit? Read(string word)
     {

@@ -20,6 +20,6 @@ internal static class Money
 
     /// <summary>A total as it is given to a client: the likely one, or where asked from which to which.</summary>
     public static string Total(Estimate estimate, bool range) => range && estimate.IsRange
-        ? $"{Of(estimate.Low.Total, estimate.Request.Currency)} to {Of(estimate.High.Total, estimate.Request.Currency)}"
+        ? $"{Of(estimate.Low.Total, estimate.Request.Currency)} to {Of(estimate.High.Total, estimate.Request.Currency)}, likely {Of(estimate.Likely.Total, estimate.Request.Currency)}"
         : Of(estimate.Likely.Total, estimate.Request.Currency);
 }

@@ -1,3 +1,6 @@
+using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Planning;
+using Gaugerod.Plane;
 using Gaugerod.Sheets.Drawings;
 
 namespace Gaugerod.Sheets.Sheets;
@@ -55,12 +58,15 @@ internal static class QuotePictures
             {
                 var box = wall.Bounds;
                 var map = new FaceMap(scale, new(x - FaceMap.OnPaper(box.Left, scale), y + high - High(wall, scale) + FaceMap.OnPaper(box.Top, scale)));
-                FacePicture.DrawTogether([.. wall.Parts.Select(part => new FacePicture(part.Face, map, pen))], [], new TrimPicture(map, pen, wall.Trims));
+                FacePicture.DrawTogether([.. wall.Parts.Select(part => new FacePicture(Plain(part.Face), map, pen))], [], new TrimPicture(map, pen, wall.Trims));
                 pen.Text(x, y + high + 3.6, Shortened(wall.Name, Wide(wall, scale) + Between - 2), 8, ink: Ink.Quiet);
                 x += Wide(wall, scale) + Between;
             }
         });
     }
+
+    // Which tiles are cut, and how, is the setter's business.
+    private static FacePlan Plain(FacePlan face) => face with { Pieces = face.Pieces.Select(piece => piece with { Kind = PieceKind.Full }).ToSequence() };
 
     private static string Shortened(string name, double width)
     {

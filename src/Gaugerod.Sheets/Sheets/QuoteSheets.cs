@@ -51,8 +51,9 @@ public static class QuoteSheets
         var asked = !request.Quote.ShowsMargin;
         foreach (var group in price.Groups)
         {
-            rows.Add([Capital(PriceWords.Of(group)), "", request.Quote.ShowsLines ? "" : Money.Of(price.Of(group, asked).Likely, request.Currency)]);
-            foreach (var line in price.Lines.Where(line => line.Group == group)) rows.Add(["    " + line.What, $"{PriceText.Plain(line.Quantity.Likely)} {line.Unit}", Amount(line, request, asked)]);
+            foreach (var line in price.Lines.Where(line => line.Group == group)) rows.Add([line.What, PriceUnits.Say(PriceText.Plain(line.Quantity.Likely), line.Unit), Amount(line, request, asked)]);
+            if (!request.Quote.ShowsLines) rows.Add(["", "", Money.Of(price.Of(group, asked).Likely, request.Currency)]);
+            Rows(Capital(PriceWords.Of(group)));
         }
 
         var sums = price.Likely;
@@ -64,14 +65,21 @@ public static class QuoteSheets
         }
 
         if (sums.Rounding != 0) rows.Add(["Rounding", "", Money.Of(sums.Rounding, request.Currency)]);
-        var (head, body) = Table.Of([new("What", 104), new("How much", 46), new(request.Currency.Code, 36, Right: true)], rows, flow.Width, 9);
-        flow.Add(head, body, head);
-        flow.Add(Block.Gap(1));
+        if (rows.Count > 0) Rows("Sum");
+        flow.Add(Block.Gap(2.5));
         flow.Add(Block.Together(Block.Words($"Total {Money.Total(price, request.Quote.ShowsRange)} {request.Currency.Code}", flow.Width, 13, bold: true, after: 1), Block.Words(Kind(price), flow.Width, 8.5, ink: Ink.Quiet, after: 3)));
+
+        void Rows(string heading)
+        {
+            var (head, body) = Table.Of([new(heading, 104), new("", 46), new(request.Currency.Code, 36, Right: true)], rows, flow.Width, 9);
+            flow.Add(head, body, head);
+            flow.Add(Block.Gap(1.2));
+            rows.Clear();
+        }
     }
 
     private static string Kind(Estimate price) => price.Request.Quote.ShowsRange && price.IsRange
-        ? "From which to which: with all quantities and prices at their lowest, and with all at their highest. The amounts above are the likely ones; nothing is said of how probable they are."
+        ? "From which to which: with all quantities and prices at their lowest, and with all at their highest. The amounts above are the likely ones. Nothing is said of how probable they are."
         : $"Amounts are rounded line by line, half of the least coin away from nought. {OwnPrices}";
 
     private static string Amount(EstimateLine line, PriceRequest request, bool asked)
