@@ -33,6 +33,13 @@ public static class JobPricing
         return priced with { Price = priced.Price! with { List = lines } };
     }
 
+    /// <summary>What the plan buys, and the words of the units that each may be priced by, the usual first.</summary>
+    public static IEnumerable<(string Item, IReadOnlyList<string> Ways)> Ways(Plan plan)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        return JobBuying.Of(plan).Select(one => (one.Item, (IReadOnlyList<string>)[.. one.Ways.Select(way => PriceUnits.Word(way.Unit)).Distinct(StringComparer.Ordinal)]));
+    }
+
     private static IEnumerable<Finding> Findings(Estimate estimate)
     {
         var lacking = estimate.Lacking.ToList();

@@ -47,7 +47,7 @@ public sealed class PricesJobTests
     }
 
     [Fact]
-    public void A_job_without_prices_has_none() => Assert.Null(Planner.Plan(Job(Wall.Replace("\"prices\"", "\"my prices\"", StringComparison.Ordinal))).Price);
+    public void A_job_without_prices_has_none() => Assert.Null(Planner.Plan(Samples.Job("plain-wall")).Price);
 
     [Theory]
     [InlineData("\"EUR\"", "\"eur\"", "job.json:3: prices.currency: found \"eur\", expected the three capital letters of a currency (ISO 4217), such as \"EUR\". Nearest: \"EUR\".")]
