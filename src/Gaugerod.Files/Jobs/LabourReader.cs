@@ -23,7 +23,7 @@ internal static class LabourReader
             return null;
         }
 
-        var whole = Amounts(fields, per, kind);
+        var whole = Amounts(fields, per, kind) && (pace is null) == (fields["pace"] is null) && (kind is null) == (fields["of"] is null);
         return name is null || per is null || rate is null || !whole ? null : new(name, per.Value, rate.Value) { Quantity = quantity, Of = kind, Run = run, Pace = pace, Factor = factor, Note = note };
     }
 
@@ -44,28 +44,35 @@ internal static class LabourReader
             return false;
         }
 
-        switch (per)
+        if (fields["of"] is not { } measured)
         {
-            case PriceUnit.Lump when fields["of"] is { } whole:
-                log.AddSaid(whole, "an \"of\" beside a lump", "a lump for all of it, or a rate by the unit");
-                return false;
-            case PriceUnit.Hour when fields["of"] is not null && fields["pace"] is null:
-                fields.Missing("pace", "how much is done in an hour, such as \"1 m2\"");
-                return false;
-            case PriceUnit.Hour or PriceUnit.Lump or null when fields["of"] is not null || fields["quantity"] is not null || per != PriceUnit.Hour:
-                return true;
-            case { } unit when kind is { } measured && fields["pace"] is { } pace:
-                if (unit == PriceUnit.Hour) return true;
-                log.AddSaid(pace, "a \"pace\" beside a rate that is not by the hour", "a rate by the hour, or none");
-                return false;
-            case { } unit when kind is { } measured && !WorkAmount.IsIn(measured, unit):
-                log.AddSaid(fields["per"]!, $"\"{PriceUnits.Word(unit)}\" for {PriceWords.Of(measured)}", Values.OneOf(PriceUnits.All.Where(word => WorkAmount.IsIn(measured, PriceUnits.Read(word)!.Value)).Append("hour")));
-                return false;
-            case not null when fields["of"] is null && fields["quantity"] is null:
-                fields.Missing("of", "what of the plan, such as \"tiled area\", or a \"quantity\"");
-                return false;
-            default:
-                return true;
+            if (fields["quantity"] is not null || per is PriceUnit.Lump or null) return true;
+            fields.Missing("of", "what of the plan, such as \"tiled area\", or a \"quantity\"");
+            return false;
         }
+
+        if (per is not { } unit || kind is not { } known) return true;
+        if (unit == PriceUnit.Lump)
+        {
+            log.AddSaid(measured, "an \"of\" beside a lump", "a lump for all of it, or a rate by the unit");
+            return false;
+        }
+
+        if (unit == PriceUnit.Hour)
+        {
+            if (fields["pace"] is not null) return true;
+            fields.Missing("pace", "how much is done in an hour, such as \"1 m2\"");
+            return false;
+        }
+
+        if (fields["pace"] is { } pace)
+        {
+            log.AddSaid(pace, "a \"pace\" beside a rate that is not by the hour", "a rate by the hour, or none");
+            return false;
+        }
+
+        if (WorkAmount.IsIn(known, unit)) return true;
+        log.AddSaid(fields["per"]!, $"\"{PriceUnits.Word(unit)}\" for {PriceWords.Of(known)}", Values.OneOf(PriceUnits.All.Where(word => WorkAmount.IsIn(known, PriceUnits.Read(word)!.Value)).Append("hour")));
+        return false;
     }
 }
