@@ -51,6 +51,9 @@ public sealed record RunRequest(
     /// <summary>What it is set and grouted with; null, the default, where that is not reckoned.</summary>
     public SettingRequest? Setting { get; init; }
 
+    /// <summary>How far soft joints across its fields may stand apart; null, the default, for what is published for a shaded room.</summary>
+    public MovementRequest? Movement { get; init; }
+
     /// <summary>What is set already, face by face, and where it came to stand. Default nothing.</summary>
     public Sequence<SetSoFar> Set { get; init; } = [];
 }
@@ -70,6 +73,9 @@ public sealed record Job(
 {
     /// <summary>The trims that edges and bands may name. Default none.</summary>
     public Sequence<TrimProduct> Trims { get; init; } = [];
+
+    /// <summary>The boards that faces may name. Default none.</summary>
+    public Sequence<BoardProduct> Boards { get; init; } = [];
 
     /// <summary>What is bought by the pack and that runs may name. Default none.</summary>
     public Sequence<Supply> Supplies { get; init; } = [];

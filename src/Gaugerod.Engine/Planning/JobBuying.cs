@@ -36,9 +36,10 @@ internal static class JobBuying
         }
     }
 
-    /// <summary>What a bare tile covers, without joints; null where nothing of it is laid.</summary>
+    /// <summary>What a bare tile covers, without joints, or a sheet of board; null where nothing of it is laid.</summary>
     private static decimal? SquareMetres(Plan plan, string product)
     {
+        if (plan.Job.Boards.FirstOrDefault(board => string.Equals(board.Name, product, StringComparison.Ordinal)) is { } board) return board.Width.Millimetres * board.Length.Millimetres / 1_000_000;
         var piece = plan.Runs.SelectMany(run => run.Faces).SelectMany(face => face.Pieces).FirstOrDefault(piece => string.Equals(piece.Product, product, StringComparison.Ordinal));
         return piece is null ? null : (decimal)piece.Tile.DoubledArea / 2 / (Step * Step) / 1_000_000;
     }

@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Bases;
+using Gaugerod.Engine.Boards;
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Layouts;
 using Gaugerod.Engine.Lines;
@@ -84,7 +85,10 @@ public sealed record Plan(
     /// <summary>The lines of trim beside the fields; default none.</summary>
     public TrimPlan Trims { get; init; } = new([], [], []);
 
-    /// <summary>What to buy by the pack: mortar, grout. Default none.</summary>
+    /// <summary>The soft joints across fields that are too large to go without. Default none.</summary>
+    public Sequence<MovementJoint> Movement { get; init; } = [];
+
+    /// <summary>What to buy by the pack. Default none.</summary>
     public Sequence<SupplyLine> Supplies { get; init; } = [];
 
     /// <summary>What it costs; null, the default, where the job states no prices.</summary>
@@ -107,6 +111,9 @@ public sealed record Plan(
 
     /// <summary>How flat those faces are that were read. Default none.</summary>
     public Sequence<FlatFace> Flat { get; init; } = [];
+
+    /// <summary>The boards under the tile; default none.</summary>
+    public BoardPlan Boards { get; init; } = BoardPlan.None;
 
     /// <summary>What the job left open by a range, and where each is to be built. Default none.</summary>
     public Sequence<ToBuild> ToBuild { get; init; } = [];

@@ -4,30 +4,43 @@ using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Rules;
 using Gaugerod.Engine.Takeoffs;
-using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Planning;
 
-/// <summary>What a job's runs take of mortar and grout, by the pieces and the joints of the plan.</summary>
+/// <summary>What a run takes of mortar, of grout and of what stands in its joints meanwhile, by the pieces of the plan.</summary>
 internal static class SettingSupplies
 {
     private const double Step = 3200;
 
-    /// <summary>A line for every supply that a run names, in the job's order.</summary>
-    public static Sequence<SupplyLine> Of(Job job, IReadOnlyList<RunPlan> runs)
+    /// <summary>What one run takes: each supply's name with its use.</summary>
+    public static IEnumerable<(string Of, SupplyUse Use)> Of(Job job, RunPlan run)
     {
-        var uses = job.Supplies.ToDictionary(supply => supply.Name, _ => new List<SupplyUse>(), StringComparer.Ordinal);
-        foreach (var run in runs)
+        if (run.Request.Setting is not { } setting) yield break;
+        var product = JobRuns.ProductOf(job, run.Request);
+        var fields = Fields(run);
+        if (setting.Mortar is { } mortar && Mortar(job.Tape, run, fields, product, setting) is { } bed) yield return (mortar, bed);
+        if (setting.Grout is { } grout && Grout(job.Tape, run, fields, product, setting) is { } joints) yield return (grout, joints);
+        if (setting.Spacers is { } spacers) yield return (spacers.Of, new(run.Request.Name, fields.Sum(field => InJoints(field, spacers, run)), Said(spacers, job.Tape)));
+        if (setting.Clips is { } clips) yield return (clips.Of, new(run.Request.Name, fields.Sum(field => InJoints(field, clips, run)), Said(clips, job.Tape)));
+        if (setting is { Wedges: { } wedges, Clips: { } between }) yield return (wedges, new(run.Request.Name, fields.Max(field => InJoints(field, between, run)), "one for each clip of the face with the most of them; they are used again"));
+        if (setting.Sealer is { } sealer)
         {
-            if (run.Request.Setting is not { } setting) continue;
-            var product = JobRuns.ProductOf(job, run.Request);
-            if (setting.Mortar is { } mortar && Mortar(job.Tape, run, product, setting) is { } bed) uses[mortar].Add(bed);
-            if (setting.Grout is { } grout && Grout(job.Tape, run, product, setting) is { } joints) uses[grout].Add(joints);
+            var area = fields.Sum(field => Area(field.Field.DoubledArea)) * sealer.Coats;
+            yield return (sealer.Of, new(run.Request.Name, area / 1e6, $"{Amounts.Area(area, job.Tape)} of field{CoatsWords.Of(sealer.Coats)}"));
         }
-
-        return job.Supplies.Where(supply => uses[supply.Name].Count > 0).Select(supply => new SupplyLine(supply, uses[supply.Name].ToSequence())).ToSequence();
     }
+
+    /// <summary>What is set out as one, with its pieces: the planes of a folded face together, for joints lie along its folds too.</summary>
+    private static List<SetOutField> Fields(RunPlan run) =>
+        [.. run.Faces.GroupBy(face => face.Face.SetOut, ReferenceEqualityComparer.Instance).Select(faces => new SetOutField(faces.First().Face.SetOut.Field, [.. faces.SelectMany(face => face.Pieces)]))];
+
+    private static int InJoints(SetOutField field, Between between, RunPlan run) => between.Every is { } every
+        ? Meetings.Along(Meetings.Of(field.Pieces, run.Best.Placing.Joint), every)
+        : Meetings.Crossings(field.Field, field.Pieces, run.Best.Placing.Joint);
+
+    private static string Said(Between between, Tape tape) => between.Every is { } every ? $"in every joint between two tiles, {LengthText.Nearest(every, tape)} apart at the most" : "one at every crossing of joints";
 
     /// <summary>How thick the mortar lies under the tile, in mm: by the trowel, else as the product says.</summary>
     public static double Bed(Product product, SettingRequest setting) => setting.Trowel?.Bed ?? Mm(product.BondCoat);
@@ -35,21 +48,21 @@ internal static class SettingSupplies
     /// <summary>How deep joints are filled.</summary>
     public static Length Depth(Product product, SettingRequest setting) => setting.JointDepth ?? product.Thickness;
 
-    private static SupplyUse? Mortar(Tape tape, RunPlan run, Product product, SettingRequest setting)
+    private static SupplyUse? Mortar(Tape tape, RunPlan run, List<SetOutField> fields, Product product, SettingRequest setting)
     {
         // The whole field is combed; only tiles are buttered.
-        var (field, tiles, bed) = (run.Faces.Sum(face => Area(face.Face.Field.DoubledArea)), run.Faces.Sum(face => face.Pieces.Sum(Area)), Bed(product, setting));
+        var (field, tiles, bed) = (fields.Sum(of => Area(of.Field.DoubledArea)), fields.Sum(of => of.Pieces.Sum(Area)), Bed(product, setting));
         if (bed == 0 && setting.BackButter == Length.Zero) return null;
         var how = $"{Amounts.Area(field, tape)} of field, {Amounts.Film(bed, tape)} thick{(setting.Trowel is { } trowel ? $" ({Said(trowel, tape)})" : ", the bond coat of the tile")}";
         if (setting.BackButter > Length.Zero) how += $", and {Amounts.Area(tiles, tape)} of backs, {Amounts.Film(Mm(setting.BackButter), tape)}";
         return new(run.Request.Name, ((field * bed) + (tiles * Mm(setting.BackButter))) / 1e6, how);
     }
 
-    private static SupplyUse? Grout(Tape tape, RunPlan run, Product product, SettingRequest setting)
+    private static SupplyUse? Grout(Tape tape, RunPlan run, List<SetOutField> fields, Product product, SettingRequest setting)
     {
         var depth = Depth(product, setting);
         if (depth == Length.Zero) return null;
-        var joints = run.Faces.Select(face => JointSpace.Of(face.Face.Field, face.Pieces)).ToList();
+        var joints = fields.ConvertAll(of => JointSpace.Of(of.Field, of.Pieces));
         var area = joints.Sum(of => of.Area) + InSheets(run, product);
         var what = run.Request.Bond is BondRequest.Mosaic ? "joints, those within cut sheets by their share" : $"{Amounts.Distance(joints.Sum(of => of.Length), tape)} of joints";
         var how = $"{what}, {Amounts.Area(area, tape)}, {LengthText.Nearest(depth, tape)} deep{(setting.JointDepth is null ? ", as the tile is thick" : "")}";
@@ -79,4 +92,6 @@ internal static class SettingSupplies
     private static double Area(Int128 doubled) => (double)doubled / 2 / (Step * Step);
 
     public static double Mm(Length length) => length.Steps / Step;
+
+    private sealed record SetOutField(Polygon Field, IReadOnlyList<Piece> Pieces);
 }

@@ -67,6 +67,9 @@ public sealed record Edge(string Name, EdgeKind Kind)
     /// <summary>The soft joint left at the edge; null for the job's own. Zero or more, at most 25 mm.</summary>
     public Length? Joint { get; init; }
 
+    /// <summary>Whether the soft joint there is sealed from this face; false where it is counted with the other face's edge, or stays open under a base. Default true.</summary>
+    public bool IsSealed { get; init; } = true;
+
     /// <summary>The width of the trim at a free edge, or of the profile at an outside corner; the field stops where it begins. Default zero.</summary>
     public Length Trim { get; init; }
 

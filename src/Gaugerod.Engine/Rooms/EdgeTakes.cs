@@ -43,6 +43,10 @@ internal static class EdgeTakes
         }
     }
 
+    /// <summary>The joint that is sealed at an edge: where tile meets what does not move with it. Beside trims it is grouted.</summary>
+    public static Length Soft(Edge edge, Length edgeJoint) =>
+        edge is { IsSealed: true, Kind: EdgeKind.InsideCorner or EdgeKind.Floor or EdgeKind.Ceiling or EdgeKind.Fixture or EdgeKind.Threshold } ? edge.Joint ?? edgeJoint : Length.Zero;
+
     /// <summary>Whether the tile is cut to the other wall's finished face: as said here, else as the other side implies, else as the run decides.</summary>
     public static bool Laps(Side side, Meeting meeting) => (side.Edge.Lap, meeting.Other?.Edge.Lap) switch
     {

@@ -24,8 +24,14 @@ public sealed record Face(string Name, FaceShape Shape, Sequence<Opening> Openin
     /// <summary>How high edges of it run, where that is known better than its shape says: it has been reckoned from <see cref="Beds"/>.</summary>
     internal Sequence<EdgeHeights> Heights { get; init; } = [];
 
+    /// <summary>What goes on it before its tile; null, the default, where that is not reckoned.</summary>
+    public UnderTile? Under { get; init; }
+
     /// <summary>Readings of how flat it is; null where none were taken.</summary>
     public FlatReadings? Flatness { get; init; }
+
+    /// <summary>How it is boarded; null, the default, where no board is planned.</summary>
+    public BoardRequest? Board { get; init; }
 }
 
 /// <summary>How a face is given.</summary>

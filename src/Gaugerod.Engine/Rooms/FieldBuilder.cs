@@ -26,6 +26,7 @@ internal sealed record Field(DrawnFace Face, Polygon Shape, Sequence<MovedSide> 
                 Trim = trimmed is null ? Length.Zero : edge.Trim,
                 Joint = trimmed is null ? Length.Zero : edge.Joint ?? edgeJoint,
                 Trimmed = trimmed,
+                Soft = moved.IsJog ? Length.Zero : EdgeTakes.Soft(edge, edgeJoint),
                 Shows = Shows(edge),
                 Hand = moved.Side.Hand,
                 IsRound = round.Contains(edge),

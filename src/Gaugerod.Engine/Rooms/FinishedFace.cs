@@ -17,6 +17,9 @@ public readonly record struct FieldEdge(Point From, Point To, string Name, EdgeK
     /// <summary>The joint between the field and what stands along the edge; known where a trim is asked for.</summary>
     public Length Joint { get; init; }
 
+    /// <summary>How wide the soft joint along the edge is; zero, the default, where there is none or it is sealed elsewhere.</summary>
+    public Length Soft { get; init; }
+
     /// <summary>The trim asked for there; null, the default, for none.</summary>
     public TrimRequest? Trimmed { get; init; }
 

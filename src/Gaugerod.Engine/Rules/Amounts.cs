@@ -28,6 +28,11 @@ internal static class Amounts
         ? string.Create(CultureInfo.InvariantCulture, $"{millimetres / 25.4:0.000} in")
         : string.Create(CultureInfo.InvariantCulture, $"{millimetres:0.0} mm");
 
+    /// <summary>How thick a film of a membrane is: in thousandths of an inch, as membranes are sold.</summary>
+    internal static string Mil(double millimetres, Tape tape) => tape.Unit == LengthUnit.Inch
+        ? string.Create(CultureInfo.InvariantCulture, $"{millimetres / 25.4 * 1000:0.#} mil")
+        : string.Create(CultureInfo.InvariantCulture, $"{millimetres:0.00} mm");
+
     internal static string Weight(double kilograms, Tape tape) => tape.Unit == LengthUnit.Inch
         ? string.Create(CultureInfo.InvariantCulture, $"{kilograms / Pound:0} lb")
         : string.Create(CultureInfo.InvariantCulture, $"{kilograms:0} kg");

@@ -1,6 +1,12 @@
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Takeoffs;
+
+/// <summary>What stands in the joints while the mortar is soft.</summary>
+/// <param name="Of">The supply's name.</param>
+/// <param name="Every">How far two of them stand apart at the most along a joint between two tiles; null for one at every crossing.</param>
+public sealed record Between(string Of, Length? Every);
 
 /// <summary>What a run is set and grouted with.</summary>
 public sealed record SettingRequest
@@ -16,6 +22,27 @@ public sealed record SettingRequest
 
     /// <summary>The grout's name; null, the default, where it is not reckoned.</summary>
     public string? Grout { get; init; }
+
+    /// <summary>The sealant of its soft joints; null, the default, where it is not reckoned.</summary>
+    public string? Sealant { get; init; }
+
+    /// <summary>How deep the sealant lies; null, the default, for half as deep as it is wide, 1/8 in at the least.</summary>
+    public Length? SealantDepth { get; init; }
+
+    /// <summary>The cord behind the sealant; null, the default, for none.</summary>
+    public string? Backer { get; init; }
+
+    /// <summary>What keeps the joints open; null, the default, where it is not reckoned.</summary>
+    public Between? Spacers { get; init; }
+
+    /// <summary>What holds tiles flush; null, the default, for none.</summary>
+    public Between? Clips { get; init; }
+
+    /// <summary>What pulls the clips tight; null, the default, for none.</summary>
+    public string? Wedges { get; init; }
+
+    /// <summary>What is wiped on when the joints are dry; null, the default, for nothing.</summary>
+    public Coated? Sealer { get; init; }
 
     /// <summary>How deep joints are filled; null, the default, for as deep as the tile is thick.</summary>
     public Length? JointDepth { get; init; }

@@ -44,6 +44,9 @@ public enum SupplyKind
 
     /// <summary>A mesh bedded over the seams of boards.</summary>
     Tape,
+
+    /// <summary>A bed is made of it.</summary>
+    Mix,
 }
 
 /// <summary>What a supply is measured in.</summary>
@@ -72,6 +75,9 @@ public sealed record Supply(string Name, SupplyKind Kind, string Pack, double Ma
     /// <summary>What stays in the bucket and on the trowel, in hundredths of what is used, 0 to 100. Default none: nobody's figure but the setter's own is worth much.</summary>
     public int LossPercent { get; init; }
 
+    /// <summary>How thick a membrane goes on; null of anything else.</summary>
+    public Coat? Coat { get; init; }
+
     /// <summary>What it is measured in.</summary>
     public SupplyMeasure Measure => MeasureOf(Kind);
 
@@ -83,6 +89,19 @@ public sealed record Supply(string Name, SupplyKind Kind, string Pack, double Ma
         SupplyKind.Spacers or SupplyKind.Clips or SupplyKind.Wedges or SupplyKind.Screws => SupplyMeasure.Count,
         _ => SupplyMeasure.Volume,
     };
+}
+
+/// <summary>How thick a membrane goes on, all coats together.</summary>
+/// <param name="Wet">Wet, in mm; more than zero.</param>
+public sealed record Coat(double Wet)
+{
+    /// <summary>How thick it is when dry, in mm; null where the maker says what a pack covers.</summary>
+    public double? Dry { get; init; }
+
+    /// <summary>What dries to a film.</summary>
+    /// <param name="dry">The film, in mm; more than zero.</param>
+    /// <param name="solids">What of it does not dry away, in hundredths of its volume, 1 to 100.</param>
+    public static Coat DriesTo(double dry, int solids) => new(Film.Wet(dry, solids / 100.0)) { Dry = dry };
 }
 
 /// <summary>What one run or face takes of a supply.</summary>

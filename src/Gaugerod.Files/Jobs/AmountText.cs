@@ -47,6 +47,11 @@ internal static class AmountText
         entry, values, Areas, MetresInFoot * MetresInFoot, 1, 0.05, 10_000,
         values.Unit == LengthUnit.Inch ? "what a pack covers, from 0.6 ft2 on, such as \"55 ft2\"" : "what a pack covers, from 0.05 m2 on, such as \"5 m2\"");
 
+    /// <summary>How thick a film is, in millimetres; a bare number is in thousandths of an inch, or millimetres.</summary>
+    public static double? Film(Entry? entry, Values values) => Read(
+        entry, values, [("mil", 0.0254), ("mils", 0.0254), ("in", 25.4), ("\"", 25.4), ("mm", 1)], 0.0254, 1, 0.05, 10,
+        values.Unit == LengthUnit.Inch ? "a film from 2 to 393 mil, such as \"25 mil\"" : "a film from 0.05 to 10 mm, such as \"0.6 mm\"");
+
     /// <summary>What a cubic metre weighs, in kg.</summary>
     public static double? Density(Entry? entry, Values values) => Read(
         entry, values, [("lb/ft3", KilogramsInPound * 1000 / LitresInFoot), ("lb/ft³", KilogramsInPound * 1000 / LitresInFoot), ("pcf", KilogramsInPound * 1000 / LitresInFoot), ("kg/m3", 1), ("kg/m³", 1)],

@@ -22,6 +22,7 @@ internal static class EdgeReader
             Trimmed = trimmed,
             Cover = fields.Length("cover", LengthRange.Strip) ?? basis.Cover,
             Lap = fields.Word("lap", Words.Laps, basis.Lap),
+            IsSealed = values.Truth(fields["sealed"]) ?? basis.IsSealed,
             Finish = values.Word(fields["finish"], Words.Finishes) ?? basis.Finish,
         };
 

@@ -16,6 +16,9 @@ internal static class Forms
     private const string AName = "a name such as \"north\"";
 
     private static readonly Field Flatness = new("flatness", "a group such as { \"grid\": { ... } }");
+    private static readonly Field Beneath = new("under", "a group such as { \"membrane\": { \"of\": \"membrane\" } }");
+
+    private static readonly Field Board = new("board", "a group such as { \"of\": \"half inch board\" }");
 
     private static readonly Field HeightsFrom = new("heightsFrom", "\"floor\" or \"level line\"");
 
@@ -23,7 +26,7 @@ internal static class Forms
         "job",
         new("format", "\"gaugerod-job/1\"", true), new("name", "a name such as \"Guest shower\"", true), new("note", "text"),
         new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("edgeJoint", ASmallLength), new("cutting", "a group such as { \"order\": [\"tiles\", \"cuts\"] }"), new("tolerances", "a group such as { \"setOut\": \"1/16\" }"),
-        new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("supplies", "a list of what is bought by the pack [ ]"), new("prices", "a group such as { \"currency\": \"EUR\" }"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true));
+        new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("boards", "a list of boards [ ]"), new("supplies", "a list of what is bought by the pack [ ]"), new("prices", "a group such as { \"currency\": \"EUR\" }"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true));
 
     public static readonly Form Product = new(
         "product",
@@ -58,17 +61,17 @@ internal static class Forms
     public static readonly Form OutlineFace = new(
         "outlineFace",
         new("name", AName, true), new("outline", "a list of corners [[x, y], ...]", true), new("edges", "a list with one edge for each side", true),
-        new("levelLine", ALength), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness);
+        new("levelLine", ALength), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness, Beneath, Board);
 
     public static readonly Form ReadFace = new(
         "readFace",
         new("name", AName, true), new("readings", "a group { } with width and height", true),
-        new("edges", "a group { } with foot, right, head or left"), new("fixtures", "a list [ ]"), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness);
+        new("edges", "a group { } with foot, right, head or left"), new("fixtures", "a list [ ]"), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness, Beneath, Board);
 
     public static readonly Form SurveyedFace = new(
         "surveyedFace",
         new("name", AName, true), new("survey", "a group { } with corners and readings", true), new("edges", "a list with one edge for each side", true),
-        new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness);
+        new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness, Beneath, Board);
 
     public static readonly Form Survey = new(
         "survey",
@@ -176,13 +179,27 @@ internal static class Forms
         new("bond", "a group such as { \"kind\": \"grid\" }", true), new("corners", "\"wrap\" or \"restart\""), new("joint", "a length such as \"1/8\", or a group with wanted", true),
         new("through", "a face's name"), new("limits", "a group { }"), new("wants", "a list [ ]"), new("order", "a list [ ]"),
         new("place", "a group such as { \"x\": \"48\", \"y\": \"18\" }"), new("set", "a list such as [{ \"face\": \"north\", \"courses\": 3 }]"),
-        new("setting", "a group such as { \"mortar\": \"wall mortar\" }"));
+        new("setting", "a group such as { \"mortar\": \"wall mortar\" }"), new("movement", "a group such as { \"exposure\": \"sun\" }"));
+
+    public static readonly Form Movement = new("movement", new("exposure", "\"sun\""), new("most", ALength));
 
     public static readonly Form Supply = new(
-        "supply", new("name", "a name such as \"wall mortar\"", true), new("kind", "\"mortar\"", true), new("yield", "what a pack makes, such as \"0.66 ft3\"", true), new("pack", "what a pack is called, such as \"50 lb bag\""), new("loss", "a number of hundredths"));
+        "supply", new("name", "a name such as \"wall mortar\"", true), new("kind", "\"mortar\"", true), new("yield", "what a pack makes, such as \"0.66 ft3\"", true), new("pack", "what a pack is called, such as \"50 lb bag\""), new("loss", "a number of hundredths"),
+        new("covers", "what a pack of membrane covers, such as \"55 ft2\""), new("dry", "a film such as \"25 mil\""), new("solids", "hundredths of volume such as 50"));
+
+    public static readonly Form Under = new("under", new("primer", "a group such as { \"of\": \"primer\" }"), new("membrane", "a group such as { \"of\": \"membrane\" }"), new("filler", "a filler's name"));
+
+    public static readonly Form Membrane = new(
+        "membrane", new("of", "a membrane's name", true), new("coats", "a whole number such as 2"), new("to", ALength), new("bands", ALength), new("band", "a band's name"));
 
     public static readonly Form Setting = new(
-        "setting", new("mortar", "a mortar's name"), new("trowel", "a group such as { \"width\": \"1/4\", \"depth\": \"3/8\", \"tooth\": \"1/4\" }"), new("backButter", ASmallLength), new("grout", "a grout's name"), new("jointDepth", ASmallLength));
+        "setting", new("mortar", "a mortar's name"), new("trowel", "a group such as { \"width\": \"1/4\", \"depth\": \"3/8\", \"tooth\": \"1/4\" }"), new("backButter", ASmallLength), new("grout", "a grout's name"), new("jointDepth", ASmallLength),
+        new("sealant", "a sealant's name"), new("sealantDepth", ASmallLength), new("backer", "a backer's name"), new("spacers", "a group such as { \"of\": \"1/8 spacers\" }"), new("clips", "a group such as { \"of\": \"1/16 clips\", \"every\": \"12\" }"),
+        new("wedges", "the name of wedges"), new("sealer", "a group such as { \"of\": \"stone sealer\" }"));
+
+    public static readonly Form Between = new("between", new("of", "a supply's name", true), new("every", ALength));
+
+    public static readonly Form Coated = new("coated", new("of", "a supply's name", true), new("coats", "a whole number such as 2"));
 
     public static readonly Form Trowel = new("trowel", new("width", ASmallLength, true), new("depth", ASmallLength, true), new("tooth", ASmallLength, true), new("shape", "\"square\""), new("angle", "degrees"));
 
@@ -207,9 +224,9 @@ internal static class Forms
 
     public static readonly IReadOnlyList<Form> All =
     [
-        Job, .. PriceForms.All, Supply, Setting, Trowel, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
+        Job, .. PriceForms.All, Supply, Setting, Trowel, Between, Coated, Under, Membrane, Movement, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
         RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, Bag, OnBed, FlatnessOf, FlatGrid, FlatPoint, FlatLaid, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
-        EqualWant, FullCourseWant,
+        EqualWant, FullCourseWant, .. BoardForms.All,
     ];
 
     /// <summary>The names of every group's fields: one that stands in another group than its own was meant to be there.</summary>
@@ -224,7 +241,7 @@ internal static class Forms
     private static Field[] EdgeFields(bool kindRequired) =>
     [
         new("kind", "a kind such as \"inside corner\"", kindRequired), new("joint", ASmallLength), new("trim", "a length such as \"1/2\", or a group with of"), new("cover", ALength),
-        new("lap", "\"through\" or \"laps\""), new("finish", "\"profile\""),
+        new("lap", "\"through\" or \"laps\""), new("finish", "\"profile\""), new("sealed", "true or false"),
     ];
 
     private static Field[] Want(params Field[] own) =>

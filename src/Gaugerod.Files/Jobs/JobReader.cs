@@ -76,12 +76,16 @@ public static class JobReader
         values.Trims = new(trims, edgeJoint);
         var supplyNames = new Uniques("the supplies", parts: false);
         var supplies = fields.Items("supplies").Select(n => SupplyReader.Read(n, values, supplyNames)).ToList();
+        values.Supplies = new(supplies);
+        var boardNames = new Uniques("the boards", parts: false);
+        var boards = fields.Items("boards").Select(n => BoardReader.Product(n, values, boardNames, supplies)).ToList();
+        values.Boards = boards.ConvertAll(board => board.Name);
         var faceNames = new Uniques("the faces", parts: false);
         var faceEntries = fields.Items("faces", atLeast: 1);
         var surveys = SurveysReader.Of(faceEntries, values);
         var faces = faceEntries.Select(n => FaceReader.Read(n, values, faceNames, surveys)).ToList();
         var runNames = new Uniques("the runs", parts: false);
-        var runReader = new RunReader(values, new KnownNames(products.Count == 0 ? [null] : products.ConvertAll(p => p.Name), faces.Count == 0 ? [new(null, null)] : faces), supplies);
+        var runReader = new RunReader(values, new KnownNames(products.Count == 0 ? [null] : products.ConvertAll(p => p.Name), faces.Count == 0 ? [new(null, null)] : faces));
         var runs = fields.Items("runs", atLeast: 1).Select(n => runReader.Read(n, runNames)).ToList();
         var prices = PricesReader.Read(fields["prices"], values, [.. fields.Items("runs").Select(RunName)]);
         if (values.Log.Any && Unit((Entry.Group)fields.Entry) is not null) Shapes(faces, new Tape(unit, mark), root, values.Log);
@@ -92,6 +96,7 @@ public static class JobReader
         {
             Trims = trims.Select(t => t.Trim).OfType<TrimProduct>().ToSequence(),
             Supplies = supplies.Select(s => s.Supply).OfType<Supply>().ToSequence(),
+            Boards = boards.Select(b => b.Board).OfType<BoardProduct>().ToSequence(),
             Prices = prices,
             Cutting = cutting,
             Errors = errors,

@@ -10,7 +10,7 @@ using Gaugerod.Plane.Measure;
 namespace Gaugerod.Files.Jobs;
 
 /// <summary>Reads a run: faces tiled as one.</summary>
-internal sealed class RunReader(Values values, KnownNames names, IReadOnlyList<(string? Name, Supply? Supply)> supplies)
+internal sealed class RunReader(Values values, KnownNames names)
 {
     private readonly HashSet<string> _tiled = new(StringComparer.Ordinal);
 
@@ -31,9 +31,10 @@ internal sealed class RunReader(Values values, KnownNames names, IReadOnlyList<(
         var place = new PlaceReader(values, faces.Count, corners).Read(fields["place"], joint);
         var setReader = new SetReader(values, faces);
         var set = fields.Items("set").Select(setReader.Read).ToList();
-        var (setting, understood) = SupplyReader.Setting(fields["setting"], values, supplies);
+        var movement = Movement(fields["movement"]);
+        var (setting, understood) = SettingReader.Read(fields["setting"], values);
         if (!understood || name is null || product is null || faces.Contains(null) || bond is null || joint is null || wants.Contains(null) || set.Contains(null)) return null;
-        return new(name, product, faces.OfType<string>().ToSequence(), bond, corners, joint, through, limits, wants.OfType<Want>().ToSequence(), order) { Place = place, Set = set.OfType<SetSoFar>().ToSequence(), Setting = setting };
+        return new(name, product, faces.OfType<string>().ToSequence(), bond, corners, joint, through, limits, wants.OfType<Want>().ToSequence(), order) { Place = place, Set = set.OfType<SetSoFar>().ToSequence(), Setting = setting, Movement = movement };
     }
 
     private List<string?> Faces(Fields fields)
@@ -65,6 +66,9 @@ internal sealed class RunReader(Values values, KnownNames names, IReadOnlyList<(
         values.Log.AddSaid(entry, w < l ? "a wanted joint under the least" : w > m ? "a wanted joint over the most" : "a joint with its least over its most", "least, wanted and most, each no smaller than the one before", $"{{ {nearest} }}", [new(entry.Path, $"{{ {nearest} }}")]);
         return null;
     }
+
+    private MovementRequest? Movement(Entry? entry) => Fields.Open(entry, Forms.Movement, values) is { } fields
+        ? new(fields.Word("exposure", Words.Exposures, Exposure.Inside), fields.Length("most", LengthRange.Apart)) : null;
 
     private Limits Limits(Entry? entry)
     {

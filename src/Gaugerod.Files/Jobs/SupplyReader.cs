@@ -1,10 +1,9 @@
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Files.Json;
-using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Files.Jobs;
 
-/// <summary>Reads what is bought by the pack, and what a run is set and grouted with.</summary>
+/// <summary>Reads what is bought by the pack.</summary>
 internal static class SupplyReader
 {
     public static (string? Name, Supply? Supply) Read(Entry entry, Values values, Uniques names)
@@ -14,51 +13,37 @@ internal static class SupplyReader
         var (kind, pack) = (values.Word(fields["kind"], Words.SupplyKinds), values.Name(fields["pack"]));
         var makes = kind is { } made ? AmountText.Makes(fields["yield"], values, Supply.MeasureOf(made)) : null;
         var loss = values.Whole(fields["loss"], 0, 100) ?? 0;
-        return (name, name is null || kind is not { } of || makes is not { } amount || (fields["pack"] is not null && pack is null) ? null : new(name, of, pack ?? "pack", amount) { LossPercent = loss });
+        var (coat, understood) = Coat(fields, kind, makes);
+        return (name, name is null || !understood || kind is not { } of || makes is not { } amount || (fields["pack"] is not null && pack is null) ? null : new(name, of, pack ?? "pack", amount) { LossPercent = loss, Coat = coat });
     }
 
-    /// <summary>What a run is set and grouted with; null for none, and whether what stands there could be read.</summary>
-    /// <param name="entry">What stands there.</param>
-    /// <param name="values">Takes what is wrong.</param>
-    /// <param name="supplies">The job's supplies: their names, and those that could be read.</param>
-    public static (SettingRequest? Setting, bool Understood) Setting(Entry? entry, Values values, IReadOnlyList<(string? Name, Supply? Supply)> supplies)
+    /// <summary>How thick a membrane goes on: what a pack covers, or how thick it is dry and what of it stays.</summary>
+    private static (Coat? Coat, bool Understood) Coat(Fields fields, SupplyKind? kind, double? makes)
     {
-        if (entry is null) return (null, true);
-        if (Fields.Open(entry, Forms.Setting, values) is not { } fields) return (null, false);
-        var (mortar, grout) = (Named("mortar", SupplyKind.Mortar, "a mortar of this job"), Named("grout", SupplyKind.Grout, "a grout of this job"));
-        var trowel = Trowel(fields["trowel"], values);
-        var butter = fields.Length("backButter", LengthRange.Layer, Length.Zero);
-        var depth = fields.Length("jointDepth", LengthRange.Depth);
-        Beside("trowel", "mortar");
-        Beside("backButter", "mortar");
-        Beside("jointDepth", "grout");
-        var understood = (mortar is null) == (fields["mortar"] is null) && (grout is null) == (fields["grout"] is null) && (trowel is null) == (fields["trowel"] is null);
-        return (new() { Mortar = mortar, Trowel = trowel, BackButter = butter, Grout = grout, JointDepth = depth }, understood);
-
-        // What is said of nothing would be passed over.
-        void Beside(string field, string of)
+        var (values, covers, dry) = (fields.Values, fields["covers"], fields["dry"]);
+        if (kind is not SupplyKind.Membrane)
         {
-            if (fields[field] is { } said && fields[of] is null) values.Log.AddSaid(said, $"a \"{field}\" and no \"{of}\"", $"the \"{of}\" beside it", $"\"{of}\": \"..\"");
+            foreach (var field in new[] { "covers", "dry", "solids" })
+            {
+                if (kind is not null && fields[field] is { } strange) values.Log.AddSaid(strange, $"\"{field}\" of a supply that is no membrane", "it only of a membrane", "leave it out");
+            }
+
+            return (null, true);
         }
 
-        // What could not be read itself may be what is meant.
-        string? Named(string field, SupplyKind kind, string what) =>
-            KnownNames.Known(fields[field], values, what, supplies.Where(one => one.Supply is null || one.Supply.Kind == kind).Select(one => one.Name));
-    }
-
-    private static Trowel? Trowel(Entry? entry, Values values)
-    {
-        if (Fields.Open(entry, Forms.Trowel, values) is not { } fields) return null;
-        var (width, depth) = (fields.Length("width", LengthRange.Notch), fields.Length("depth", LengthRange.Notch));
-        var (shape, degrees) = (fields.Word("shape", Words.NotchShapes, NotchShape.Square), values.Whole(fields["angle"], 30, 90) ?? 45);
-        var tooth = fields.Length("tooth", shape == NotchShape.Vee ? LengthRange.Tooth : LengthRange.Notch);
-        if (width is not { } wide || depth is not { } deep || tooth is not { } apart) return null;
-        if (shape == NotchShape.Round && deep.Steps * 2 < wide.Steps)
+        if ((covers is null) == (dry is null))
         {
-            values.Log.AddSaid(fields["depth"]!, $"{LengthText.Finer(deep, values.Tape)} deep, with a half round {LengthText.Finer(wide, values.Tape)} wide", "at least half as deep as it is wide", LengthText.Finer(Length.FromSteps((wide.Steps + 1) / 2), values.Tape));
-            return null;
+            values.Log.AddSaid(fields.Entry, covers is null ? "a membrane, and nothing that says how thick it goes on" : "both \"covers\" and \"dry\"", "what a pack \"covers\", or how thick it is \"dry\" and its \"solids\"", covers is null ? "\"covers\", as the maker says it" : null);
+            return (null, false);
         }
 
-        return new(wide, deep, apart) { Shape = shape, Degrees = degrees };
+        if (covers is not null)
+        {
+            if (fields["solids"] is { } said) values.Log.AddSaid(said, "\"solids\" beside \"covers\"", "it only beside \"dry\"", "leave it out");
+            return AmountText.Area(covers, values) is { } area && makes is { } litres ? (new(litres / area), true) : (null, false);
+        }
+
+        if (fields["solids"] is null) fields.Missing("solids", "hundredths of volume such as 50");
+        return AmountText.Film(dry, values) is { } thick && values.Whole(fields["solids"], 1, 100) is { } solids ? (Engine.Takeoffs.Coat.DriesTo(thick, solids), true) : (null, false);
     }
 }

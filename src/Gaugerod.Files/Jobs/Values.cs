@@ -18,6 +18,12 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
     /// <summary>The trims that edges and bands may name; none until they are read.</summary>
     public KnownTrims Trims { get; set; } = KnownTrims.None;
 
+    /// <summary>The supplies that faces and runs may name.</summary>
+    public KnownSupplies Supplies { get; set; } = KnownSupplies.None;
+
+    /// <summary>The names of the boards that faces may name, null for one that could not be read; none until they are read.</summary>
+    public IReadOnlyList<string?> Boards { get; set; } = [];
+
     public LengthUnit Unit { get; } = unit ?? LengthUnit.Millimetre;
 
     public Tape Tape => Unit == LengthUnit.Inch ? Tape.Sixteenths : Tape.Millimetres;

@@ -63,6 +63,8 @@ internal static class Words
         ("bullnose", TrimKind.Bullnose), ("quarter round", TrimKind.QuarterRound), ("cove", TrimKind.Cove), ("profile", TrimKind.Profile), ("liner", TrimKind.Liner),
         ("mitred edge", TrimKind.MitredEdge), ("eased edge", TrimKind.EasedEdge));
 
+    public static readonly Words<Exposure> Exposures = new(("inside", Exposure.Inside), ("sun", Exposure.Sun), ("outside", Exposure.Outside));
+
     public static readonly Words<SupplyKind> SupplyKinds = new(
         ("mortar", SupplyKind.Mortar), ("grout", SupplyKind.Grout), ("sealant", SupplyKind.Sealant), ("backer", SupplyKind.Backer), ("membrane", SupplyKind.Membrane), ("band", SupplyKind.Band),
         ("primer", SupplyKind.Primer), ("sealer", SupplyKind.Sealer), ("filler", SupplyKind.Filler), ("spacers", SupplyKind.Spacers), ("clips", SupplyKind.Clips), ("wedges", SupplyKind.Wedges),
@@ -98,6 +100,8 @@ internal static class Words
     public static readonly Words<bool> FlatKinds = new(("floor", true), ("wall", false));
     public static readonly Words<bool> FixtureEnds = new(("foot", false), ("head", true));
     public static readonly Words<bool> HeightBases = new(("floor", false), ("level line", true));
+    public static readonly Words<BoardLay> BoardLays = new(("either", BoardLay.Either), ("across", BoardLay.Across), ("along", BoardLay.Along));
+    public static readonly Words<bool> StudsRun = new(("plumb", false), ("level", true));
     public static readonly Words<Lay> Lays = new(("level", Lay.Level), ("upright", Lay.Upright));
     public static readonly Words<Stepping> Steps = new(("one way", Stepping.OneWay), ("back and forth", Stepping.BackAndForth));
     public static readonly Words<bool> HexagonEnds = new(("point", true), ("flat", false));

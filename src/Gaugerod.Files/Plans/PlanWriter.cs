@@ -40,6 +40,8 @@ public static class PlanWriter
         json.WriteList("takeoff", plan.Order, line => OrderWriter.Write(json, line));
         json.WriteList("supplies", plan.Supplies, line => SupplyWriter.Write(json, line));
 
+        if (plan.Movement.Count > 0) json.WriteList("movementJoints", plan.Movement, joint => MovementWriter.Write(json, joint));
+
         if (plan.Again.Count > 0)
         {
             json.WriteList("again", plan.Again, face => AgainWriter.Write(json, face));

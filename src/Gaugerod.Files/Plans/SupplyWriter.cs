@@ -11,7 +11,7 @@ internal static class SupplyWriter
     {
         json.WriteStartObject();
         json.WriteString("item", line.Supply.Name);
-        json.WriteString("kind", Words.SupplyKinds.Say(line.Supply.Kind));
+        json.WriteString("kind", line.Supply.Kind == SupplyKind.Mix ? "mix" : Words.SupplyKinds.Say(line.Supply.Kind));
         json.WriteNumber("need", Round(line.Amount));
         json.WriteString("unit", Unit(line.Supply.Measure));
         json.WriteNumber("pack", Round(line.Supply.Makes));

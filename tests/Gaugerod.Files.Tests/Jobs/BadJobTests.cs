@@ -5,7 +5,7 @@ public class BadJobTests
 {
     [Theory]
     [InlineData("\"foot\": 2400", "\"fot\": 2400", "job.json:14: faces[0].readings.width.fot: found an unknown field \"fot\", expected \"foot\", \"middle\" or \"top\". Nearest: \"foot\".")]
-    [InlineData("\"joint\": 3,", "\"joint\": 3, \"kerf\": 2,", "job.json:25: runs[0].kerf: found an unknown field \"kerf\", expected \"name\", \"product\", \"faces\", \"bond\", \"corners\", \"joint\", \"through\", \"limits\", \"wants\", \"order\", \"place\", \"set\" or \"setting\". Nearest: \"kerf\" of products[0].")]
+    [InlineData("\"joint\": 3,", "\"joint\": 3, \"kerf\": 2,", "job.json:25: runs[0].kerf: found an unknown field \"kerf\", expected \"name\", \"product\", \"faces\", \"bond\", \"corners\", \"joint\", \"through\", \"limits\", \"wants\", \"order\", \"place\", \"set\", \"setting\" or \"movement\". Nearest: \"kerf\" of products[0].")]
     [InlineData("\"foot\": 2400", "\"foot\": 2400, \"foot\": 2500", "job.json:14: faces[0].readings.width.foot: found this field a second time, the first is in line 14, expected every field once.")]
     [InlineData("\"foot\": 2400", "\"foot\": null", "job.json:14: faces[0].readings.width.foot: found nothing, expected a length such as 1028.")]
     [InlineData("\"foot\": 2400", "\"foot\": \"3' 14\\\"\"", "job.json:14: faces[0].readings.width.foot: found \"3' 14\\\"\", expected less than 12 in after the ft. Nearest: 4' 2\".")]

@@ -1,0 +1,49 @@
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Rules;
+using Gaugerod.Engine.Takeoffs;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Planning;
+
+/// <summary>What goes on the faces of a job before their tile: primer, membrane and what is laid into it, filler.</summary>
+internal static class UnderSupplies
+{
+    public static IEnumerable<(string Of, SupplyUse Use)> Of(Job job, JobBases bases, IReadOnlyList<(EdgeOfFace One, EdgeOfFace Other)> alike)
+    {
+        var faces = job.Faces.Select((face, i) => (Face: face, Drawn: face.Under is null ? null : FaceDrawing.Draw(new(i, face), new(job.Tape)))).Where(face => face.Drawn is not null).ToList();
+        var banded = EdgesOnce.Of(faces.SelectMany(face => Banded(face.Drawn!)), alike);
+        foreach (var (face, drawn) in faces)
+        {
+            var under = face.Under!;
+            if (under.Primer is { } primer)
+            {
+                var area = Coating.Whole(drawn!, null) * primer.Coats;
+                yield return (primer.Of, new(face.Name, area / 1e6, $"{Amounts.Area(area, job.Tape)} of face{CoatsWords.Of(primer.Coats)}"));
+            }
+
+            if (under.Membrane is { } membrane) yield return (membrane.Of, Membrane(job, drawn!, membrane));
+            if (under.Membrane?.Band is { } band && Banded(drawn!).Where(edge => banded.Contains(edge.At)).Sum(edge => edge.Length) is > 0 and var length)
+            {
+                yield return (band, new(face.Name, length / 1000, $"{Amounts.Distance(length, job.Tape)} of corners and foot, a corner of two faces once"));
+            }
+
+            if (under.Filler is { } filler && bases.Flat.FirstOrDefault(flat => string.Equals(flat.Face, face.Name, StringComparison.Ordinal)) is { } flat && (flat.ToStraightedges ?? flat.ToLimit) is { Volume: > 0 } levelling)
+            {
+                yield return (filler, new(face.Name, levelling.Volume / 1e6, $"{Amounts.Area(levelling.Area, job.Tape)} brought in by its readings"));
+            }
+        }
+    }
+
+    private static SupplyUse Membrane(Job job, DrawnFace face, MembraneRequest membrane)
+    {
+        var coat = job.Supplies.First(supply => string.Equals(supply.Name, membrane.Of, StringComparison.Ordinal)).Coat!;
+        var area = membrane.Bands is { } out1 ? Coating.Bands(face, membrane.To, out1) : Coating.Whole(face, membrane.To);
+        var where = membrane.Bands is { } wide ? $" of bands {LengthText.Nearest(wide, job.Tape)} out from corners, foot, openings and holes" : " of face";
+        var high = membrane.To is { } to ? $", {LengthText.Nearest(to, job.Tape)} high" : "";
+        var dry = coat.Dry is { } thick ? $" to dry to {Amounts.Mil(thick, job.Tape)}" : "";
+        return new(face.Face.Name, Film.Litres(area / 1e6, coat.Wet), $"{Amounts.Area(area, job.Tape)}{where}{high}, {Amounts.Mil(coat.Wet, job.Tape)} wet{dry}{CoatsWords.Of(membrane.Coats)}");
+    }
+
+    private static IEnumerable<(EdgeOfFace At, double Length)> Banded(DrawnFace face) => face.Face.Under?.Membrane is { Band: not null } membrane
+        ? Coating.Along(face, membrane.To).Select(edge => (new EdgeOfFace(face.Face.Name, edge.Edge), edge.Length)) : [];
+}
