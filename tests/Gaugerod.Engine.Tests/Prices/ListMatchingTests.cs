@@ -1,5 +1,4 @@
 using Gaugerod.Engine.Prices;
-using Gaugerod.Plane;
 
 namespace Gaugerod.Engine.Tests.Prices;
 

@@ -7,7 +7,7 @@ namespace Gaugerod.App.Stations.Order;
 /// <summary>What only the reading of a price list needs: left out of the start, and loaded when a list is first opened.</summary>
 internal static class ListParts
 {
-    private static readonly string[] s_names = ["csFastFloat.wasm", "Sep.wasm", "Gaugerod.Lists.wasm"];
+    private static readonly string[] s_names = ["Sep.wasm", "Gaugerod.Lists.wasm"];
 
     /// <summary>Reads a list; what it needs is loaded first.</summary>
     [UnconditionalSuppressMessage("Trimming", "IL2026", Justification = "Gaugerod.Lists names what it uses of these parts, so the trimming keeps it.")]
