@@ -41,6 +41,8 @@ internal static class JobWords
             at = at.Length == 0 ? steps[i] : at + "." + steps[i];
             var open = steps[i].IndexOf('[', StringComparison.Ordinal);
             var key = open < 0 ? steps[i] : steps[i][..open];
+            // What stands there says itself that it is a price.
+            if (key is "prices" && i + 1 < steps.Length) continue;
             if (key is "survey")
             {
                 said.Add(ReadingWords.Place(JobPath.Get(root, at) as JsonObject, string.Join('.', steps[(i + 1)..])));
