@@ -58,12 +58,13 @@ internal static class CommandLine
     {
         var job = JobFile();
         var folder = new Option<string?>("--out", "-o") { Description = "The folder for plan.json, sheets.pdf and the drawings; made when missing.", HelpName = "DIR" };
+        var prices = new Option<string?>("--prices") { Description = "A price list of your own, in CSV: what the job itself does not price is looked up in it.", HelpName = "LIST.csv" };
         var json = new Option<bool>("--json") { Description = "Print plan.json, and nothing else, to standard output." };
         var large = Large();
         var quiet = new Option<bool>("--quiet", "-q") { Description = "Say nothing but faults." };
-        var command = new Command("plan", "Plans a job and writes its sheets.") { job, folder, json, large, quiet };
+        var command = new Command("plan", "Plans a job and writes its sheets.") { job, folder, prices, json, large, quiet };
         command.SetAction((words, token) => PlanCommand.Run(
-            new(words.GetRequiredValue(job), words.GetValue(folder), words.GetValue(json), words.GetValue(large), words.GetValue(quiet)),
+            new(words.GetRequiredValue(job), words.GetValue(folder), words.GetValue(json), words.GetValue(large), words.GetValue(quiet)) { Prices = words.GetValue(prices) },
             works, desk, new FolderWriter(), token));
         return command;
     }

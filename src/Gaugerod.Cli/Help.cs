@@ -12,6 +12,7 @@ internal static class Help
           gaugerod new kitchen                          a sample job to put your readings in
           gaugerod plan kitchen.json --out sheets       plan it; print sheets/sheets.pdf and go
           gaugerod check kitchen.json                   only what the checks found
+          gaugerod plan kitchen.json --out sheets --prices mine.csv   with the prices of your list
           gaugerod plan - --json < kitchen.json         plan.json for another program
 
         """;

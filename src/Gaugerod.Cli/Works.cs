@@ -55,7 +55,18 @@ internal sealed record Works(
             new("sheets.pdf", PdfWriter.Write(JobSheets.Pages(plan), plan.Job.Name)),
             .. plan.Work is null ? [] : (OutputFile[])[new("work.ics", CalendarWriter.Write(WorkCalendar.Of(plan), plan.Job.Name))],
             .. RunDrawings.Of(plan).Select(run => new OutputFile(names.Make("run-", run.Run, ".svg"), Encoding.UTF8.GetBytes(SvgWriter.Write(run.Drawing)))),
+            .. Prices(plan),
             .. FaceDrawings.Of(plan).Select(face => new OutputFile(names.Make("face-", face.Face, ".svg"), Encoding.UTF8.GetBytes(SvgWriter.Write(face.Drawing)))),
         ];
+    }
+
+    // What is the client's and what is the setter's own are never one file.
+    private static IEnumerable<OutputFile> Prices(Plan plan)
+    {
+        if (plan.Price is not { } price) yield break;
+        yield return new("offer.pdf", PdfWriter.Write(QuoteSheets.Pages(plan), plan.Job.Name));
+        yield return new("price.pdf", PdfWriter.Write(EstimateSheets.Pages(plan), plan.Job.Name));
+        yield return new("price.csv", CsvWriter.Write(PriceTable.Of(price)));
+        if (price.List.Count > 0) yield return new("price-list.csv", CsvWriter.Write(ListTable.Of(price.List)));
     }
 }

@@ -14,9 +14,10 @@ public sealed class FloorsTests
         ["Gaugerod.Engine"] = 1,
         ["Gaugerod.Files"] = 2,
         ["Gaugerod.Sheets"] = 2,
-        ["Gaugerod.Cli"] = 3,
-        ["Gaugerod.App"] = 3,
-        ["Gaugerod.Serve"] = 3,
+        ["Gaugerod.Lists"] = 3,
+        ["Gaugerod.Cli"] = 4,
+        ["Gaugerod.App"] = 4,
+        ["Gaugerod.Serve"] = 4,
     };
 
     [Fact]

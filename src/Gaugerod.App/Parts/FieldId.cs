@@ -15,7 +15,7 @@ internal static class FieldId
 
     /// <summary>The station at which a place of the job has its field.</summary>
     public static Station StationOf(string path) =>
-        path.StartsWith("runs", StringComparison.Ordinal) && path.Contains("].set", StringComparison.Ordinal) ? Station.Set : Station.Measure;
+        path.StartsWith("prices", StringComparison.Ordinal) ? Station.Order : path.StartsWith("runs", StringComparison.Ordinal) && path.Contains("].set", StringComparison.Ordinal) ? Station.Set : Station.Measure;
 
     /// <summary>What cannot be used at a place, in words.</summary>
     public static IReadOnlyList<string> Trouble(JobDesk desk, string path) =>

@@ -9,7 +9,7 @@ internal static class JobWords
 {
     private static readonly Dictionary<string, string> s_things = new(StringComparer.Ordinal)
     {
-        ["products"] = "tile", ["trims"] = "trim", ["supplies"] = "supply", ["faces"] = "wall", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want", ["zones"] = "zone", ["lines"] = "fold", ["drains"] = "drain", ["beds"] = "bed", ["cut"] = "piece cut already",
+        ["products"] = "tile", ["trims"] = "trim", ["supplies"] = "supply", ["faces"] = "wall", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want", ["zones"] = "zone", ["lines"] = "fold", ["drains"] = "drain", ["beds"] = "bed", ["items"] = "price", ["labour"] = "task", ["cut"] = "piece cut already",
     };
 
     private static readonly Dictionary<string, string> s_readings = new(StringComparer.Ordinal)
@@ -25,7 +25,7 @@ internal static class JobWords
         ["edgeJoint"] = "soft joint", ["bondCoat"] = "bond coat", ["perBox"] = "tiles in a box", ["turn"] = "turning", ["flatPercent"] = "flat share",
         ["heightsFrom"] = "where heights count from", ["heightLeft"] = "height at the left", ["heightRight"] = "height at the right",
         ["between"] = "line between the corners", ["toward"] = "edge it falls to", ["lowest"] = "lowest place of the bed", ["cuts"] = "what smallest cuts are compared by", ["x"] = "distance from the left", ["y"] = "height", ["levelLine"] = "level line", ["edge"] = "edges", ["side"] = "upright edges",
-        ["halfTile"] = "half tiles", ["sealed"] = "sealing", ["backButter"] = "mortar on backs", ["jointDepth"] = "depth of joints", ["sealantDepth"] = "depth of sealant", ["covers"] = "what a pack covers", ["dry"] = "film when dry", ["setting"] = "what it is set with", ["under"] = "what goes under the tile", ["aside"] = "how far aside joints stand", ["setOut"] = "how far a snapped line may be off", ["perimeter"] = "edge of the bed", ["yield"] = "what a bag makes", ["falls"] = "falls", ["from"] = "beginning", ["to"] = "end", ["least"] = "least joint", ["wanted"] = "wanted joint", ["most"] = "widest joint",
+        ["halfTile"] = "half tiles", ["taxOn"] = "what tax is paid on", ["taxName"] = "name of the tax", ["validUntil"] = "last day of the offer", ["per"] = "what the rate is for", ["sealed"] = "sealing", ["backButter"] = "mortar on backs", ["jointDepth"] = "depth of joints", ["sealantDepth"] = "depth of sealant", ["covers"] = "what a pack covers", ["dry"] = "film when dry", ["setting"] = "what it is set with", ["under"] = "what goes under the tile", ["aside"] = "how far aside joints stand", ["setOut"] = "how far a snapped line may be off", ["perimeter"] = "edge of the bed", ["yield"] = "what a bag makes", ["falls"] = "falls", ["from"] = "beginning", ["to"] = "end", ["least"] = "least joint", ["wanted"] = "wanted joint", ["most"] = "widest joint",
     };
 
     /// <summary>A thing by its kind and its name, which may say the kind already: the hole drain, hole 1.</summary>
@@ -41,6 +41,8 @@ internal static class JobWords
             at = at.Length == 0 ? steps[i] : at + "." + steps[i];
             var open = steps[i].IndexOf('[', StringComparison.Ordinal);
             var key = open < 0 ? steps[i] : steps[i][..open];
+            // What stands there says itself that it is a price.
+            if (key is "prices" && i + 1 < steps.Length) continue;
             if (key is "survey")
             {
                 said.Add(ReadingWords.Place(JobPath.Get(root, at) as JsonObject, string.Join('.', steps[(i + 1)..])));
@@ -84,6 +86,7 @@ internal static class JobWords
         if (key is "range" or "left" or "bottom" or "width" or "height") return $"{(number == 1 ? "least" : "most")} {key}";
         if (key is "to" or "through") return key is "to" ? "arc's end" : "point on the arc";
         if (key is "outline") return string.Create(CultureInfo.InvariantCulture, $"corner {number}");
+        if (key is "items" or "labour" && JobPath.Get(root, at + (key is "items" ? ".item" : ".task")) is JsonValue priced && priced.ToString() is { Length: > 0 } what) return what;
         if (key is "set") return $"courses set on {JobPath.Get(root, at + ".face")}";
         var name = JobPath.Get(root, at + ".name") is JsonValue value ? value.ToString() : "";
         if (key is "edges" && FaceWords.Of(JobPath.Get(root, at[..at.LastIndexOf('.')])) is "floor") return "side " + (name.Length > 0 ? name : string.Create(CultureInfo.InvariantCulture, $"{number}"));

@@ -40,15 +40,16 @@ internal sealed class SheetMaker(IJSRuntime js, LazyAssemblyLoader parts) : IAsy
     /// <param name="job">The job on the desk.</param>
     /// <param name="text">The job file's text.</param>
     /// <param name="plan">Its plan, for a browser that gives no other thread.</param>
-    public async Task MakeAsync(string job, string text, Plan plan)
+    /// <param name="kind">Which: <see cref="SheetKinds"/>.</param>
+    public async Task MakeAsync(string job, string text, Plan plan, string kind = SheetKinds.Job)
     {
         if (Busy) return;
-        (Job, Text, _name) = (job, text, JobFiles.NameOf(plan.Job.Name, "-sheets.pdf"));
+        (Job, Text, _name) = (job, text, JobFiles.NameOf(plan.Job.Name, $"-{kind}.pdf"));
         Tell(MakingStage.Making, "Getting ready");
         try
         {
-            var outcome = await _script.AskAsync<string>("make", text, _name, _self ??= DotNetObjectReference.Create(this));
-            if (string.Equals(outcome, "refused", StringComparison.Ordinal)) await MakeHereAsync(plan);
+            var outcome = await _script.AskAsync<string>("make", text, kind, _name, _self ??= DotNetObjectReference.Create(this));
+            if (string.Equals(outcome, "refused", StringComparison.Ordinal)) await MakeHereAsync(plan, kind);
             else Tell(string.Equals(outcome, "made", StringComparison.Ordinal) ? MakingStage.Made : MakingStage.Stopped, "");
         }
         catch (JSException trouble)
@@ -78,14 +79,14 @@ internal sealed class SheetMaker(IJSRuntime js, LazyAssemblyLoader parts) : IAsy
     }
 
     [UnconditionalSuppressMessage("Trimming", "IL2026", Justification = "Gaugerod.Sheets names what it uses of these parts, so the trimming keeps it.")]
-    private async Task MakeHereAsync(Plan plan)
+    private async Task MakeHereAsync(Plan plan, string kind)
     {
         Tell(MakingStage.MakingHere, "");
         await Task.Delay(PaintMilliseconds);
         try
         {
             await parts.LoadAssembliesAsync(PdfParts.Names);
-            await _script.TellAsync("keep", _name, SheetWriter.Pdf(plan));
+            await _script.TellAsync("keep", _name, SheetWriter.Pdf(SheetKinds.Pages(plan, kind), plan.Job.Name));
             Tell(MakingStage.Made, "");
         }
         catch (Exception trouble) when (trouble is IOException or InvalidOperationException or OutOfMemoryException or HttpRequestException)

@@ -4,7 +4,6 @@ using System.Runtime.Versioning;
 using Gaugerod.App.Desk;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Sheets;
-using Gaugerod.Sheets.Sheets;
 
 namespace Gaugerod.App.Sheetmaking;
 
@@ -17,10 +16,11 @@ internal static partial class SheetWork
 {
     /// <summary>The job sheets of a job, with the reader, the planner and the writer that the command line has.</summary>
     /// <param name="text">The job file's text.</param>
+    /// <param name="kind">Which sheets: <see cref="SheetKinds"/>.</param>
     /// <param name="say">Told how far the work is, in words.</param>
     /// <exception cref="InvalidOperationException">The job has faults. The page asks for no such job's sheets.</exception>
     [JSExport]
-    internal static byte[] Make(string text, [JSMarshalAs<JSType.Function<JSType.String>>] Action<string> say)
+    internal static byte[] Make(string text, string kind, [JSMarshalAs<JSType.Function<JSType.String>>] Action<string> say)
     {
         say("Reading the job");
         var read = TextRead.Steps(text).Last()!;
@@ -34,7 +34,7 @@ internal static partial class SheetWork
         }
 
         say("Laying out the sheets");
-        var pages = JobSheets.Pages(plan!);
+        var pages = SheetKinds.Pages(plan!, kind);
         say(string.Create(CultureInfo.InvariantCulture, $"Drawing {pages.Count} sheets"));
         return SheetWriter.Pdf(pages, job.Job.Name);
     }

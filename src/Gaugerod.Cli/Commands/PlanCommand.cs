@@ -3,6 +3,7 @@ using Gaugerod.Cli.Writing;
 using Gaugerod.Engine;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Takeoffs;
+using Gaugerod.Lists;
 using Gaugerod.Plane;
 
 namespace Gaugerod.Cli.Commands;
@@ -13,7 +14,11 @@ namespace Gaugerod.Cli.Commands;
 /// <param name="Json">Whether plan.json goes to standard output.</param>
 /// <param name="Large">Whether the limit on the number of pieces is lifted.</param>
 /// <param name="Quiet">Whether only faults are said.</param>
-internal sealed record PlanRequest(string Path, string? Folder, bool Json, bool Large, bool Quiet);
+internal sealed record PlanRequest(string Path, string? Folder, bool Json, bool Large, bool Quiet)
+{
+    /// <summary>A price list; null for none.</summary>
+    public string? Prices { get; init; }
+}
 
 /// <summary>Plans a job and writes its sheets.</summary>
 internal static class PlanCommand
@@ -33,7 +38,16 @@ internal static class PlanCommand
             return Exit.Unusable;
         }
 
+        // A list that cannot be used is said before anything is planned.
+        PriceListReading.Understood? list = null;
+        if (ask.Prices is { } path && (list = await PriceLists.Open(path, desk, token)) is null) return Exit.Unusable;
         if (await JobPlanning.Run(ask.Path, ask.Large, ask.Quiet, works, desk, token) is not { } plan) return Exit.Unusable;
+        if (list is not null)
+        {
+            if (await PriceLists.Priced(plan, list, ask.Prices!, desk) is not { } priced) return Exit.Unusable;
+            plan = priced;
+            if (!ask.Quiet) await PriceLists.Say(list, plan.Price!.List, ask.Folder, desk.Words);
+        }
 
         var planFile = await Task.Run(() => works.PlanFile(plan), token).WaitAsync(token);
         if (ask.Folder is { } folder)
@@ -88,6 +102,7 @@ internal static class PlanCommand
 
         foreach (var line in plan.Supplies) await words.WriteLineAsync($"{line.Supply.Name}: {SupplyWords.Packs(line)}. {SupplyWords.Basis(line, plan.Job.Tape)}");
         foreach (var task in plan.Work?.Tasks ?? []) await words.WriteLineAsync($"{WorkWords.When(task)}: {task.Name}{(task.IsEvent ? "" : $" ({WorkWords.Takes(task, plan.Job.Tape)})")}");
+        if (plan.Price is { } price) await words.WriteLineAsync(PriceLists.Total(price));
         foreach (var again in plan.Again) await words.WriteLineAsync($"{again.Face}, measured again: {again.Ways[0].Words} {(again.Ways[0].Changed.Count == 0 ? "Every piece is cut as planned." : $"Cut otherwise: {string.Join(", ", again.Ways[0].Changed)}.")}");
         foreach (var line in plan.AgainOrders.Where(line => line.Short > 0)) await words.WriteLineAsync(string.Create(CultureInfo.InvariantCulture, $"{line.Product}: short of {line.Short}."));
         foreach (var finding in plan.Findings.Where(f => f.Level != FindingLevel.Note)) await words.WriteLineAsync(JobPlanning.Say(finding));

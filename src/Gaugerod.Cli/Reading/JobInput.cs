@@ -23,11 +23,20 @@ internal sealed record JobInput(string Name, ReadOnlyMemory<byte> Bytes, string?
             return await ReadAll("standard input", desk.In, token);
         }
 
-        if (Directory.Exists(path)) return Unread(path, "this is a folder; expected a job file, or - for standard input.");
-        if (!File.Exists(path)) return Unread(path, $"there is no such file; expected a job file, or - for standard input.{NearName.Say(path)}");
+        return await File(path, "a job file, or - for standard input", token);
+    }
+
+    /// <summary>Reads a file.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="expected">What it should be, in words.</param>
+    /// <param name="token">Ends the waiting.</param>
+    public static async Task<JobInput> File(string path, string expected, CancellationToken token)
+    {
+        if (Directory.Exists(path)) return Unread(path, $"this is a folder; expected {expected}.");
+        if (!System.IO.File.Exists(path)) return Unread(path, $"there is no such file; expected {expected}.{NearName.Say(path)}");
         try
         {
-            var file = File.OpenRead(path);
+            var file = System.IO.File.OpenRead(path);
             await using (file)
             {
                 return await ReadAll(path, file, token);

@@ -1,6 +1,7 @@
 using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Lines;
+using Gaugerod.Engine.Prices;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Sequencing;
 using Gaugerod.Engine.Takeoffs;
@@ -88,6 +89,9 @@ public sealed record Job(
 
     /// <summary>How far off readings, lines and joints may be; null, the default, for the usual.</summary>
     public SettingErrors? Errors { get; init; }
+
+    /// <summary>The setter's prices and rates; null, the default, where nothing is priced.</summary>
+    public PriceRequest? Prices { get; init; }
 
     /// <summary>What is to be said of how the job was read; the plan's findings carry it on. Default nothing.</summary>
     public Sequence<Finding> Remarks { get; init; } = [];

@@ -5,6 +5,7 @@ using Gaugerod.Engine.Layouts;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Patterns;
 using Gaugerod.Engine.Pieces;
+using Gaugerod.Engine.Prices;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Sequencing;
 using Gaugerod.Engine.Surveys;
@@ -93,6 +94,12 @@ public sealed record Plan(
 
     /// <summary>The order of work; null, the default, where none was asked for.</summary>
     public WorkPlan? Work { get; init; }
+
+    /// <summary>What it costs; null, the default, where the job states no prices.</summary>
+    public Estimate? Price { get; init; }
+
+    /// <summary>The job as it was asked, before what may move was moved.</summary>
+    internal Job? Asked { get; init; }
 
     /// <summary>What becomes of the rest of faces of which something is set. Default none.</summary>
     public Sequence<AgainFace> Again { get; init; } = [];

@@ -43,8 +43,8 @@ public static class Planner
     }
 
     /// <summary>
-    /// As the other, by a plan of a job as it was before. Where only what is set has changed since, that plan's lines and cuts stay, and
-    /// no search is done again; the plan is the same.
+    /// As the other, by a plan of a job as it was before. Where only what no search hangs on has changed since, what is set or what is paid, that
+    /// plan's lines and cuts stay; the plan is the same.
     /// </summary>
     /// <param name="ready">The job, without a fault.</param>
     /// <param name="before">The plan before; null for none.</param>
@@ -52,7 +52,7 @@ public static class Planner
     public static IEnumerable<PlanStep> Steps(CheckedJob ready, Plan? before)
     {
         ArgumentNullException.ThrowIfNull(ready);
-        return before is not null && ready.Faults.Count == 0 && SetSteps.IsAllThatDiffers(ready.Job, before.Job) ? SetSteps.Of(ready.Job, before) : Steps(ready);
+        return before is not null && ready.Faults.Count == 0 && SetSteps.IsAllThatDiffers(ready.Job, before) ? SetSteps.Of(ready.Job, before) : Steps(ready);
     }
 
     private static IEnumerable<PlanStep> RunByRun(CheckedJob ready)
@@ -164,8 +164,9 @@ public static class Planner
         var supplies = JobSupplies.Of(job, runs, ready.Bases, movement, boards);
         var (work, remarks) = job.Work is null ? (null, []) : WorkOrder.Plan(job, ready.Bases, boards, RunWorks.Of(job, runs, trims, supplies, movement));
         var all = SetSteps.InOrder(job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Concat(set!.Findings).Concat(remarks));
-        yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all)
+        yield return new("done", JobPricing.Priced(new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all)
         {
+            Asked = asked,
             Boxes = boxes.ToSequence(),
             Trims = trims,
             Supplies = supplies,
@@ -178,7 +179,7 @@ public static class Planner
             Beds = ready.Bases.Beds,
             Flat = ready.Bases.Flat,
             ToBuild = Planning.ToBuild.All(asked, job).ToSequence(),
-        });
+        }));
     }
 
     private static IEnumerable<IEnumerable<Finding>> RuleByRule(Job job, RunPlan plan, bool hasUnderHalf)

@@ -88,6 +88,7 @@ public static class JobReader
         var runReader = new RunReader(values, new KnownNames(products.Count == 0 ? [null] : products.ConvertAll(p => p.Name), faces.Count == 0 ? [new(null, null)] : faces));
         var runs = fields.Items("runs", atLeast: 1).Select(n => runReader.Read(n, runNames)).ToList();
         var work = new WorkReader(values, faces.Count == 0 ? [null] : [.. faces.SelectMany(face => face.Zones.Prepend(face.Name))], runs).Read(fields["work"]);
+        var prices = PricesReader.Read(fields["prices"], values, [.. fields.Items("runs").Select(RunName)]);
         if (values.Log.Any && Unit((Entry.Group)fields.Entry) is not null) Shapes(faces, new Tape(unit, mark), root, values.Log);
         if (name is null) return null;
         return new(
@@ -98,10 +99,13 @@ public static class JobReader
             Supplies = supplies.Select(s => s.Supply).OfType<Supply>().ToSequence(),
             Boards = boards.Select(b => b.Board).OfType<BoardProduct>().ToSequence(),
             Work = work,
+            Prices = prices,
             Cutting = cutting,
             Errors = errors,
         };
     }
+
+    private static string? RunName(Entry run) => run is Entry.Group group && group.Members.TryGetValue("name", out var name) ? (name.Value as Entry.Text)?.Value : null;
 
     // The engine checks a job that could be read. Where another fault forbids that, the shapes are looked at all the same.
     private static void Shapes(List<FaceEntry> faces, Tape tape, Entry root, FaultLog log)

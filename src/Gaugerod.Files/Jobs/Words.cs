@@ -2,6 +2,7 @@ using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Planning;
+using Gaugerod.Engine.Prices;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Sequencing;
 using Gaugerod.Engine.Surveys;
@@ -71,6 +72,13 @@ internal static class Words
         ("screws", SupplyKind.Screws), ("tape", SupplyKind.Tape));
 
     public static readonly Words<NotchShape> NotchShapes = new(("square", NotchShape.Square), ("round", NotchShape.Round), ("pointed", NotchShape.Vee));
+
+    public static readonly Words<PriceUnit> PriceUnits = new([.. Engine.Prices.PriceUnits.All.Select(word => (word, Engine.Prices.PriceUnits.Read(word)!.Value))]);
+    public static readonly Words<LabourOf> LabourKinds = new([.. PriceWords.All.Select(one => (one.Word, one.Kind))]);
+    public static readonly Words<CostGroup> CostGroups = new([.. Enum.GetValues<CostGroup>().Select(group => (PriceWords.Of(group), group))]);
+    public static readonly Words<bool> MarginShown = new(("shown", true), ("hidden", false));
+    public static readonly Words<bool> AmountsShown = new(("lines", true), ("groups", false));
+    public static readonly Words<bool> TotalShown = new(("range", true), ("likely", false));
 
     public static readonly Words<bool> Sold = new(("piece", false), ("bar", true));
 

@@ -13,12 +13,15 @@ internal static class EncodingCheck
     private const string SaveAgain = "save the file again as UTF-8";
 
     /// <summary>The file's text, and a log that holds a fault when it is none.</summary>
-    public static FaultLog Open(ReadOnlyMemory<byte> file, string name)
+    /// <param name="file">The file's bytes.</param>
+    /// <param name="name">What it is called in messages.</param>
+    /// <param name="what">What it should hold, such as <c>a job</c>.</param>
+    public static FaultLog Open(ReadOnlyMemory<byte> file, string name, string what = "a job")
     {
         var bytes = file.Span;
         if (bytes.Length > LargestFile)
         {
-            return Refused(name, "a file of more than 8 MB", "a job of at most 8 MB", null);
+            return Refused(name, "a file of more than 8 MB", what + " of at most 8 MB", null);
         }
 
         if (bytes.StartsWith((ReadOnlySpan<byte>)[0xFF, 0xFE]) || bytes.StartsWith((ReadOnlySpan<byte>)[0xFE, 0xFF]) || LooksWide(bytes))
@@ -26,7 +29,7 @@ internal static class EncodingCheck
             return Refused(name, "text in UTF-16 or UTF-32", "text in UTF-8", SaveAgain);
         }
 
-        if (bytes.Contains((byte)0)) return Refused(name, "a file that is no text", "a job, saved as text in UTF-8", null);
+        if (bytes.Contains((byte)0)) return Refused(name, "a file that is no text", what + ", saved as text in UTF-8", null);
         var text = bytes.StartsWith((ReadOnlySpan<byte>)[0xEF, 0xBB, 0xBF]) ? file[3..] : file;
         var log = new FaultLog(name, new Source(text));
         if (!Utf8.IsValid(text.Span))

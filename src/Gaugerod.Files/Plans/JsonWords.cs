@@ -61,12 +61,6 @@ internal static class JsonWords
         json.WriteEndArray();
     }
 
-    public static void WriteEmptyGroup(this Utf8JsonWriter json, string name)
-    {
-        json.WriteStartObject(name);
-        json.WriteEndObject();
-    }
-
     private static string Text(Point point) => $"[{Text(point.X)}, {Text(point.Y)}]";
 
     private static string Text(Length length) => length.Millimetres.ToString(CultureInfo.InvariantCulture);

@@ -48,8 +48,7 @@ public static class PlanWriter
             json.WriteList("againTiles", plan.AgainOrders, order => AgainWriter.Write(json, order));
         }
 
-        // A section that other programs may count on finding; the engine has nothing to say there yet.
-        json.WriteEmptyGroup("price");
+        PriceWriter.Write(json, plan.Price);
         json.WriteList("sequence", plan.Work?.Tasks ?? [], task => SequenceWriter.Write(json, task));
         json.WriteList("findings", plan.Findings, finding => FindingWriter.Write(json, finding));
         json.WriteEndObject();

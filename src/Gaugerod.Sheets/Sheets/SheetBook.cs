@@ -32,6 +32,9 @@ internal sealed class SheetBook(Plan plan)
 
     public Plan Plan => plan;
 
+    /// <summary>What stands in the foot in place of how sizes are given; null, the default, for that.</summary>
+    public string? FootWords { get; init; }
+
     public Figures Figures { get; } = new(plan.Job.Tape);
 
     private double Foot => string.IsNullOrWhiteSpace(plan.Job.Note) ? 14 : 18;
@@ -94,7 +97,7 @@ internal sealed class SheetBook(Plan plan)
         var foot = page.Height - Foot + 3;
         pen.Line(Side, foot, right, foot, Stroke.Rule);
         var scale = page.Scale is { } s ? $"Scale 1:{Figures.Number(s)}. " : "";
-        pen.Text(Side, foot + 3.8, $"{scale}Sizes in {Figures.Units}, tape marked every {Figures.NearWithUnit(plan.Job.Tape.Mark)}. Cut sizes are rounded down to the mark, everything else to the nearest.", 7.5, ink: Ink.Quiet);
+        pen.Text(Side, foot + 3.8, FootWords ?? $"{scale}Sizes in {Figures.Units}, tape marked every {Figures.NearWithUnit(plan.Job.Tape.Mark)}. Cut sizes are rounded down to the mark, everything else to the nearest.", 7.5, ink: Ink.Quiet);
         if (!string.IsNullOrWhiteSpace(plan.Job.Note)) pen.Text(Side, foot + 7.6, Shortened(plan.Job.Note, 7.5, right - Side), 7.5, bold: true, ink: Ink.Quiet);
     }
 

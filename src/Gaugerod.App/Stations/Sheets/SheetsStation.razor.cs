@@ -2,6 +2,7 @@ using System.Text;
 using Gaugerod.App.Desk;
 using Gaugerod.App.Sheetmaking;
 using Gaugerod.Engine.Planning;
+using Gaugerod.Engine.Prices;
 using Gaugerod.Files.Plans;
 using Gaugerod.Sheets.Formats;
 using Gaugerod.Sheets.Sheets;
@@ -71,9 +72,9 @@ public sealed partial class SheetsStation : ComponentBase, IDisposable
 
     private static string FileName(string run) => "run-" + new string([.. run.Select(c => char.IsLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-')]) + ".svg";
 
-    private async Task MakeAsync()
+    private async Task MakeAsync(string kind)
     {
-        if (CanMake && Desk.Plan is { } plan) await Maker.MakeAsync(Desk.Id, Desk.Text, plan);
+        if (CanMake && Desk.Plan is { } plan) await Maker.MakeAsync(Desk.Id, Desk.Text, plan, kind);
     }
 
     private async Task StopAsync()
@@ -83,6 +84,8 @@ public sealed partial class SheetsStation : ComponentBase, IDisposable
     }
 
     private Task PlanFileAsync() => Shelf.SaveFileAsync("plan.json", JobFiles.Type, PlanWriter.Write(Desk.Plan!));
+
+    private Task PriceFileAsync(Estimate price) => Shelf.SaveFileAsync("price.csv", "text/csv", CsvWriter.Write(PriceTable.Of(price)));
 
     private Task SaveAsync(string name, string type, string text) => Shelf.SaveFileAsync(name, type, Encoding.UTF8.GetBytes(text));
 

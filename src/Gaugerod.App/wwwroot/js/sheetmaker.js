@@ -20,7 +20,7 @@ ready.then(() => postMessage({ ready: true }), error => postMessage({ lame: Stri
 addEventListener("message", async ({ data }) => {
   try {
     const make = await ready;
-    const pdf = make(data.job, words => postMessage({ words }));
+    const pdf = make(data.job, data.kind, words => postMessage({ words }));
     postMessage({ pdf }, [pdf.buffer]);
   } catch (error) {
     postMessage({ trouble: String(error?.message ?? error) });

@@ -33,7 +33,7 @@ function heed(who, done, failed) {
 }
 
 /** Has a job's sheets made and hands them to the person; tells "made", "stopped" or "refused", or throws words. */
-export function make(job, name, who) {
+export function make(job, kind, name, who) {
   clearTimeout(rest);
   return new Promise((resolve, reject) => {
     const done = (how, pdf) => {
@@ -55,7 +55,7 @@ export function make(job, name, who) {
       return;
     }
     heed(who, done, failed);
-    worker.postMessage({ job });
+    worker.postMessage({ job, kind });
   });
 }
 
