@@ -151,7 +151,7 @@ public static class Planner
             if (sofar is null) yield return SetSteps.Working;
         }
 
-        var all = SetSteps.InOrder(job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Concat(set!.Findings));
+        var all = SetSteps.InOrder(job.Remarks.Concat(findings).Concat(JobCautions.Of(job)).Concat(set!.Findings));
         yield return new("done", new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all)
         {
             Boxes = boxes.ToSequence(),
@@ -180,7 +180,7 @@ public static class Planner
         yield return plan.Faces.SelectMany(face => OpenEdgeRules.Findings(face.Face, face.Pieces, facts.Joint, job.Tape));
         yield return plan.Faces.SelectMany(face => ConeRules.Findings(face.Face, facts));
         yield return plan.Faces.SelectMany(face => HoleRules.Findings(face.Face.Name, face.Face.Holes, face.Pieces, job.Tape));
-        if (plan.Request.Setting is { Mortar: not null } setting) yield return MortarRules.Findings(plan.Request.Name, SettingSupplies.Bed(facts.Product, setting) + SettingSupplies.Mm(setting.BackButter), job.Tape);
+        if (plan.Request.Setting is { Mortar: not null } setting) yield return MortarRules.Findings(plan.Request.Name, SettingSupplies.Bed(facts.Product, setting) + SettingSupplies.Mm(setting.BackButter), job.Tape, job.Region);
         yield return plan.Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name));
     }
 
@@ -188,6 +188,8 @@ public static class Planner
         plan.Request.Name, JobRuns.ProductOf(job, plan.Request), plan.Request.Bond, plan.Best.Placing.Joint, plan.Request.Limits, job.Tape,
         plan.Best.Score.Cuts, plan.Best.Score.SmallestCut, plan.Best.Score.Slivers, hasUnderHalf, plan.Best.Wants)
     {
+        Region = job.Region,
+        IsFloor = FloorFaces.Holds(job, plan.Request),
         Folded = plan.Faces.Any(face => face.Face.Plane is not null),
         Narrow = Slivers.Of(plan.Faces.SelectMany(face => face.Pieces), plan.Request.Bond, plan.Request.Limits.Sliver, plan.Best.Score.Slivers),
     };
