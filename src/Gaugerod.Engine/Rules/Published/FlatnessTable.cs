@@ -12,7 +12,7 @@ internal static class FlatnessTable
 
     public static IReadOnlyList<PublishedLimit> Rows { get; } =
     [
-        new(LargeSide, Region.America, "longest edge of the tile from which the limits for large tile hold", "ANSI A108.02; older editions had 18 in", Known.Printed, "Look up which limits the tile falls under.") { At = new(15, "in") },
+        new(LargeSide, Region.America, "longest edge of the tile from which the limits for large tile hold", "ANSI A108.02; older editions had 18 in", Known.Printed, "Look up which limits the tile falls under.") { At = new(15, "in"), By = "from" },
         America(FlatSmall, "all edges under 15 in", new(1 / 4.0, "in"), new(10, "ft")),
         America(FlatSmallShort, "all edges under 15 in", new(1 / 16.0, "in"), new(12, "in")),
         America(FlatLarge, "an edge of 15 in or more", new(1 / 8.0, "in"), new(10, "ft")),

@@ -11,10 +11,10 @@ internal static class HealthTable
     public static IReadOnlyList<PublishedLimit> Rows { get; } =
     [
         new(Silica, Region.America, "silica in the air, mean of 8 hours", Dust, Known.Printed, "Cut wet, draw the dust off, do not sweep dry.") { Most = new(50, "µg/m³") },
-        new(SilicaAction, Region.America, "silica in the air from which something is to be done, mean of 8 hours", Dust, Known.Printed, "Cut wet, draw the dust off, do not sweep dry.") { At = new(25, "µg/m³") },
+        new(SilicaAction, Region.America, "silica in the air from which something is to be done, mean of 8 hours", Dust, Known.Printed, "Cut wet, draw the dust off, do not sweep dry.") { At = new(25, "µg/m³"), By = "from" },
         new(LeadInside, Region.America, "painted face disturbed in a room as a minor repair", Lead, Known.Printed, "Have it tested; beyond that a certified firm does it.") { Most = new(6, "ft²") },
         new(LeadOutside, Region.America, "painted face disturbed outside as a minor repair", Lead, Known.Printed, "Have it tested; beyond that a certified firm does it.") { Most = new(20, "ft²") },
         new(LoadOfOne, Region.America, "lifted by one person in the best posture", "NIOSH lifting equation, load constant (from memory: NIOSH publication 94-110)", Known.FromMemory, "Lift in twos, use a barrow, or carry less at a time.") { Most = new(23, "kg") },
-        new(Alkali, Region.America, "wet mortar and grout, over", "cement suppliers' safety pages", Known.Printed, "Wear gloves, eye protection and knee pads; rinse at once.") { At = new(12, "pH") },
+        new(Alkali, Region.America, "how caustic wet mortar and grout are", "cement suppliers' safety pages", Known.Printed, "Wear gloves, eye protection and knee pads; rinse at once.") { At = new(12, "pH") },
     ];
 }

@@ -23,7 +23,7 @@ internal static class MovementTable
         new(MovementSun, Region.Britain, "soft joints across a heated floor", "BS 5385-3, under 40 m²", Known.FromMemory, Part) { Most = new(8, "m") },
         new(MovementOutside, Region.Britain, "soft joints across a floor, outside", "BS 5385-3:2024, 3 to 5 m, as the trade press gives it", Known.Printed, Part) { Most = new(5, "m") },
         new(MovementWall, Region.Britain, "soft joints across a wall", "BS 5385-1, 3 to 4.5 m", Known.FromMemory, Part) { Most = new(4.5, "m") },
-        new(MovementPerimeter, Region.Britain, "floor from which its edges get a soft joint", "BS 5385-3, as a supplier of joints gives it", Known.Printed, "Leave the edges open to the base, and seal them.") { At = new(2, "m") },
+        new(MovementPerimeter, Region.Britain, "floor from which its edges get a soft joint", "BS 5385-3, as a supplier of joints gives it", Known.Printed, "Leave the edges open to the base, and seal them.") { At = new(2, "m"), By = "from" },
         new(MovementInside, Region.Europe, "side of a floor field, 6.5 to 8 m", Zdb, Known.FromMemory, Part) { Most = new(8, "m") },
         new(MovementArea, Region.Europe, "field on a heated screed", Zdb, Known.FromMemory, Part) { Most = new(40, "m²") },
         new(MovementInside, Region.Australia, "soft joints across a field, about", "AS 3958.1", Known.FromMemory, Part) { Most = new(4.5, "m") },

@@ -30,18 +30,21 @@ public sealed record PublishedLimit(string Key, Region Region, string What, stri
     /// <summary>The length it is read over, or the size from which it holds; null where it holds anyway.</summary>
     public Figure? At { get; init; }
 
+    /// <summary>How that is meant: <c>over</c> a length, <c>from</c> or <c>to</c> a size. Default over.</summary>
+    public string By { get; init; } = "over";
+
     /// <summary>As it is printed where that is rounded; null where it is not.</summary>
     public string? As { get; init; }
 
     /// <summary>Where it comes from. One from memory says so.</summary>
     public string Source => Known == Known.FromMemory && !Standard.Contains("from memory", StringComparison.Ordinal) ? $"{Standard} (from memory)" : Standard;
 
-    /// <summary>The limit in words: <c>at least 1/4 in per ft</c>, <c>2 to 9 in</c>, <c>at most 3 mm at 2 m</c>.</summary>
+    /// <summary>The limit in words: <c>at least 1/4 in per ft</c>, <c>2 to 9 in</c>, <c>at most 3 mm over 2 m</c>.</summary>
     public string Words => $"{(Least, Most) switch
     {
         ({ } least, { } most) => $"{least} to {most}",
         ({ } least, null) => $"at least {least}",
         (null, { } most) => $"at most {most}",
         _ => "",
-    }}{(At is { } at ? $"{(Least is null && Most is null ? "" : ", ")}at {at}" : "")}{(As is null ? "" : $" (printed as {As})")}";
+    }}{(At is { } at ? $"{(Least is null && Most is null ? "" : " ")}{By} {at}" : "")}{(As is null ? "" : $" (printed as {As})")}";
 }
