@@ -118,7 +118,7 @@ public sealed class SetTests(Rig rig)
         await Button(page, "south").First.ClickAsync();
         await Button(page, "Remove").Last.ClickAsync();
         await Button(page, "Runs").ClickAsync();
-        await Button(page, "Take long wall out of the run").ClickAsync();
+        await Button(page, "Take out long wall").ClickAsync();
         job = await JobAsync(page);
         Assert.Null(job["runs"]![0]!["set"]);
         Assert.Empty(device.Troubles);

@@ -121,6 +121,6 @@ public sealed class TrimTests(Rig rig)
         Assert.Empty(device.Troubles);
     }
 
-    private static Task PartAsync(IPage page, string name) =>
+    internal static Task PartAsync(IPage page, string name) =>
         page.GetByRole(AriaRole.Group, new() { Name = "What to measure and choose" }).GetByRole(AriaRole.Button, new() { Name = name }).ClickAsync();
 }

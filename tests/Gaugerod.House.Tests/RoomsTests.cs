@@ -11,7 +11,7 @@ public sealed class RoomsTests
     private const string Engine = "src/Gaugerod.Engine";
 
     private static readonly string[] s_rooms =
-        ["Surveys", "Rooms", "Bases", "Bonds", "Layouts", "Pieces", "Sharing", "Cutting", "Lines", "Patterns", "Tolerances", "Trims", "Takeoffs", "Rules", "Planning"];
+        ["Surveys", "Rooms", "Bases", "Bonds", "Layouts", "Pieces", "Sharing", "Cutting", "Lines", "Patterns", "Tolerances", "Trims", "Boards", "Takeoffs", "Rules", "Planning"];
 
     [Fact]
     public void No_room_looks_ahead_in_its_source()

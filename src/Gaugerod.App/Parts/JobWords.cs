@@ -9,7 +9,7 @@ internal static class JobWords
 {
     private static readonly Dictionary<string, string> s_things = new(StringComparer.Ordinal)
     {
-        ["products"] = "tile", ["trims"] = "trim", ["faces"] = "wall", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want", ["zones"] = "zone", ["lines"] = "fold", ["drains"] = "drain", ["beds"] = "bed", ["cut"] = "piece cut already",
+        ["products"] = "tile", ["trims"] = "trim", ["supplies"] = "supply", ["faces"] = "wall", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want", ["zones"] = "zone", ["lines"] = "fold", ["drains"] = "drain", ["beds"] = "bed", ["cut"] = "piece cut already",
     };
 
     private static readonly Dictionary<string, string> s_readings = new(StringComparer.Ordinal)
@@ -25,7 +25,7 @@ internal static class JobWords
         ["edgeJoint"] = "soft joint", ["bondCoat"] = "bond coat", ["perBox"] = "tiles in a box", ["turn"] = "turning", ["flatPercent"] = "flat share",
         ["heightsFrom"] = "where heights count from", ["heightLeft"] = "height at the left", ["heightRight"] = "height at the right",
         ["between"] = "line between the corners", ["toward"] = "edge it falls to", ["lowest"] = "lowest place of the bed", ["cuts"] = "what smallest cuts are compared by", ["x"] = "distance from the left", ["y"] = "height", ["levelLine"] = "level line", ["edge"] = "edges", ["side"] = "upright edges",
-        ["halfTile"] = "half tiles", ["aside"] = "how far aside joints stand", ["setOut"] = "how far a snapped line may be off", ["perimeter"] = "edge of the bed", ["yield"] = "what a bag makes", ["falls"] = "falls", ["from"] = "beginning", ["to"] = "end", ["least"] = "least joint", ["wanted"] = "wanted joint", ["most"] = "widest joint",
+        ["halfTile"] = "half tiles", ["sealed"] = "sealing", ["backButter"] = "mortar on backs", ["jointDepth"] = "depth of joints", ["sealantDepth"] = "depth of sealant", ["covers"] = "what a pack covers", ["dry"] = "film when dry", ["setting"] = "what it is set with", ["under"] = "what goes under the tile", ["aside"] = "how far aside joints stand", ["setOut"] = "how far a snapped line may be off", ["perimeter"] = "edge of the bed", ["yield"] = "what a bag makes", ["falls"] = "falls", ["from"] = "beginning", ["to"] = "end", ["least"] = "least joint", ["wanted"] = "wanted joint", ["most"] = "widest joint",
     };
 
     /// <summary>A thing by its kind and its name, which may say the kind already: the hole drain, hole 1.</summary>
@@ -69,6 +69,7 @@ internal static class JobWords
 
             if (open >= 0) said.Add(Listed(root, at, key, steps[i][open..]));
             else if (key is "least" && path.Contains(".falls", StringComparison.Ordinal)) said.Add("thickness at the drain");
+            else if (key is "yield" && path.StartsWith("supplies", StringComparison.Ordinal)) said.Add("what a pack makes");
             else if (key is "least" && path.StartsWith("trims", StringComparison.Ordinal)) said.Add("shortest piece");
             else said.Add(s_fields.TryGetValue(key, out var field) ? field : key);
         }

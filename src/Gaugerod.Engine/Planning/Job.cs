@@ -76,6 +76,9 @@ public sealed record Job(
     /// <summary>The trims that edges and bands may name. Default none.</summary>
     public Sequence<TrimProduct> Trims { get; init; } = [];
 
+    /// <summary>The boards that faces may name. Default none.</summary>
+    public Sequence<BoardProduct> Boards { get; init; } = [];
+
     /// <summary>What is bought by the pack and that runs may name. Default none.</summary>
     public Sequence<Supply> Supplies { get; init; } = [];
 

@@ -74,6 +74,7 @@ public static class JobCheck
         }
 
         faults.AddRange(bases.Faults);
+        faults.AddRange(JobBoards.Faults(job, large));
         yield return new(job, faults.ToSequence(), runs) { Bases = bases with { OnBeds = findings.ToSequence() } };
     }
 

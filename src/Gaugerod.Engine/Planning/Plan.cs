@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Bases;
+using Gaugerod.Engine.Boards;
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Layouts;
 using Gaugerod.Engine.Lines;
@@ -103,6 +104,9 @@ public sealed record Plan(
 
     /// <summary>How flat those faces are that were read. Default none.</summary>
     public Sequence<FlatFace> Flat { get; init; } = [];
+
+    /// <summary>The boards under the tile; default none.</summary>
+    public BoardPlan Boards { get; init; } = BoardPlan.None;
 
     /// <summary>What the job left open by a range, and where each is to be built. Default none.</summary>
     public Sequence<ToBuild> ToBuild { get; init; } = [];

@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Boards;
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Rooms;
@@ -125,6 +126,14 @@ public static class Planner
         }
 
         findings.AddRange(trims.Findings);
+        var boards = BoardPlan.None;
+        foreach (var sofar in JobBoards.Steps(job, runs))
+        {
+            if (sofar is null) yield return new("sheets of board on the studs", null);
+            else boards = sofar;
+        }
+
+        findings.AddRange(BoardRules.Findings(boards, job.Tape));
 
         var (order, boxes) = (new List<OrderLine>(), new List<BoxPlan>());
         for (var i = 0; i < cutting.Count; i++)
@@ -139,6 +148,7 @@ public static class Planner
         }
 
         order.AddRange(trims.Stocks.SelectMany(TrimWalls.Orders(job)));
+        order.AddRange(JobBoards.Orders(job, boards));
         findings.AddRange(boxes.Select(BoxRules.Finding));
         findings.AddRange(ready.Bases.Findings(job));
         findings.AddRange(SoftSupplies.Findings(job, runs));
@@ -156,8 +166,9 @@ public static class Planner
         {
             Boxes = boxes.ToSequence(),
             Trims = trims,
-            Supplies = JobSupplies.Of(job, runs, ready.Bases, movement),
+            Supplies = JobSupplies.Of(job, runs, ready.Bases, movement).Concat(JobBoards.Supplies(job, boards)).ToSequence(),
             Movement = movement.ToSequence(),
+            Boards = boards,
             Surveys = ready.Runs.SelectMany(run => run.Surveys).DistinctBy(survey => survey.Face, StringComparer.Ordinal).ToSequence(),
             Again = set.Faces,
             AgainOrders = set.Orders,

@@ -29,6 +29,9 @@ public sealed record Face(string Name, FaceShape Shape, Sequence<Opening> Openin
 
     /// <summary>Readings of how flat it is; null where none were taken.</summary>
     public FlatReadings? Flatness { get; init; }
+
+    /// <summary>How it is boarded; null, the default, where no board is planned.</summary>
+    public BoardRequest? Board { get; init; }
 }
 
 /// <summary>How a face is given.</summary>

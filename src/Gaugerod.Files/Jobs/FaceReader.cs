@@ -43,8 +43,9 @@ internal static class FaceReader
         var (flatness, flat) = FlatnessReader.Read(fields["flatness"], values, isFloor: form != Forms.ReadFace);
         var beds = BedsReader.Read(fields);
         var (under, coated) = UnderReader.Read(fields);
-        if (!understood || !coated || !flat || beds is null || name is null || shape is null || openings.Contains(null) || holes.Contains(null) || zones.Contains(null)) return new(name, null) { Zones = zoneNames };
-        var face = new Face(name, shape, openings.OfType<Opening>().ToSequence(), holes.OfType<Hole>().ToSequence()) { Zones = zones.OfType<Zone>().ToSequence(), Falls = falls, Beds = beds, Flatness = flatness, Under = under };
+        var (board, boarded) = BoardReader.Face(fields["board"], values);
+        if (!understood || !coated || !flat || !boarded || beds is null || name is null || shape is null || openings.Contains(null) || holes.Contains(null) || zones.Contains(null)) return new(name, null) { Zones = zoneNames };
+        var face = new Face(name, shape, openings.OfType<Opening>().ToSequence(), holes.OfType<Hole>().ToSequence()) { Zones = zones.OfType<Zone>().ToSequence(), Falls = falls, Beds = beds, Flatness = flatness, Under = under, Board = board };
         return new(name, face) { Zones = zoneNames };
     }
 

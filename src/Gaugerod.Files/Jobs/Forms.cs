@@ -18,13 +18,16 @@ internal static class Forms
     private static readonly Field Flatness = new("flatness", "a group such as { \"grid\": { ... } }");
     private static readonly Field Beneath = new("under", "a group such as { \"membrane\": { \"of\": \"membrane\" } }");
 
+    private static readonly Field Board = new("board", "a group such as { \"of\": \"half inch board\" }");
+
     private static readonly Field HeightsFrom = new("heightsFrom", "\"floor\" or \"level line\"");
 
     public static readonly Form Job = new(
         "job",
         new("format", "\"gaugerod-job/1\"", true), new("name", "a name such as \"Guest shower\"", true), new("note", "text"),
-        new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("region", "\"US\", \"UK\", \"EU\" or \"AU\""), new("edgeJoint", ASmallLength), new("cutting", "a group such as { \"order\": [\"tiles\", \"cuts\"] }"), new("tolerances", "a group such as { \"setOut\": \"1/16\" }"),
-        new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("supplies", "a list of what is bought by the pack [ ]"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true));
+        new("region", "\"US\", \"UK\", \"EU\" or \"AU\""),
+        new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("edgeJoint", ASmallLength), new("cutting", "a group such as { \"order\": [\"tiles\", \"cuts\"] }"), new("tolerances", "a group such as { \"setOut\": \"1/16\" }"),
+        new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("boards", "a list of boards [ ]"), new("supplies", "a list of what is bought by the pack [ ]"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true));
 
     public static readonly Form Product = new(
         "product",
@@ -59,17 +62,17 @@ internal static class Forms
     public static readonly Form OutlineFace = new(
         "outlineFace",
         new("name", AName, true), new("outline", "a list of corners [[x, y], ...]", true), new("edges", "a list with one edge for each side", true),
-        new("levelLine", ALength), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness, Beneath);
+        new("levelLine", ALength), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness, Beneath, Board);
 
     public static readonly Form ReadFace = new(
         "readFace",
         new("name", AName, true), new("readings", "a group { } with width and height", true),
-        new("edges", "a group { } with foot, right, head or left"), new("fixtures", "a list [ ]"), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness, Beneath);
+        new("edges", "a group { } with foot, right, head or left"), new("fixtures", "a list [ ]"), new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness, Beneath, Board);
 
     public static readonly Form SurveyedFace = new(
         "surveyedFace",
         new("name", AName, true), new("survey", "a group { } with corners and readings", true), new("edges", "a list with one edge for each side", true),
-        new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness, Beneath);
+        new("openings", "a list [ ]"), new("holes", "a list [ ]"), new("zones", "a list [ ]"), new("falls", "a group such as { \"to\": \"drain\" }"), Beds, Flatness, Beneath, Board);
 
     public static readonly Form Survey = new(
         "survey",
@@ -224,7 +227,7 @@ internal static class Forms
     [
         Job, Supply, Setting, Trowel, Between, Coated, Under, Membrane, Movement, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
         RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, Bag, OnBed, FlatnessOf, FlatGrid, FlatPoint, FlatLaid, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
-        EqualWant, FullCourseWant,
+        EqualWant, FullCourseWant, .. BoardForms.All,
     ];
 
     /// <summary>The names of every group's fields: one that stands in another group than its own was meant to be there.</summary>

@@ -78,6 +78,9 @@ public static class JobReader
         var supplyNames = new Uniques("the supplies", parts: false);
         var supplies = fields.Items("supplies").Select(n => SupplyReader.Read(n, values, supplyNames)).ToList();
         values.Supplies = new(supplies);
+        var boardNames = new Uniques("the boards", parts: false);
+        var boards = fields.Items("boards").Select(n => BoardReader.Product(n, values, boardNames, supplies)).ToList();
+        values.Boards = boards.ConvertAll(board => board.Name);
         var faceNames = new Uniques("the faces", parts: false);
         var faceEntries = fields.Items("faces", atLeast: 1);
         var surveys = SurveysReader.Of(faceEntries, values);
@@ -94,6 +97,7 @@ public static class JobReader
             Region = region,
             Trims = trims.Select(t => t.Trim).OfType<TrimProduct>().ToSequence(),
             Supplies = supplies.Select(s => s.Supply).OfType<Supply>().ToSequence(),
+            Boards = boards.Select(b => b.Board).OfType<BoardProduct>().ToSequence(),
             Cutting = cutting,
             Errors = errors,
         };

@@ -38,6 +38,13 @@ internal sealed record LengthRange(Length Least, Length Most, string What, strin
     public static readonly LengthRange Apart = new(Mm(500), Mm(100_000), "a distance", "from 0.5 to 100 m");
     public static readonly LengthRange Line = new(Mm(-4000), Mm(4000), "a height", "of at most 4 m");
 
+    public static readonly LengthRange BoardSide = new(BoardProduct.LeastSide, Product.MostSide, "a board's side", "from 300 mm to 4 m");
+    public static readonly LengthRange Gap = Joint with { What = "a gap" };
+    public static readonly LengthRange ScrewsApart = new(Mm(50), Mm(600), "a distance between screws", "from 50 to 600 mm");
+    public static readonly LengthRange Inset = new(Mm(5), Mm(50), "an inset", "from 5 to 50 mm");
+    public static readonly LengthRange StudSpacing = new(Mm(100), Mm(1500), "a spacing of studs", "from 100 mm to 1.5 m");
+    public static readonly LengthRange StudWidth = new(Mm(20), Mm(300), "a stud's width", "from 20 to 300 mm");
+
     /// <summary>What the length may be, in words and on the job's tape; in inches the ends are rounded into the range.</summary>
     public string Say(Tape tape)
     {

@@ -21,6 +21,9 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
     /// <summary>The supplies that faces and runs may name.</summary>
     public KnownSupplies Supplies { get; set; } = KnownSupplies.None;
 
+    /// <summary>The names of the boards that faces may name, null for one that could not be read; none until they are read.</summary>
+    public IReadOnlyList<string?> Boards { get; set; } = [];
+
     public LengthUnit Unit { get; } = unit ?? LengthUnit.Millimetre;
 
     public Tape Tape => Unit == LengthUnit.Inch ? Tape.Sixteenths : Tape.Millimetres;

@@ -97,6 +97,8 @@ internal static class Words
     public static readonly Words<bool> FlatKinds = new(("floor", true), ("wall", false));
     public static readonly Words<bool> FixtureEnds = new(("foot", false), ("head", true));
     public static readonly Words<bool> HeightBases = new(("floor", false), ("level line", true));
+    public static readonly Words<BoardLay> BoardLays = new(("either", BoardLay.Either), ("across", BoardLay.Across), ("along", BoardLay.Along));
+    public static readonly Words<bool> StudsRun = new(("plumb", false), ("level", true));
     public static readonly Words<Lay> Lays = new(("level", Lay.Level), ("upright", Lay.Upright));
     public static readonly Words<Stepping> Steps = new(("one way", Stepping.OneWay), ("back and forth", Stepping.BackAndForth));
     public static readonly Words<bool> HexagonEnds = new(("point", true), ("flat", false));

@@ -14,6 +14,7 @@ internal static class PrepWriter
         json.WriteStartObject("prep");
         if (plan.Beds.Count > 0) json.WriteList("beds", plan.Beds, bed => Write(json, bed));
         if (plan.Flat.Count > 0) json.WriteList("flatness", plan.Flat, flat => Write(json, flat));
+        if (plan.Boards.Faces.Count > 0) BoardWriter.Write(json, plan.Boards);
         json.WriteEndObject();
     }
 

@@ -8,7 +8,7 @@ namespace Gaugerod.Sheets.Sheets;
 public static class JobSheets
 {
     /// <summary>
-    /// The sheets on the job's paper, upright or across as best suits each: what is needed first, each face to scale, flatness, beds, the
+    /// The sheets on the job's paper, upright or across as best suits each: what is needed first, each face to scale, boards, flatness, beds, the
     /// cut list, shared tiles, trims, boxes, rods, proposals, findings and cautions.
     /// </summary>
     public static Sequence<Drawing> Pages(Plan plan)
@@ -22,6 +22,7 @@ public static class JobSheets
             foreach (var zone in FaceSheet.Nearer(book, wall)) FaceSheet.Add(book, zone);
         }
 
+        BoardSheets.Add(book);
         foreach (var flat in plan.Flat) FlatSheets.Add(book, flat);
         foreach (var bed in plan.Beds) BedSheets.Add(book, bed);
         foreach (var again in plan.Again) AgainSheets.Add(book, again);

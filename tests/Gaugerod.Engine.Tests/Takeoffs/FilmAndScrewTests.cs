@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Boards;
 using Gaugerod.Engine.Takeoffs;
 
 namespace Gaugerod.Engine.Tests.Takeoffs;

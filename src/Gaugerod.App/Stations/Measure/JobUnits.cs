@@ -12,7 +12,7 @@ internal static class JobUnits
         "edgeJoint", "width", "height", "thickness", "bondCoat", "variation", "warpage", "kerf", "foot", "middle", "top", "left", "right", "levelLine",
         "from", "to", "heightLeft", "heightRight", "bottom", "x", "y", "diameter", "clearance", "edgeClear", "joint", "trim", "cover", "least", "wanted", "most",
         "smallest", "sliver", "size", "point", "corner", "stagger", "fence", "keep", "leastStrip", "length", "outside", "inside", "stop", "return",
-        "curb", "threshold", "step", "gap", "reading", "setOut", "lowest", "aside",
+        "curb", "threshold", "step", "gap", "reading", "setOut", "lowest", "aside", "depth", "tooth", "backButter", "jointDepth", "sealantDepth", "every", "bands",
     };
 
     private static readonly HashSet<string> s_lists = new(StringComparer.Ordinal) { "outline", "range", "lines", "through", "heights", "gaps", "at", "between" };
@@ -37,7 +37,7 @@ internal static class JobUnits
             else if (key is "drains" && value is JsonArray drains) Channels(drains, old, now);
             // From which course something is set is a number.
             else if (key is "from" && group.ContainsKey("courses")) continue;
-            else if (value is JsonValue amount && (key is "density" or "yield")) group[key] = Stated(amount, key, old);
+            else if (value is JsonValue amount && (key is "density" or "yield" or "covers" or "dry")) group[key] = Stated(amount, key, group["kind"]?.ToString() ?? "", old);
             else if (value is JsonValue leaf && s_lengths.Contains(key)) group[key] = Kept(leaf, old, now);
             // Turns to choose among are degrees.
             else if (value is JsonObject inner && key is not "turned") Walk(inner, old, now);
@@ -55,9 +55,20 @@ internal static class JobUnits
     }
 
     // A bare number is in the job's unit.
-    private static JsonNode Stated(JsonValue amount, string key, LengthUnit old) =>
-        double.TryParse(amount.ToString(), NumberStyles.Float, CultureInfo.InvariantCulture, out _)
-            ? amount + (old == LengthUnit.Inch ? (key is "yield" ? " ft3" : " lb/ft3") : key is "yield" ? " l" : " kg/m3") : amount.DeepClone();
+    private static JsonNode Stated(JsonValue amount, string key, string kind, LengthUnit old)
+    {
+        if (!double.TryParse(amount.ToString(), NumberStyles.Float, CultureInfo.InvariantCulture, out _)) return amount.DeepClone();
+        var (inches, millimetres) = (key, kind) switch
+        {
+            ("density", _) => (" lb/ft3", " kg/m3"),
+            ("dry", _) => (" mil", " mm"),
+            ("covers", _) or ("yield", "primer" or "sealer") => (" ft2", " m2"),
+            ("yield", "backer" or "band" or "tape") => (" ft", " m"),
+            ("yield", "spacers" or "clips" or "wedges" or "screws") => ("", ""),
+            _ => (" ft3", " l"),
+        };
+        return amount + (old == LengthUnit.Inch ? inches : millimetres);
+    }
 
     private static void Survey(JsonNode? at, LengthUnit old, LengthUnit now)
     {

@@ -12,6 +12,8 @@ public sealed partial class RunsPart : ComponentBase
     private static readonly Dictionary<string, string> s_cuts = new(StringComparer.Ordinal) { ["as planned"] = "as they are planned", ["at worst"] = "at their worst, everything off at once" };
     private static readonly Dictionary<string, string> s_corners = new(StringComparer.Ordinal) { ["wrap"] = "wraps round", ["restart"] = "begins anew on each" };
 
+    private static readonly Dictionary<string, string> s_exposures = new(StringComparer.Ordinal) { ["sun"] = "in sun, heat or steady wet", ["outside"] = "outside" };
+
     private static readonly string[] s_groups = ["bond", "joint", "limits", "place"];
 
     private int _open;
@@ -40,6 +42,9 @@ public sealed partial class RunsPart : ComponentBase
             return [.. JobNames.FacesAndZones(Desk.Root).Where(name => name.Length > 0 && !taken.Contains(name))];
         }
     }
+
+    // What is named already, so that a closed fold tells.
+    private string Taken => string.Join(", ", new[] { "mortar", "grout", "sealant" }.Select(name => FieldId.Text(Desk, $"{At}.setting.{name}")).Where(name => name.Length > 0));
 
     private bool Flexes => JobPath.Get(Desk.Root, At + ".joint") is JsonObject;
 

@@ -1,4 +1,4 @@
-namespace Gaugerod.Engine.Takeoffs;
+namespace Gaugerod.Engine.Boards;
 
 /// <summary>The screws of a sheet set out on a grid from its edges.</summary>
 internal static class Fastening

@@ -1,0 +1,85 @@
+using System.Globalization;
+using Gaugerod.Engine.Boards;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Plane.Measure;
+
+namespace Gaugerod.Engine.Rules;
+
+/// <summary>Whether boards meet what their makers print, and what of their layout could not be had.</summary>
+internal static class BoardRules
+{
+    private const string Rule = "board", Practice = "common practice, no source";
+
+    // Read on pages of makers and sellers; the standard itself, ANSI A108.11, from memory.
+    private const string Printed = "cement board makers' instructions as printed on their pages; ANSI A108.11 (from memory). The instructions of the board in hand go before";
+
+    private static readonly Length s_wall = Length.FromInches(0, 1, 2), s_stud = Length.FromInches(16), s_joist = Length.FromInches(24), s_screws = Length.FromInches(8);
+
+    private static readonly Length s_leastInset = Length.FromInches(0, 3, 8), s_mostInset = Length.FromInches(0, 5, 8), s_leastFoot = Length.FromInches(0, 1, 8), s_mostFoot = Length.FromInches(0, 1, 4);
+
+    internal static IEnumerable<Finding> Findings(BoardPlan plan, Tape tape)
+    {
+        if (plan.Faces.Count == 0) return [];
+        return plan.Faces.SelectMany(face => Limits(face, tape).Concat(Layout(face, tape))).Concat(plan.Faces.Select(face => face.Product).Distinct().SelectMany(product => Of(product, tape))).Append(new(
+            FindingLevel.Note, "caution-board", "boards",
+            "Cement board holds silica. Score it with a knife and snap it, outdoors or where the dust is drawn off; do not cut it dry with a power saw indoors, do not sweep dry, wear the mask that the local rules ask for. A sheet is heavy and long: carry it in twos. Before a screw goes in, know where wires and pipes run in the wall.",
+            "50 µg/m³ of air over 8 hours, action from 25 µg/m³", "", "29 CFR 1926.1153 (United States); score and snap: makers' pages; the rest common practice, no source"));
+    }
+
+    private static IEnumerable<Finding> Of(BoardProduct board, Tape tape)
+    {
+        if (board.ScrewsApart > s_screws) yield return Said(FindingLevel.Warn, board.Name, "Screws stand farther apart than is printed for walls and floors; on ceilings 6 in is printed.", $"at most {Say(s_screws)}", Say(board.ScrewsApart), Printed);
+        if (board.Inset < s_leastInset || board.Inset >= s_mostInset) yield return Said(FindingLevel.Warn, board.Name, "The outer screws stand too near to the sheet's edge, which then breaks out, or too far from it.", $"{Say(s_leastInset)} or more, under {Say(s_mostInset)}", Say(board.Inset), Printed);
+
+        string Say(Length length) => Shown.Fine(length, tape);
+    }
+
+    private static IEnumerable<Finding> Limits(BoardedFace face, Tape tape)
+    {
+        var (board, studs) = (face.Product, face.Request.Studs);
+        if (studs is not null)
+        {
+            if (board.Thickness > Length.Zero) yield return Judged(board.Thickness >= s_wall, "On studs board is 1/2 in thick or more; thinner board is for floors and counters.", $"{Say(s_wall)} or more on walls and ceilings", Say(board.Thickness), Printed);
+            if (Widest(face) is { } widest && widest > Length.Zero)
+            {
+                yield return Judged(
+                    widest <= s_stud, $"Studs under board stand {Say(widest)} from middle to middle at the most. On floors fibre cement is printed for joists up to {Say(s_joist)}, over a subfloor.", $"at most {Say(s_stud)}", Say(widest), Printed);
+            }
+
+            var half = Length.FromSteps((board.Gap.Steps + 1) / 2);
+            if (half + board.Inset > Length.FromSteps(studs.Width.Steps / 2) && face.Seams.Any(seam => seam.OnStud))
+            {
+                yield return Said(
+                    FindingLevel.Warn, face.Face, "Where two sheets meet on a stud, half the gap and the inset of the screws together are more than half the stud: the screws miss it. Nail a strip beside the studs that carry seams, or set the screws nearer to the edge as far as the board's maker allows.",
+                    $"at most {Say(Length.FromSteps(studs.Width.Steps / 2))}", Say(half + board.Inset), Practice);
+            }
+        }
+
+        yield return new(
+            face.Request.Foot >= s_leastFoot && face.Request.Foot <= s_mostFoot ? FindingLevel.Note : FindingLevel.Warn, Rule, face.Face, "The gap under board, over a bath, a tray or a floor, keeps it from drawing water.", $"{Say(s_leastFoot)} to {Say(s_mostFoot)} over baths and trays", Say(face.Request.Foot), "a board maker's page; the maker's instructions go before");
+
+        string Say(Length length) => Shown.Fine(length, tape);
+
+        Finding Judged(bool within, string text, string limit, string value, string source) => Said(within ? FindingLevel.Note : FindingLevel.Warn, face.Face, text, limit, value, source);
+    }
+
+    private static IEnumerable<Finding> Layout(BoardedFace face, Tape tape)
+    {
+        if (face.AtCorners > 0) yield return Said(FindingLevel.Warn, face.Face, $"{Times(face.AtCorners)} a seam comes within 2 in of a corner of an opening or of what stands at the face: a crack begins there. No row and no stud that was looked at keeps clear of all of them. Move a stud, or add one.", "none", Number(face.AtCorners), Practice);
+        if (face.InLine > 0) yield return Said(FindingLevel.Warn, face.Face, $"{Times(face.InLine)} seams of two rows stand in line. Studs and sheets leave no other choice; another stud would.", "none", Number(face.InLine), Practice);
+        if (face.Narrow > 0) yield return Said(FindingLevel.Note, face.Face, $"{Pieces(face.Narrow)} of board narrower than 4 in: easily broken, pre-drill.", "", Number(face.Narrow), Practice);
+        if (face.Under > Length.Zero) yield return Said(FindingLevel.Note, face.Face, "Seams of board lie under joints of tile where water runs; no layout that was better in what counts more keeps them apart. The tape and the membrane over them matter the more there.", "none where it can be had", Amounts.Distance((double)face.Under.Millimetres, tape), Practice);
+        if (!face.IsBest) yield return Said(FindingLevel.Note, face.Face, "So many rows and studs were not gone through to the end: a better choice of seams may be there.", "", "", "docs/boards.md");
+    }
+
+    /// <summary>The widest stretch between two studs, or from the last of them to nothing; none with a single stud.</summary>
+    private static Length? Widest(BoardedFace face) => face.Studs.Count < 2 ? null : face.Studs.Zip(face.Studs.Skip(1), (one, next) => next - one).Max();
+
+    private static string Times(int count) => count == 1 ? "Once" : $"{Number(count)} times";
+
+    private static string Pieces(int count) => count == 1 ? "1 piece is" : $"{Number(count)} pieces are";
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+
+    private static Finding Said(FindingLevel level, string where, string text, string limit, string value, string source) => new(level, Rule, where, text, limit, value, source);
+}
