@@ -46,5 +46,5 @@ public sealed record PublishedLimit(string Key, Region Region, string What, stri
         ({ } least, null) => $"at least {least}",
         (null, { } most) => $"at most {most}",
         _ => "",
-    }}{(At is { } at ? $"{(Least is null && Most is null ? "" : " ")}{By} {at}" : "")}{(As is null ? "" : $" (printed as {As})")}";
+    }}{(At is { } at ? $"{(Least is null && Most is null ? "" : " ")}{By} {at}" : "")}{(As is null || string.Equals(As, (Least ?? Most).ToString(), StringComparison.Ordinal) ? "" : $" (printed as {As})")}";
 }
