@@ -2,6 +2,8 @@ using System.CommandLine;
 using System.CommandLine.Invocation;
 using Gaugerod.Cli.Commands;
 using Gaugerod.Cli.Writing;
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Rules.Published;
 
 namespace Gaugerod.Cli;
 
@@ -43,7 +45,7 @@ internal static class CommandLine
     {
         var root = new RootCommand("From tape readings of rooms that are out of plumb to where the first tile goes, every cut, gauge-rod marks and boxes to buy.")
         {
-            Plan(works, desk), Check(works, desk), New(desk),
+            Plan(works, desk), Check(works, desk), New(desk), Rules(desk),
         };
         Help.ExamplesFirst(root);
         root.SetAction(words => Help.Show(root, words));
@@ -75,6 +77,15 @@ internal static class CommandLine
         var large = Large();
         var command = new Command("check", "Plans a job and prints only what the checks found.") { job, large };
         command.SetAction((words, token) => CheckCommand.Run(words.GetRequiredValue(job), words.GetValue(large), works, desk, token));
+        return command;
+    }
+
+    private static Command Rules(Desk desk)
+    {
+        var region = new Option<string?>("--region") { Description = "Only those of one region: US, UK, EU or AU.", HelpName = "REGION" };
+        region.AcceptOnlyFromAmong([.. Enum.GetValues<Region>().Select(RegionWords.Short)]);
+        var command = new Command("rules", "Prints the published limits that the checks go by, with where they come from.") { region };
+        command.SetAction((words, _) => RulesCommand.Run(words.GetValue(region), desk));
         return command;
     }
 

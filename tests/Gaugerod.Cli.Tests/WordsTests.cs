@@ -3,7 +3,7 @@ namespace Gaugerod.Cli.Tests;
 public sealed class WordsTests
 {
     [Theory]
-    [InlineData("'plna' is not a command; expected plan, check, new. Nearest: plan.", "plna", "job.json", "--out", "o")]
+    [InlineData("'plna' is not a command; expected plan, check, new, rules. Nearest: plan.", "plna", "job.json", "--out", "o")]
     [InlineData("'--jsno' is not an option of plan. Nearest: --json.", "plan", "job.json", "--jsno")]
     [InlineData("'b.json' is one word too many for plan.", "plan", "a.json", "b.json", "--json")]
     [InlineData("Required argument 'JOB.json' missing for command: 'plan'.", "plan")]

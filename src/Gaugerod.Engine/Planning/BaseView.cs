@@ -57,6 +57,6 @@ public sealed class BaseView
     {
         // The largest tile on it is the hardest to please.
         var sides = JobBases.RunsOn(job, face).SelectMany(run => JobRuns.ProductsOf(job, run)).Select(product => Length.Max(product.Width, product.Height)).ToList();
-        return sides.Count == 0 ? [] : GapLimits.Of(sides.Max(), read.IsFloor, job.Tape);
+        return sides.Count == 0 ? [] : GapLimits.Of(sides.Max(), read.IsFloor, job.Tape, job.Region);
     }
 }

@@ -72,6 +72,9 @@ public sealed record Job(
     string Name, string? Note, Tape Tape, Paper Paper, Length EdgeJoint,
     Sequence<Product> Products, Sequence<Face> Faces, Sequence<RunRequest> Runs)
 {
+    /// <summary>Where it lies, so whose published limits hold; null, the default, for the North American ones as far as they are held for all.</summary>
+    public Region? Region { get; init; }
+
     /// <summary>The trims that edges and bands may name. Default none.</summary>
     public Sequence<TrimProduct> Trims { get; init; } = [];
 

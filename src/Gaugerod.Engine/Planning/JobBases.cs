@@ -30,11 +30,21 @@ internal sealed record JobBases(Sequence<Bed> Beds, Sequence<FlatFace> Flat, Seq
     }
 
     public IEnumerable<Finding> Findings(Job job) =>
-        Beds.SelectMany(bed => BedRules.Findings(bed, job.Tape).Concat(Follows(job, bed)))
-            .Concat(Flat.SelectMany(face => FlatnessRules.Findings(face, job.Tape))).Concat(OnBeds);
+        Beds.SelectMany(bed => BedRules.Findings(bed, job.Tape, job.Region).Concat(Follows(job, bed)))
+            .Concat(Flat.SelectMany(face => FlatnessRules.Findings(face, job.Tape))).Concat(OnBeds).Concat(Showers(job));
 
     public static IEnumerable<RunRequest> RunsOn(Job job, Face face) => job.Runs.Where(run => run.Faces.Any(name =>
         string.Equals(name, face.Name, StringComparison.Ordinal) || face.Zones.Any(zone => string.Equals(zone.Name, name, StringComparison.Ordinal))));
+
+    /// <summary>What is asked of showers where the job names its region.</summary>
+    private IEnumerable<Finding> Showers(Job job) => job.Region is not { } region ? [] :
+        Beds.SelectMany(bed => Showers(job, bed, region)).Concat(job.Faces.Where(face => !FloorFaces.Is(face)).SelectMany(face => ShowerRules.Wall(face, region, job.Tape)));
+
+    private static IEnumerable<Finding> Showers(Job job, Bed bed, Region region)
+    {
+        var at = job.Faces.ToList().FindIndex(face => string.Equals(face.Name, bed.Face, StringComparison.Ordinal));
+        return FaceDrawing.Draw(new(at, job.Faces[at]), new(job.Tape)) is { } floor ? ShowerRules.Findings(bed, floor.Outline.Ring, region, job.Tape) : [];
+    }
 
     /// <summary>Whether tile follows a bed that no folds are cut on.</summary>
     private static IEnumerable<Finding> Follows(Job job, Bed bed)

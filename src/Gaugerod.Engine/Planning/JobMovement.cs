@@ -13,7 +13,8 @@ internal static class JobMovement
         foreach (var run in runs.Where(run => !run.IsBorder))
         {
             var request = run.Request.Movement ?? new(Exposure.Inside, null);
-            var most = request.Most ?? MovementRules.Most(request.Exposure);
+            var published = MovementLimits.Of(job.Region, request.Exposure, FloorFaces.Holds(job, run.Request));
+            var most = request.Most ?? published.Most.Length;
             foreach (var faces in run.Faces.GroupBy(face => face.Face.SetOut, ReferenceEqualityComparer.Instance))
             {
                 var (face, box) = (faces.First().Face.SetOut, faces.First().Face.SetOut.Field.Outer.Bounds);
@@ -23,7 +24,7 @@ internal static class JobMovement
                 foreach (var plumb in new[] { true, false })
                 {
                     var field = plumb ? box.Width : box.Height;
-                    if (field > most) findings.Add(MovementRules.Finding(run.Request.Name, face.Wall, field, plumb, found.FindAll(joint => joint.IsPlumb == plumb), request, job.Tape));
+                    if (field > most) findings.Add(MovementRules.Finding(run.Request.Name, face.Wall, field, plumb, found.FindAll(joint => joint.IsPlumb == plumb), request, published, job.Tape));
                 }
             }
         }

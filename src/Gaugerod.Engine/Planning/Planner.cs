@@ -163,7 +163,7 @@ public static class Planner
 
         var supplies = JobSupplies.Of(job, runs, ready.Bases, movement, boards);
         var (work, remarks) = job.Work is null ? (null, []) : WorkOrder.Plan(job, ready.Bases, boards, RunWorks.Of(job, runs, trims, supplies, movement));
-        var all = SetSteps.InOrder(job.Remarks.Concat(findings).Concat(Cautions.Findings(job.Tape, job.Products)).Concat(set!.Findings).Concat(remarks));
+        var all = SetSteps.InOrder(job.Remarks.Concat(findings).Concat(JobCautions.Of(job)).Concat(set!.Findings).Concat(remarks));
         yield return new("done", JobPricing.Priced(new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all)
         {
             Asked = asked,
@@ -195,7 +195,7 @@ public static class Planner
         yield return plan.Faces.SelectMany(face => OpenEdgeRules.Findings(face.Face, face.Pieces, facts.Joint, job.Tape));
         yield return plan.Faces.SelectMany(face => ConeRules.Findings(face.Face, facts));
         yield return plan.Faces.SelectMany(face => HoleRules.Findings(face.Face.Name, face.Face.Holes, face.Pieces, job.Tape));
-        if (plan.Request.Setting is { Mortar: not null } setting) yield return MortarRules.Findings(plan.Request.Name, SettingSupplies.Bed(facts.Product, setting) + SettingSupplies.Mm(setting.BackButter), job.Tape);
+        if (plan.Request.Setting is { Mortar: not null } setting) yield return MortarRules.Findings(plan.Request.Name, SettingSupplies.Bed(facts.Product, setting) + SettingSupplies.Mm(setting.BackButter), job.Tape, job.Region);
         yield return plan.Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name));
     }
 
@@ -203,6 +203,8 @@ public static class Planner
         plan.Request.Name, JobRuns.ProductOf(job, plan.Request), plan.Request.Bond, plan.Best.Placing.Joint, plan.Request.Limits, job.Tape,
         plan.Best.Score.Cuts, plan.Best.Score.SmallestCut, plan.Best.Score.Slivers, hasUnderHalf, plan.Best.Wants)
     {
+        Region = job.Region,
+        IsFloor = FloorFaces.Holds(job, plan.Request),
         Folded = plan.Faces.Any(face => face.Face.Plane is not null),
         Narrow = Slivers.Of(plan.Faces.SelectMany(face => face.Pieces), plan.Request.Bond, plan.Request.Limits.Sliver, plan.Best.Score.Slivers),
     };

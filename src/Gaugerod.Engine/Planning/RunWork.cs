@@ -69,6 +69,6 @@ internal sealed record RunWork(RunRequest Run, Sequence<FaceWork> Faces, Supply?
     private static FaceWork Of(Job job, string name)
     {
         var face = job.Faces.First(face => string.Equals(face.Name, name, StringComparison.Ordinal) || face.Zones.Any(zone => string.Equals(zone.Name, name, StringComparison.Ordinal)));
-        return new(name, face.Name, SoftSupplies.IsFloor(face) || job.Work!.Floors.Contains(face.Name, StringComparer.Ordinal));
+        return new(name, face.Name, FloorFaces.Is(face) || job.Work!.Floors.Contains(face.Name, StringComparer.Ordinal));
     }
 }

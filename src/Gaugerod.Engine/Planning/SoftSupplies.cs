@@ -41,7 +41,7 @@ internal static class SoftSupplies
     /// <summary>What is to be said of the soft joints that are sealed.</summary>
     public static IEnumerable<Finding> Findings(Job job, IReadOnlyList<RunPlan> runs)
     {
-        var (alike, floors) = (SameCorners.Of(job, runs), job.Faces.Where(IsFloor).Select(face => face.Name).ToHashSet(StringComparer.Ordinal));
+        var (alike, floors) = (SameCorners.Of(job, runs), job.Faces.Where(FloorFaces.Is).Select(face => face.Name).ToHashSet(StringComparer.Ordinal));
         var joints = Joints(runs, alike);
         var sealedFloor = joints.Any(joint => floors.Contains(joint.At.Face));
         foreach (var run in joints.GroupBy(joint => joint.Run, StringComparer.Ordinal))
@@ -49,23 +49,13 @@ internal static class SoftSupplies
             var setting = runs.First(plan => string.Equals(plan.Request.Name, run.Key, StringComparison.Ordinal)).Request.Setting!;
             foreach (var width in run.Select(joint => joint.Width).Distinct().Order())
             {
-                foreach (var finding in SoftJointRules.Findings(run.Key, width, Depth(setting, width), job.Tape)) yield return finding;
+                foreach (var finding in SoftJointRules.Findings(run.Key, width, Depth(setting, width), job.Tape, job.Region)) yield return finding;
             }
 
             var untold = run.Where(joint => joint.Kind == EdgeKind.Floor && !alike.Any(pair => pair.One == joint.At || pair.Other == joint.At)).Sum(joint => joint.Length);
             if (sealedFloor && untold > 0) yield return SoftJointRules.Twice(run.Key, untold, job.Tape);
         }
     }
-
-    /// <summary>Whether a face is a floor: it falls, was read as one, or has no foot and no head and corners or fixtures nearly all round.</summary>
-    public static bool IsFloor(Face face) => face.Falls is not null || face.Flatness is { IsFloor: true } || (face.Shape is FaceShape.Outline or FaceShape.Surveyed && Edges(face).All(edge => edge.Kind is not (EdgeKind.Floor or EdgeKind.Ceiling)) && Edges(face).Count(edge => edge.Kind is EdgeKind.InsideCorner or EdgeKind.Fixture) > 2);
-
-    private static IEnumerable<Edge> Edges(Face face) => face.Shape switch
-    {
-        FaceShape.Outline outline => outline.Edges,
-        FaceShape.Surveyed surveyed => surveyed.Edges,
-        _ => [],
-    };
 
     private static string Said(IGrouping<Length, SoftJoint> section, SettingRequest setting, Tape tape)
     {

@@ -1,63 +1,53 @@
-using System.Globalization;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Rules.Published;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Rules;
 
-/// <summary>What can hurt the person who does the job. Said once a job; local rules and the products' instructions go before.</summary>
+/// <summary>What can hurt the person who does the job. Said once a job, or by task; local rules and the products' instructions go before.</summary>
 internal static class Cautions
 {
-    /// <summary>
-    /// What one person lifts at most in the best posture: 23 kg, the load constant of the NIOSH lifting equation (from
-    /// memory; to be found in NIOSH publication 94-110).
-    /// </summary>
-    internal const int LiftGrams = 23_000;
+    // What every plan has said from the first on; a job that names no region says no more.
+    private static readonly string[] s_always = ["caution-dust", "caution-electricity", "caution-saw", "caution-cement", "caution-old-work", "caution-lifting"];
 
-    // Porcelain, 2.4 g/cm3: common practice, no source.
-    private const decimal GramsPerCubicMillimetre = 0.0024m;
-
-    private const decimal GramsPerPound = 453.59237m;
-
-    internal static Sequence<Finding> Findings(Tape tape, Sequence<Product> products)
+    /// <summary>The cautions of a plan.</summary>
+    internal static Sequence<Finding> Findings(CautionFacts facts)
     {
-        ArgumentNullException.ThrowIfNull(tape);
-        ArgumentNullException.ThrowIfNull(products);
-        return
-        [
-            Note("caution-dust", "Cutting tile, board or mortar sets silica dust free. Cut wet with water on the blade as the saw's maker says, draw the air off indoors, do not sweep dry. Follow the local rules.",
-                "50 µg/m³ of air over 8 hours, action from 25 µg/m³", "29 CFR 1926.1153 (United States)"),
-            Note("caution-electricity", "A wet saw brings water to mains current. Feed it through a ground-fault breaker (GFCI, RCD), hang a drip loop in its cord, keep plugs off the floor. Leave wiring to a licensed electrician and follow the local rules.",
-                "", "29 CFR 1926.404(b)(1)(ii) (United States); drip loop: common practice, no source"),
-            Note("caution-saw", "Keep the blade's guard on; wear eye and ear protection, nothing loose near the blade.", "", "29 CFR 1926.702(i) (United States) for the guard; the rest common practice, no source"),
-            Note("caution-cement", "Wet mortar and grout burn skin and eyes. Wear gloves, eye protection and knee pads, rinse at once, and follow the product's safety sheet.",
-                "pH over 12", "cement suppliers' safety pages"),
-            Note("caution-old-work", "What is torn out may hold asbestos (old floors, their glue, plaster) or lead (paint, glaze). Do not sand, scrape or break it before it is tested; follow the local rules and leave its removal to licensed trades.",
-                "", "40 CFR 745 for lead paint before 1978 (United States); asbestos: from memory, 40 CFR 61 subpart M"),
-            .. products.Select(p => Lifting(tape, p)),
-        ];
+        ArgumentNullException.ThrowIfNull(facts);
+        var rules = facts.Region is null ? s_always : CautionTask.All.SelectMany(CautionTask.Rules).Distinct(StringComparer.Ordinal);
+        return [.. rules.SelectMany(rule => Of(rule, facts))];
     }
 
-    /// <summary>About what a box weighs, in grams, taken as porcelain; null when the thickness is not known.</summary>
-    internal static decimal? BoxGrams(Product product) => product.Thickness == Length.Zero
-        ? null
-        : product.Width.Millimetres * product.Height.Millimetres * product.Thickness.Millimetres * GramsPerCubicMillimetre * product.PerBox;
-
-    private static Finding Lifting(Tape tape, Product product)
+    /// <summary>The cautions of a task, the gravest first; none for a task that is not known here.</summary>
+    /// <param name="task">A task of <see cref="CautionTask"/>.</param>
+    /// <param name="facts">What they go by.</param>
+    internal static Sequence<Finding> OfTask(string task, CautionFacts facts)
     {
-        const string Source = "NIOSH lifting equation, load constant (from memory: NIOSH publication 94-110); weight reckoned as porcelain of 2.4 g/cm³, common practice, no source";
-        var (limit, text) = ($"{Weight(LiftGrams, tape)} in the best posture", "Tile boxes are heavy. Lift close to the body with the legs, in twos or with a barrow; read the weight on the box.");
-        if (BoxGrams(product) is not { } grams) return new(FindingLevel.Note, "caution-lifting", product.Name, text, limit, "not known without the thickness", Source);
-        if (grams > LiftGrams) text = "A box weighs more than one person should lift. Lift in twos, use a barrow, or carry fewer tiles; read the weight on the box.";
-        return new(FindingLevel.Note, "caution-lifting", product.Name, text, limit, $"about {Weight(grams, tape)} a box", Source);
+        ArgumentNullException.ThrowIfNull(facts);
+        return [.. CautionTask.Rules(task).SelectMany(rule => Of(rule, facts))];
     }
 
-    private static string Weight(decimal grams, Tape tape)
+    private static IEnumerable<Finding> Of(string rule, CautionFacts facts) => rule switch
     {
-        var (amount, unit) = tape.Unit == LengthUnit.Inch ? (grams / GramsPerPound, "lb") : (grams / 1000, "kg");
-        return string.Create(CultureInfo.InvariantCulture, $"{decimal.Round(amount, 0, MidpointRounding.AwayFromZero):0} {unit}");
-    }
+        "caution-lifting" => facts.Products.Select(product => Lifting.Of(product, facts.Region, facts.Tape))
+            .Concat(facts.Region is null ? [] : facts.Supplies.Select(supply => Lifting.Of(supply, facts.Region, facts.Tape)).OfType<Finding>()),
+        "caution-lead" => facts.Region == Region.America ? [LeadPaint(facts.Area, facts.Tape)] : [],
+        // The masks are the American table's alone: nothing of it holds elsewhere.
+        "caution-mask" when facts.Region is not (null or Region.America) => [],
+        _ => [CautionTable.Said(CautionTable.Of(rule)!, facts.Region)],
+    };
 
-    private static Finding Note(string rule, string text, string limit, string source) =>
-        new(FindingLevel.Note, rule, "the job", text, limit, "", source);
+    /// <summary>Whether what is torn out may be a minor repair where paint is from before 1978.</summary>
+    internal static Finding LeadPaint(double? area, Tape tape)
+    {
+        var (inside, outside) = (LimitTable.For(Region.America, LimitKeys.LeadInside), LimitTable.For(Region.America, LimitKeys.LeadOutside));
+        var isMinor = area is { } of && of <= inside.Most.Area * (1 + 1e-9);
+        var text = area is null ? "In a house from before 1978, painted faces count as lead paint until they are tested."
+            : isMinor ? "In a house from before 1978, painted faces count as lead paint until they are tested. The faces of this job come to no more than a minor repair in one room; what is taken out whole counts in all its size, and so does what was done there in the last 30 days."
+            : "In a house from before 1978, painted faces count as lead paint until they are tested. The faces of this job come to more than a minor repair in one room: if paint on so much is disturbed, a certified firm does it.";
+        return new(
+            FindingLevel.Note, "caution-lead", "the job", text, $"minor repair: to {Amounts.Area(inside.Most.Area, tape)} a room inside, {Amounts.Area(outside.Most.Area, tape)} outside",
+            area is { } faces ? $"faces of {Amounts.Area(faces, tape)}" : "", inside.Source);
+    }
 }

@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Rules.Published;
 
 namespace Gaugerod.Engine.Rules;
 
@@ -13,6 +14,6 @@ internal static class ProductRules
         yield return new(FindingLevel.Warn, "caliber", facts.Product.Name,
             "The tiles differ in size by more than one caliber of rectified tile may. Look for boxes of another caliber among them.",
             $"at most {Shown.Fine(spread, facts.Tape)} between the largest and the smallest", Shown.Fine(variation, facts.Tape),
-            "ANSI A137.1, caliber range of rectified pressed floor tile");
+            LimitTable.For(facts.Region, LimitKeys.Caliber).Source);
     }
 }

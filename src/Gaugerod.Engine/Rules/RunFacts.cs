@@ -23,6 +23,12 @@ internal sealed record RunFacts(
     string Run, Product Product, BondRequest Bond, Length Joint, Limits Limits, Tape Tape,
     int Cuts, Length SmallestCut, int Slivers, bool HalfTileMissed, Sequence<WantOutcome> Wants)
 {
+    /// <summary>The job's region; null, the default, where it names none.</summary>
+    internal Region? Region { get; init; }
+
+    /// <summary>Whether it is laid on a floor, as far as its faces tell.</summary>
+    internal bool IsFloor { get; init; }
+
     /// <summary>Whether it is laid on a floor with folds.</summary>
     internal bool Folded { get; init; }
 

@@ -23,6 +23,7 @@ internal static class Forms
     public static readonly Form Job = new(
         "job",
         new("format", "\"gaugerod-job/1\"", true), new("name", "a name such as \"Guest shower\"", true), new("note", "text"),
+        new("region", "\"US\", \"UK\", \"EU\" or \"AU\""),
         new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("edgeJoint", ASmallLength), new("cutting", "a group such as { \"order\": [\"tiles\", \"cuts\"] }"), new("tolerances", "a group such as { \"setOut\": \"1/16\" }"),
         new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("boards", "a list of boards [ ]"), new("supplies", "a list of what is bought by the pack [ ]"), new("prices", "a group such as { \"currency\": \"EUR\" }"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true), new("work", "a group such as { \"start\": \"2027-03-08\" }"));
 

@@ -65,6 +65,7 @@ public static class JobReader
         var inches = unit == LengthUnit.Inch;
         var mark = fields.Length("tape", LengthRange.Mark, values.Tape.Mark);
         var paper = fields.Word("paper", Words.Papers, inches ? Paper.Letter : Paper.A4);
+        var region = values.Word(fields["region"], Words.Regions);
         var edgeJoint = fields.Length("edgeJoint", LengthRange.Joint, inches ? Length.FromInches(0, 1, 8) : Length.FromMillimetres(3));
 
         var cutting = CuttingReader.Read(fields["cutting"], values);
@@ -95,6 +96,7 @@ public static class JobReader
             name, note, new Tape(unit, mark), paper, edgeJoint,
             products.Select(p => p.Product).OfType<Product>().ToSequence(), faces.Select(f => f.Face).OfType<Face>().ToSequence(), runs.OfType<RunRequest>().ToSequence())
         {
+            Region = region,
             Trims = trims.Select(t => t.Trim).OfType<TrimProduct>().ToSequence(),
             Supplies = supplies.Select(s => s.Supply).OfType<Supply>().ToSequence(),
             Boards = boards.Select(b => b.Board).OfType<BoardProduct>().ToSequence(),

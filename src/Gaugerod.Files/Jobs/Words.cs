@@ -42,6 +42,11 @@ internal static class Words
     public static readonly Words<LengthUnit> Units = new(("in", LengthUnit.Inch), ("mm", LengthUnit.Millimetre));
     public static readonly Words<bool> CutsCompared = new(("as planned", false), ("at worst", true));
     public static readonly Words<Paper> Papers = new(("letter", Paper.Letter), ("a4", Paper.A4));
+    public static readonly Words<Region> Regions = new(("US", Region.America), ("UK", Region.Britain), ("EU", Region.Europe), ("AU", Region.Australia))
+    {
+        SaidFor = new Dictionary<string, string>(StringComparer.Ordinal) { ["USA"] = "US", ["CA"] = "US", ["Canada"] = "US", ["GB"] = "UK", ["DE"] = "EU", ["Europe"] = "EU", ["NZ"] = "AU", ["Australia"] = "AU" },
+    };
+
     public static readonly Words<Turning> Turns = new(("free", Turning.Free), ("half", Turning.Half), ("none", Turning.None));
     public static readonly Words<Grain> Grains = new(("along width", Grain.AlongWidth), ("along height", Grain.AlongHeight));
     public static readonly Words<bool> Cutters = new(("snap", true), ("wet saw", false));

@@ -62,6 +62,7 @@ public static class PlanWriter
         json.WriteString("units", Words.Units.Say(job.Tape.Unit));
         json.WriteLength("tape", job.Tape.Mark);
         json.WriteString("paper", Words.Papers.Say(job.Paper));
+        if (job.Region is { } region) json.WriteString("region", Words.Regions.Say(region));
         json.WriteLength("edgeJoint", job.EdgeJoint);
         json.WriteEndObject();
     }

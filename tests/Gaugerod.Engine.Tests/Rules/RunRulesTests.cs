@@ -145,7 +145,7 @@ public class RunRulesTests
     public void No_finding_calls_anything_safe_or_compliant()
     {
         var facts = Kept with { Joint = In("1/32"), SmallestCut = In("1/2"), Slivers = 1, HalfTileMissed = true, Product = Plank with { Class = null, Variation = null, Warpage = null } };
-        Assert.All(RunRules.Findings(facts).Concat(Cautions.Findings(Tape.Sixteenths, [Plank])), f =>
+        Assert.All(RunRules.Findings(facts).Concat(Cautions.Findings(new(null, Tape.Sixteenths, [Plank]))), f =>
         {
             Assert.DoesNotMatch("(?i)\\b(is|are) (safe|compliant)\\b|complies", f.Text + f.Limit);
             Assert.NotEmpty(f.Source);

@@ -53,6 +53,7 @@ public class SchemaTests
         using var schema = JsonDocument.Parse(Samples.Schema("gaugerod-job-1"));
         Same("job", "units", Words.Units.All);
         Same("job", "paper", Words.Papers.All);
+        Same("job", "region", Words.Regions.All);
         Same("product", "turn", Words.Turns.All);
         Same("product", "grain", Words.Grains.All);
         Same("product", "class", Words.Classes.All);
