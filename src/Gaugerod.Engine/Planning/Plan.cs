@@ -101,6 +101,9 @@ public sealed record Plan(
     /// <summary>The job as it was asked, before what may move was moved.</summary>
     internal Job? Asked { get; init; }
 
+    /// <summary>What the search had to say, before what hangs on no search was reckoned.</summary>
+    internal Sequence<Finding> Found { get; init; } = [];
+
     /// <summary>What becomes of the rest of faces of which something is set. Default none.</summary>
     public Sequence<AgainFace> Again { get; init; } = [];
 

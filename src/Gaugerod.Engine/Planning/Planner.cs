@@ -52,7 +52,7 @@ public static class Planner
     public static IEnumerable<PlanStep> Steps(CheckedJob ready, Plan? before)
     {
         ArgumentNullException.ThrowIfNull(ready);
-        return before is not null && ready.Faults.Count == 0 && SetSteps.IsAllThatDiffers(ready.Job, before) ? SetSteps.Of(ready.Job, before) : Steps(ready);
+        return before is not null && ready.Faults.Count == 0 && AfterSearch.IsAllThatDiffers(ready.Job, before) ? AfterSearch.Steps(ready.Job, before) : Steps(ready);
     }
 
     private static IEnumerable<PlanStep> RunByRun(CheckedJob ready)
@@ -151,35 +151,19 @@ public static class Planner
         order.AddRange(BoardSupplies.Sheets(job, boards));
         findings.AddRange(boxes.Select(BoxRules.Finding));
         findings.AddRange(ready.Bases.Findings(job));
-        findings.AddRange(SoftSupplies.Findings(job, runs));
-        var (movement, large) = JobMovement.Of(job, runs);
-        findings.AddRange(large);
-        SetParts? set = null;
-        foreach (var sofar in SetSteps.Steps(job, runs, cutting, order))
-        {
-            set = sofar;
-            if (sofar is null) yield return SetSteps.Working;
-        }
-
-        var supplies = JobSupplies.Of(job, runs, ready.Bases, movement, boards);
-        var (work, remarks) = job.Work is null ? (null, []) : WorkOrder.Plan(job, ready.Bases, boards, RunWorks.Of(job, runs, trims, supplies, movement));
-        var all = SetSteps.InOrder(job.Remarks.Concat(findings).Concat(JobCautions.Of(job)).Concat(set!.Findings).Concat(remarks));
-        yield return new("done", JobPricing.Priced(new(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), all)
+        var searched = new Plan(job, runs.ToSequence(), cutting.ToSequence(), order.ToSequence(), [])
         {
             Asked = asked,
+            Found = findings.ToSequence(),
             Boxes = boxes.ToSequence(),
             Trims = trims,
-            Supplies = supplies,
-            Work = work,
-            Movement = movement.ToSequence(),
             Boards = boards,
             Surveys = ready.Runs.SelectMany(run => run.Surveys).DistinctBy(survey => survey.Face, StringComparer.Ordinal).ToSequence(),
-            Again = set.Faces,
-            AgainOrders = set.Orders,
             Beds = ready.Bases.Beds,
             Flat = ready.Bases.Flat,
             ToBuild = Planning.ToBuild.All(asked, job).ToSequence(),
-        }));
+        };
+        foreach (var step in AfterSearch.Steps(searched)) yield return step;
     }
 
     private static IEnumerable<IEnumerable<Finding>> RuleByRule(Job job, RunPlan plan, bool hasUnderHalf)
@@ -195,7 +179,6 @@ public static class Planner
         yield return plan.Faces.SelectMany(face => OpenEdgeRules.Findings(face.Face, face.Pieces, facts.Joint, job.Tape));
         yield return plan.Faces.SelectMany(face => ConeRules.Findings(face.Face, facts));
         yield return plan.Faces.SelectMany(face => HoleRules.Findings(face.Face.Name, face.Face.Holes, face.Pieces, job.Tape));
-        if (plan.Request.Setting is { Mortar: not null } setting) yield return MortarRules.Findings(plan.Request.Name, SettingSupplies.Bed(facts.Product, setting) + SettingSupplies.Mm(setting.BackButter), job.Tape, job.Region);
         yield return plan.Faces.Where(face => face.Pieces.Count == 0).Select(face => BareFaces.NoTile(face.Face.Name));
     }
 
