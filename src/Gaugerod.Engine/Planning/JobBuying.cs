@@ -10,7 +10,7 @@ internal static class JobBuying
     private const decimal Step = 3200;
 
     /// <summary>All that is bought, in the order it is listed in.</summary>
-    public static IReadOnlyList<Bought> Of(Plan plan) => [.. plan.Order.Select(line => Ordered(plan, line)), .. plan.Supplies.Select(line => Packed(plan.Job, line)), .. Bags(plan)];
+    public static IReadOnlyList<Bought> Of(Plan plan) => [.. plan.Order.Select(line => Ordered(plan, line)), .. plan.Supplies.Select(line => Packed(plan.Job, line))];
 
     /// <summary>Low is what the plan takes and what is left with the client: nothing breaks, and no flat share is wanted.</summary>
     private static Bought Ordered(Plan plan, OrderLine line)
@@ -64,8 +64,4 @@ internal static class JobBuying
         var makes = supply.Measure == SupplyMeasure.Volume ? 1 : (decimal)supply.Makes;
         foreach (var unit in units) yield return new(unit, PriceUnits.In(unit, makes), unit == PriceUnit.Each && supply.Measure == SupplyMeasure.Volume ? supply.Pack : PriceUnits.Word(unit));
     }
-
-    // The mix of beds is bought in bags, too; beds of one mix together.
-    private static IEnumerable<Bought> Bags(Plan plan) => plan.Beds.Where(bed => bed.Bags is not null).GroupBy(bed => bed.Request.Bag!.Name ?? "bed mix", StringComparer.Ordinal).Select(mix => new Bought(
-        mix.Key, Spread.Of(mix.Sum(bed => bed.Bags!.Value)), [new(PriceUnit.Pack, 1, "bag"), new(PriceUnit.Each, 1, "bag")], $"for {string.Join(", ", mix.Select(bed => bed.Face))}"));
 }

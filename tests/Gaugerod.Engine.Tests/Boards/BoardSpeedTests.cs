@@ -6,7 +6,9 @@ namespace Gaugerod.Engine.Tests.Boards;
 /// <summary>Boards are laid out while somebody types.</summary>
 public sealed class BoardSpeedTests
 {
+    // A machine with other work on it says nothing of this: it is asked for by ./test --long.
     [Theory]
+    [Trait("Category", "Long")]
     [InlineData(true)]
     [InlineData(false)]
     public void A_wall_of_twenty_feet_with_two_windows_is_laid_out_within_a_twentieth_of_a_second(bool large)
