@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Microsoft.Playwright;
 using static Gaugerod.App.Tests.EditorsTests;
 using static Gaugerod.App.Tests.MeasureTests;
 using static Gaugerod.App.Tests.TrimTests;
@@ -32,8 +33,8 @@ public sealed class BoardTests(Rig rig)
         await PartAsync(page, "Walls");
         await page.GetByLabel("Boarded with").SelectOptionAsync("board 1");
         await Button(page, "+ Stud out of the row").ClickAsync();
-        await page.GetByLabel("Middle of another, 1").FillAsync("1780");
-        await page.GetByLabel("Middle of another, 1").BlurAsync();
+        await page.GetByLabel("Middle of another, 1", new() { Exact = true }).FillAsync("1780");
+        await page.GetByLabel("Middle of another, 1", new() { Exact = true }).BlurAsync();
         await page.GetByLabel("Middle of the first, from the left").FillAsync("20");
         await page.GetByLabel("From one's middle to the next").FillAsync("400");
         await page.GetByLabel("Gap over floor, bath or tray").FillAsync("10");
@@ -55,8 +56,8 @@ public sealed class BoardTests(Rig rig)
 
         await Device.PlannedAsync(page);
         await Device.GoAsync(page, "Order");
-        await Expect(page.GetByRole(Microsoft.Playwright.AriaRole.Heading, new() { Name = "half inch board" })).ToBeVisibleAsync();
-        await Expect(page.GetByRole(Microsoft.Playwright.AriaRole.Heading, new() { Name = "board screws" })).ToBeVisibleAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "half inch board" })).ToBeVisibleAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "board screws" })).ToBeVisibleAsync();
         await LookAsync(page, "sheets of board", phone);
 
         // Without board all goes that was said of it.

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Microsoft.Playwright;
 using static Gaugerod.App.Tests.EditorsTests;
 using static Gaugerod.App.Tests.MeasureTests;
 using static Gaugerod.App.Tests.TrimTests;
@@ -22,23 +23,25 @@ public sealed class WorkTests(Rig rig)
         var page = await OpenAsync(device, s_mixed);
         await PartAsync(page, "Tiles");
         await page.Locator("summary", new() { HasText = "Times on the bag" }).ClickAsync();
-        await page.GetByLabel("Pot life").FillAsync("2 h");
-        await page.GetByLabel("Pot life").BlurAsync();
-        await page.GetByLabel("Open time").FillAsync("20 min");
-        await page.GetByLabel("Open time").BlurAsync();
-        await page.GetByLabel("Mortar before it is grouted").FillAsync("24 h");
-        await page.GetByLabel("Mortar before it is grouted").BlurAsync();
+        await page.GetByRole(AriaRole.Textbox, new() { Name = "Pot life" }).FillAsync("2 h");
+        await page.GetByRole(AriaRole.Textbox, new() { Name = "Pot life" }).BlurAsync();
+        await page.GetByRole(AriaRole.Textbox, new() { Name = "Open time" }).FillAsync("20 min");
+        await page.GetByRole(AriaRole.Textbox, new() { Name = "Open time" }).BlurAsync();
+        await page.GetByRole(AriaRole.Textbox, new() { Name = "Mortar before it is grouted" }).FillAsync("24 h");
+        await page.GetByRole(AriaRole.Textbox, new() { Name = "Mortar before it is grouted" }).BlurAsync();
         await LookAsync(page, "times on the bag", phone);
 
         await PartAsync(page, "Job");
         await page.Locator("summary", new() { HasText = "Order of work" }).ClickAsync();
         await Button(page, "+ Order of work").ClickAsync();
-        await page.GetByLabel("First day").FillAsync("2027-02-30");
-        await page.GetByLabel("First day").BlurAsync();
-        await page.GetByRole(Microsoft.Playwright.AriaRole.Button, new() { Name = "Set it right: 2027-02-28" }).First.ClickAsync();
+        await page.GetByRole(AriaRole.Textbox, new() { Name = "First day" }).FillAsync("2027-02-30");
+        await page.GetByRole(AriaRole.Textbox, new() { Name = "First day" }).BlurAsync();
+        await Expect(page.Locator(".field .trouble", new() { HasText = "Nearest: 2027-02-28" })).ToBeVisibleAsync();
+        await page.GetByRole(AriaRole.Textbox, new() { Name = "First day" }).FillAsync("2027-02-28");
+        await page.GetByRole(AriaRole.Textbox, new() { Name = "First day" }).BlurAsync();
         await Expect(page.GetByText("= Sun 28 Feb 2027")).ToBeVisibleAsync();
-        await page.GetByLabel("Day begins").FillAsync("07:00");
-        await page.GetByLabel("Day begins").BlurAsync();
+        await page.GetByRole(AriaRole.Textbox, new() { Name = "Day begins" }).FillAsync("07:00");
+        await page.GetByRole(AriaRole.Textbox, new() { Name = "Day begins" }).BlurAsync();
         await Button(page, "Sat").ClickAsync();
         await page.Locator("summary", new() { HasText = "How quickly you work" }).ClickAsync();
         await page.GetByLabel("Setting", new() { Exact = true }).FillAsync("0.8 m2");
@@ -55,7 +58,7 @@ public sealed class WorkTests(Rig rig)
         await Device.PlannedAsync(page);
         await Device.GoAsync(page, "Set");
         await page.Locator("summary", new() { HasText = "Order of work" }).ClickAsync();
-        await Expect(page.GetByRole(Microsoft.Playwright.AriaRole.Heading, new() { Name = "Mon 1 Mar 2027" })).ToBeVisibleAsync();
+        await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Mon 1 Mar 2027", Exact = true })).ToBeVisibleAsync();
         await Expect(page.Locator(".work th", new() { HasText = "set wall" }).First).ToContainTextAsync("Mix 1, 07:00");
         await Expect(page.Locator(".work th", new() { HasText = "grout wall" })).ToContainTextAsync("Hold: mortar sets before grout: 24 h after set wall");
         await LookAsync(page, "order of work", phone);
@@ -76,13 +79,14 @@ public sealed class WorkTests(Rig rig)
     public async Task Floors_and_things_made_elsewhere_keep_their_walls_by_any_name()
     {
         await using var device = await rig.DeviceAsync(phone: false);
-        var work = "\"work\": { \"start\": \"2027-03-08\", \"tasks\": [{ \"name\": \"plumber\", \"takes\": \"2 h\", \"after\": [\"set wall\"] }], \"made\": [{ \"name\": \"glass\", \"lead\": \"10 days\", \"after\": \"set wall\", \"before\": [\"grouting\"] }] }, ";
+        var work = "\"work\": { \"start\": \"2027-03-08\", \"tasks\": [{ \"name\": \"plumber\", \"takes\": \"2 h\", \"after\": [\"set wall\"] }], \"made\": [{ \"name\": \"glass\", \"lead\": \"10 days\", \"after\": \"set wall\", \"before\": [\"grouting\"] }, { \"name\": \"slab\", \"lead\": \"5 days\", \"faces\": [\"wall\"] }] }, ";
         var page = await OpenAsync(device, Wall.Replace("\"faces\": [{", work + "\"faces\": [{", StringComparison.Ordinal));
         await page.GetByLabel("Wall's name").FillAsync("north");
         await page.GetByLabel("Wall's name").BlurAsync();
         var job = await JobAsync(page);
         Same(JsonNode.Parse("""["set north"]"""), job["work"]!["tasks"]![0]!["after"]);
         Same(JsonValue.Create("set north"), job["work"]!["made"]![0]!["after"]);
+        Same(JsonNode.Parse("""["north"]"""), job["work"]!["made"]![1]!["faces"]);
         await Device.PlannedAsync(page);
         Assert.Empty(device.Troubles);
     }
