@@ -60,7 +60,7 @@ public sealed class WorkTests(Rig rig)
         await page.Locator("summary", new() { HasText = "Order of work" }).ClickAsync();
         await Expect(page.GetByRole(AriaRole.Heading, new() { Name = "Mon 1 Mar 2027", Exact = true })).ToBeVisibleAsync();
         await Expect(page.Locator(".work th", new() { HasText = "set wall" }).First).ToContainTextAsync("Mix 1, 07:00");
-        await Expect(page.Locator(".work th", new() { HasText = "grout wall" })).ToContainTextAsync("Hold: mortar sets before grout: 24 h after set wall");
+        await Expect(page.Locator(".work th", new() { HasText = "grout wall" }).First).ToContainTextAsync("Hold: mortar sets before grout: 24 h after set wall");
         await LookAsync(page, "order of work", phone);
 
         // A wall by another name is followed into the order.
