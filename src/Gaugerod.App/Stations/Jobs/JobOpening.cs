@@ -83,6 +83,9 @@ internal static class JobOpening
     private static string Kind(string name, JsonElement value, string path)
     {
         if (value.ValueKind == JsonValueKind.Null) return "";
+        // The faces of what is made elsewhere are names as well, and a board's edges a gap.
+        if (path.StartsWith("work.made[", StringComparison.Ordinal) && name is "faces") return Lists(value, JsonValueKind.String) ? "" : "a list of names";
+        if (path.EndsWith("].board", StringComparison.Ordinal) && name is "edges") return "";
         if (path.StartsWith("runs[", StringComparison.Ordinal) && name is "faces" or "order") return Lists(value, JsonValueKind.String) ? "" : "a list of names";
         if (s_listsOfGroups.Contains(name)) return Lists(value, JsonValueKind.Object) ? "" : "a list of groups";
         if (name is "outline") return Lists(value, JsonValueKind.Array) ? "" : "a list of corners";

@@ -9,7 +9,7 @@ internal static partial class JobNames
     public static string? Refusal(JsonArray list, int at, string name, string thing)
     {
         if (name.Length == 0) return $"A {thing} needs a name; it keeps the one it had.";
-        if (thing is not ("run" or "tile" or "trim" or "supply" or "wall") && name.Contains('.', StringComparison.Ordinal)) return "A name here holds no full stop.";
+        if (thing is not ("run" or "tile" or "trim" or "supply" or "board" or "wall") && name.Contains('.', StringComparison.Ordinal)) return "A name here holds no full stop.";
         for (var i = 0; i < list.Count; i++)
         {
             if (i != at && string.Equals(JobLists.Name(list[i]), name, StringComparison.Ordinal)) return $"Another {thing} is called {name}; this one keeps the name it had.";
@@ -26,6 +26,7 @@ internal static partial class JobNames
     public static void Face(JsonObject root, string old, string name)
     {
         Floor(root, old, name);
+        WorkFace(root, old, name);
         SharedFace(root, old, name);
         foreach (var run in Runs(root))
         {
@@ -67,6 +68,7 @@ internal static partial class JobNames
     public static void ForgetFace(JsonObject root, string face)
     {
         Floor(root, face, null);
+        WorkFace(root, face, null);
         SharedFace(root, face, null);
         foreach (var run in Runs(root))
         {

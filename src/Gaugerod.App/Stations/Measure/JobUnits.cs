@@ -13,6 +13,7 @@ internal static class JobUnits
         "from", "to", "heightLeft", "heightRight", "bottom", "x", "y", "diameter", "clearance", "edgeClear", "joint", "trim", "cover", "least", "wanted", "most",
         "smallest", "sliver", "size", "point", "corner", "stagger", "fence", "keep", "leastStrip", "length", "outside", "inside", "stop", "return",
         "curb", "threshold", "step", "gap", "reading", "setOut", "lowest", "aside", "depth", "tooth", "backButter", "jointDepth", "sealantDepth", "every", "bands",
+        "screwsApart", "inset", "spacing", "edges", "wet",
     };
 
     private static readonly HashSet<string> s_lists = new(StringComparer.Ordinal) { "outline", "range", "lines", "through", "heights", "gaps", "at", "between" };
@@ -33,6 +34,8 @@ internal static class JobUnits
         foreach (var (key, value) in group.ToList())
         {
             if (key is "survey") Survey(value, old, now);
+            // Days, hours and paces, which say their units.
+            else if (key is "work") continue;
             // Drains are holes' names, and channels.
             else if (key is "drains" && value is JsonArray drains) Channels(drains, old, now);
             // From which course something is set is a number.

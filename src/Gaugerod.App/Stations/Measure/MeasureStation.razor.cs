@@ -20,6 +20,7 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     private int _first;
     private int _firstTrim;
     private int _firstSupply;
+    private int _firstBoard;
     private int _visit;
     private int _wall;
 
@@ -91,7 +92,7 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
     }
 
     // A part opens at its top.
-    private void Turn(string part) => (_part, _first, _firstTrim, _firstSupply, _wall, _visit, _goTo) = (part, 0, 0, 0, 0, _visit + 1, "");
+    private void Turn(string part) => (_part, _first, _firstTrim, _firstSupply, _firstBoard, _wall, _visit, _goTo) = (part, 0, 0, 0, 0, 0, _visit + 1, "");
 
     private Task NextAsync()
     {
@@ -112,7 +113,7 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
 
     private static string PartOf(string path) =>
         path.StartsWith("faces", StringComparison.Ordinal) ? "Walls"
-        : path.StartsWith("products", StringComparison.Ordinal) || path.StartsWith("trims", StringComparison.Ordinal) || path.StartsWith("supplies", StringComparison.Ordinal) ? "Tiles"
+        : path.StartsWith("products", StringComparison.Ordinal) || path.StartsWith("trims", StringComparison.Ordinal) || path.StartsWith("supplies", StringComparison.Ordinal) || path.StartsWith("boards", StringComparison.Ordinal) ? "Tiles"
         : path.StartsWith("runs", StringComparison.Ordinal) ? "Runs"
         : "Job";
 
@@ -141,10 +142,12 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
         var first = part is not "Job" && open > 0 && close > open ? int.Parse(path[(open + 1)..close], CultureInfo.InvariantCulture) : 0;
         var ids = new List<string>();
         for (var at = path; at.Length > 0; at = at[..Math.Max(0, at.LastIndexOfAny(['.', '[']))]) ids.Add(FieldId.Of(at));
-        // Trims and supplies stand below the tiles, in the same part.
-        var (trim, supply) = (path.StartsWith("trims", StringComparison.Ordinal) ? first : 0, path.StartsWith("supplies", StringComparison.Ordinal) ? first : 0);
-        var thing = trim + supply > 0 ? 0 : first;
-        (_part, _first, _firstTrim, _firstSupply, _wall, _visit, _goTo) = (part, thing, trim, supply, thing, _visit + 1, string.Join(' ', ids));
+        // Trims, supplies and boards stand below the tiles, in the same part.
+        var (trim, supply, board) = (Of("trims"), Of("supplies"), Of("boards"));
+        var thing = trim + supply + board > 0 ? 0 : first;
+        (_part, _first, _firstTrim, _firstSupply, _firstBoard, _wall, _visit, _goTo) = (part, thing, trim, supply, board, thing, _visit + 1, string.Join(' ', ids));
+
+        int Of(string list) => path.StartsWith(list, StringComparison.Ordinal) ? first : 0;
     }
 
     private async Task TurnPadAsync()

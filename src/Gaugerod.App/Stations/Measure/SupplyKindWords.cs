@@ -32,11 +32,23 @@ internal static class SupplyKindWords
         _ => inches ? "0.66 ft3" : "14 l",
     };
 
+    /// <summary>The holds that such a product says, as the order of work asks for them.</summary>
+    public static IReadOnlyList<string> Holds(string kind) => kind switch
+    {
+        "mortar" => ["support", "walk", "grout"],
+        "grout" => ["soft", "sealer", "water"],
+        "sealant" or "sealer" => ["water"],
+        "membrane" => ["coat", "test"],
+        "primer" => ["primer"],
+        "filler" => ["levelling"],
+        _ => [],
+    };
+
     /// <summary>Where one says what takes it.</summary>
     public static string Where(string kind) => kind switch
     {
         "primer" or "membrane" or "band" or "filler" => "Which wall or floor takes it is said there, under “Under the tile”.",
-        "screws" or "tape" => "They are counted where boards are laid out on a wall.",
+        "screws" or "tape" => "Which board takes it is said below, under “Boards”; how much, where boards are laid out on a wall or floor.",
         _ => "Which run takes it is said at Runs, under “Mortar, grout, sealant”.",
     };
 }

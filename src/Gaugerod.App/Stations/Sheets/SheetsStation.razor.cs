@@ -7,6 +7,8 @@ using Gaugerod.Files.Plans;
 using Gaugerod.Sheets.Formats;
 using Gaugerod.Sheets.Sheets;
 using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.WebAssembly.Services;
+using Microsoft.JSInterop;
 
 namespace Gaugerod.App.Stations.Sheets;
 
@@ -17,6 +19,7 @@ public sealed partial class SheetsStation : ComponentBase, IDisposable
 
     private ElementReference _key;
     private Plan? _drawn;
+    private string _lost = "";
     private List<Picture> _pictures = [];
 
     [CascadingParameter]
@@ -24,6 +27,9 @@ public sealed partial class SheetsStation : ComponentBase, IDisposable
 
     [Inject]
     internal Shelf Shelf { get; set; } = null!;
+
+    [Inject]
+    internal LazyAssemblyLoader Parts { get; set; } = null!;
 
     [Inject]
     internal SheetMaker Maker { get; set; } = null!;
@@ -86,6 +92,20 @@ public sealed partial class SheetsStation : ComponentBase, IDisposable
     private Task PlanFileAsync() => Shelf.SaveFileAsync("plan.json", JobFiles.Type, PlanWriter.Write(Desk.Plan!));
 
     private Task PriceFileAsync(Estimate price) => Shelf.SaveFileAsync("price.csv", "text/csv", CsvWriter.Write(PriceTable.Of(price)));
+
+    // What writes it is fetched when it is first asked for; without a network it may not be there.
+    private async Task CalendarAsync()
+    {
+        try
+        {
+            _lost = "";
+            await Shelf.SaveFileAsync("work.ics", "text/calendar", await CalendarParts.WriteAsync(Parts, Desk.Plan!));
+        }
+        catch (Exception trouble) when (trouble is IOException or InvalidOperationException or HttpRequestException or JSException)
+        {
+            _lost = trouble.Message;
+        }
+    }
 
     private Task SaveAsync(string name, string type, string text) => Shelf.SaveFileAsync(name, type, Encoding.UTF8.GetBytes(text));
 

@@ -1,0 +1,49 @@
+using System.Text.Json.Nodes;
+using Gaugerod.App.Desk;
+
+namespace Gaugerod.App.Stations.Measure;
+
+/// <summary>Follows a face into the order of work: floors, what waits for something made elsewhere, and tasks that are called after it.</summary>
+internal static partial class JobNames
+{
+    private static void WorkFace(JsonObject root, string old, string? name)
+    {
+        if (JobPath.Get(root, "work") is not JsonObject work) return;
+        var made = JobLists.List(root, "work.made").OfType<JsonObject>().ToList();
+        foreach (var group in made.Prepend(work))
+        {
+            foreach (var field in new[] { "floors", "faces" })
+            {
+                Listed(group, field, one => string.Equals(one, old, StringComparison.Ordinal) ? name : one);
+            }
+        }
+
+        if (name is null) return;
+        foreach (var group in made.Concat(JobLists.List(root, "work.tasks").OfType<JsonObject>()))
+        {
+            if (group["after"] is JsonValue one) group["after"] = Task(one.ToString(), old, name);
+            foreach (var field in new[] { "after", "before" }) Listed(group, field, task => Task(task, old, name));
+        }
+    }
+
+    // An own task may be called as it likes; only what the plan calls after a face is followed.
+    private static string Task(string task, string old, string name)
+    {
+        foreach (var kind in new[] { "set ", "returns on ", "level ", "bed of " })
+        {
+            if (string.Equals(task, kind + old, StringComparison.Ordinal)) return kind + name;
+            if (kind is "set " && task.StartsWith(kind + old + ",", StringComparison.Ordinal)) return kind + name + task[(kind.Length + old.Length)..];
+        }
+
+        return task;
+    }
+
+    // What goes leaves no empty list.
+    private static void Listed(JsonObject group, string field, Func<string, string?> told)
+    {
+        if (group[field] is not JsonArray list) return;
+        var kept = list.Select(one => told(one?.ToString() ?? "")).OfType<string>().Select(one => (JsonNode)JsonValue.Create(one)!).ToArray();
+        if (kept.Length == 0) group.Remove(field);
+        else group[field] = new JsonArray(kept);
+    }
+}
