@@ -11,8 +11,8 @@ internal static class SetSteps
     public static PlanStep Working { get; } = new("what is set, and how to go on", null);
 
     /// <summary>
-    /// Whether a job differs from that of a plan only in what no search hangs on: what is set, what is paid, and in which lines of the file something is
-    /// said. Where something may move it was moved for what was set then: then what is set must be the same.
+    /// Whether a job differs from that of a plan only in what no search hangs on: what is set, what is paid, what is noted for the hand-over, and in which lines of the file
+    /// something is said. Where something may move it was moved for what was set then: then what is set must be the same.
     /// </summary>
     public static bool IsAllThatDiffers(Job job, Plan before)
     {
@@ -28,7 +28,7 @@ internal static class SetSteps
         if (job.Runs.Equals((before.Asked ?? before.Job).Runs))
         {
             // What was moved stays where it was moved to.
-            yield return new("done", Said(before, before.Job with { Prices = job.Prices, Remarks = job.Remarks }, job, before.Findings));
+            yield return new("done", Said(before, before.Job with { Prices = job.Prices, HandOver = job.HandOver, Remarks = job.Remarks }, job, before.Findings));
             yield break;
         }
 
@@ -69,7 +69,7 @@ internal static class SetSteps
     /// <summary>A plan's findings as they are said: each once, the gravest first.</summary>
     public static Sequence<Finding> InOrder(IEnumerable<Finding> findings) => findings.Distinct().OrderByDescending(finding => finding.Level).ToSequence();
 
-    private static Job Bare(Job job) => job with { Prices = null, Remarks = [], Runs = job.Runs.Select(run => run with { Set = [] }).ToSequence() };
+    private static Job Bare(Job job) => job with { Prices = null, HandOver = null, Remarks = [], Runs = job.Runs.Select(run => run with { Set = [] }).ToSequence() };
 }
 
 /// <summary>What of a plan hangs on what is set.</summary>
