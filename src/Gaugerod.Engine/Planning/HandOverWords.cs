@@ -23,7 +23,7 @@ public static class HandOverWords
         "Pipes and wires run behind tile and under floors. Find them before you drill, screw or cut; turn current and water off and try that they are. What is laid bare is for a licensed electrician or plumber.",
         "A hole through tile in a wet room may go through the membrane. Ask who set the tile before you make one; water that gets in behind rots the wall unseen.",
         "Drilling and cutting tile sets silica dust free. Do it wet or draw the dust off, wear eye protection, do not sweep dry.",
-        "A soft joint is cut out with a sharp blade: wear gloves, cut away from you, and no deeper than the sealant, for the membrane lies behind it. Air the room while it cures.",
+        "A soft joint is cut out with a sharp blade: wear gloves, cut away from you, and no deeper than the sealant, for a membrane may lie behind it. Air the room while it cures.",
         "Local code, the products' instructions and licensed trades come before anything on this sheet.",
     ];
 

@@ -46,7 +46,7 @@ public static class HandOverSheets
     private static void Lots(Flow flow, HandedOver given)
     {
         var rows = given.Lots.SelectMany(lots => lots.Notes.Select(note => Row(lots, note)).DefaultIfEmpty(Row(lots, new(lots.Of, null, null, null, null))));
-        Rows(flow, "Lots and colours used", "As they stand on boxes and bags. A repair is bought by them; another lot is another shade.", [new("Of", 44, Bold: true), new("What", 24), new("Lot", 30), new("Colour", 30), new("Caliber", 24), new("Note", 34)], rows);
+        Rows(flow, "Lots and colours used", "As they stand on boxes and bags. A repair is bought by them; another lot may be another shade.", [new("Of", 44, Bold: true), new("What", 24), new("Lot", 30), new("Colour", 30), new("Caliber", 24), new("Note", 34)], rows);
 
         static IReadOnlyList<string> Row(UsedLots lots, LotNote note) => [lots.Of, lots.What, note.Lot ?? Blank, note.Colour ?? Blank, note.Caliber ?? (lots.What is "tile" ? Blank : ""), note.Note ?? ""];
     }
@@ -55,7 +55,7 @@ public static class HandOverSheets
     {
         var rows = given.Left.Select(left => (IReadOnlyList<string>)[left.Of, Figures.Count(left.Spares, left.Unit, left.Unit + "s"), Number(left.Over), Number(left.Breakage), left.Unit is "tile" ? Number(left.Offcuts) : "", Blank]);
         var words = $"By the plan, of the lots above: count what there is. {(given.Request.Kept is { } place ? $"Kept: {place}." : $"Kept: {Blank}{Blank}")}";
-        Rows(flow, "Spares left", words, [new("Of", 44, Bold: true), new("Ordered as spares", 30), new("Over in the packs", 28), new("If nothing broke, more", 28), new("Offcuts kept", 24), new("Counted", 32)], rows);
+        Rows(flow, "Spares left", words, [new("Of", 44, Bold: true), new("Ordered as spares", 30), new("Over in the packs", 28), new("If nothing broke, more", 28), new("Offcuts to keep", 24), new("Counted", 32)], rows);
     }
 
     private static void Tests(Flow flow, Plan plan, HandOverRequest request)
@@ -69,8 +69,8 @@ public static class HandOverSheets
         }
 
         var due = request.Tests.Where(test => test.Again is not null).OrderBy(test => test.Again).ToList();
-        var words = due.Count == 0 ? "No test was asked for again." : $"Due again: {string.Join("; ", due.Select(test => $"{test.What} on {Day(test.Again)}"))}.";
-        Rows(flow, "Tests", words, [new("What", 50, Bold: true), new("Done on", 30), new("By", 34), new("Found", 44), new("Due again", 28)], rows);
+        var words = due.Count == 0 ? "" : $"Due again: {string.Join("; ", due.Select(test => $"{test.What} on {Day(test.Again)}"))}.";
+        Rows(flow, "Tests", words, [new("What", 46, Bold: true), new("Done on", 34), new("By", 30), new("Found", 42), new("Due again", 34)], rows);
         if (rows.Count == 0) flow.Add(Block.Together(Block.Heading("Tests", flow.Width), Block.Words($"No test was noted. {Blank}{Blank}{Blank}", flow.Width, 9.5, after: 2.5)));
     }
 
