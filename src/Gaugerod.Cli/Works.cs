@@ -56,6 +56,7 @@ internal sealed record Works(
             .. plan.Work is null ? [] : (OutputFile[])[new("work.ics", CalendarWriter.Write(WorkCalendar.Of(plan), plan.Job.Name))],
             .. RunDrawings.Of(plan).Select(run => new OutputFile(names.Make("run-", run.Run, ".svg"), Encoding.UTF8.GetBytes(SvgWriter.Write(run.Drawing)))),
             .. Prices(plan),
+            .. plan.Job.HandOver is null ? [] : (OutputFile[])[new("hand-over.pdf", PdfWriter.Write(HandOverSheets.Pages(plan), plan.Job.Name))],
             .. FaceDrawings.Of(plan).Select(face => new OutputFile(names.Make("face-", face.Face, ".svg"), Encoding.UTF8.GetBytes(SvgWriter.Write(face.Drawing)))),
         ];
     }

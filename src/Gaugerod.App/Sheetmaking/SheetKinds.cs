@@ -17,11 +17,15 @@ internal static class SheetKinds
     /// <summary>How the price was reckoned.</summary>
     public const string Price = "price";
 
+    /// <summary>What stays with the client.</summary>
+    public const string HandOver = "hand-over";
+
     /// <summary>The sheets of a kind.</summary>
     public static Sequence<Drawing> Pages(Plan plan, string kind) => kind switch
     {
         Offer => QuoteSheets.Pages(plan),
         Price => EstimateSheets.Pages(plan),
+        HandOver => HandOverSheets.Pages(plan),
         _ => JobSheets.Pages(plan),
     };
 }

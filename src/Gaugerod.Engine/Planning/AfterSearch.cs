@@ -4,7 +4,7 @@ using Gaugerod.Plane;
 namespace Gaugerod.Engine.Planning;
 
 /// <summary>
-/// What of a plan no search hangs on: what is measured again, what is bought by the pack, soft joints across fields, the order of work, the price. It is
+/// What of a plan no search hangs on: what is measured again, what is bought by the pack, soft joints across fields, the order of work, the price, what is noted for the hand-over. It is
 /// reckoned from what the search found; where nothing else of a job has changed, from what it found for the job before.
 /// </summary>
 internal static class AfterSearch
@@ -51,7 +51,7 @@ internal static class AfterSearch
         // What was moved stays where it was moved to.
         var moved = before.Job with
         {
-            Supplies = job.Supplies, Work = job.Work, Prices = job.Prices, Remarks = job.Remarks,
+            Supplies = job.Supplies, Work = job.Work, Prices = job.Prices, HandOver = job.HandOver, Remarks = job.Remarks,
             Faces = before.Job.Faces.Zip(job.Faces, (face, asked) => face with { Under = asked.Under }).ToSequence(),
             Runs = before.Job.Runs.Zip(job.Runs, With).ToSequence(),
         };
@@ -62,7 +62,7 @@ internal static class AfterSearch
 
     private static Job Bare(Job job) => job with
     {
-        Supplies = [], Work = null, Prices = null, Remarks = [],
+        Supplies = [], Work = null, Prices = null, HandOver = null, Remarks = [],
         Faces = job.Faces.Select(face => face with { Under = null }).ToSequence(),
         Runs = job.Runs.Select(run => run with { Set = [], Setting = null, Movement = null }).ToSequence(),
     };

@@ -96,6 +96,9 @@ public sealed record Job(
     /// <summary>The setter's prices and rates; null, the default, where nothing is priced.</summary>
     public PriceRequest? Prices { get; init; }
 
+    /// <summary>What the setter notes for the hand-over; null, the default, where none is asked for.</summary>
+    public HandOverRequest? HandOver { get; init; }
+
     /// <summary>What is to be said of how the job was read; the plan's findings carry it on. Default nothing.</summary>
     public Sequence<Finding> Remarks { get; init; } = [];
 }

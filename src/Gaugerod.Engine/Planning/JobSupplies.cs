@@ -20,6 +20,6 @@ internal static class JobSupplies
 
     private static IEnumerable<SupplyLine> Mixes(Job job, JobBases bases) => bases.Beds
         .Where(bed => bed.Request.Bag is not null)
-        .GroupBy(bed => new Supply(bed.Request.Bag!.Name ?? "bed mix", SupplyKind.Mix, "bag", bed.Request.Bag.Litres))
+        .GroupBy(bed => new Supply(bed.Request.Bag!.Called, SupplyKind.Mix, "bag", bed.Request.Bag.Litres))
         .Select(beds => new SupplyLine(beds.Key, beds.Select(bed => new SupplyUse(bed.Face, bed.Volume / 1e6, $"its bed, {Amounts.Area(bed.Area, job.Tape)}")).ToSequence()));
 }

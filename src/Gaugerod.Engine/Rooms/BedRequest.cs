@@ -66,4 +66,8 @@ public sealed record BedRequest(Length Least)
 /// <summary>What one bag of a mix makes.</summary>
 /// <param name="Name">What it is called; null for no name.</param>
 /// <param name="Litres">How much it makes.</param>
-public sealed record BagOfMix(string? Name, double Litres);
+public sealed record BagOfMix(string? Name, double Litres)
+{
+    /// <summary>What it is called where it is bought.</summary>
+    public string Called => Name ?? "bed mix";
+}

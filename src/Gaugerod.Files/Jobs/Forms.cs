@@ -25,7 +25,7 @@ internal static class Forms
         new("format", "\"gaugerod-job/1\"", true), new("name", "a name such as \"Guest shower\"", true), new("note", "text"),
         new("region", "\"US\", \"UK\", \"EU\" or \"AU\""),
         new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("edgeJoint", ASmallLength), new("cutting", "a group such as { \"order\": [\"tiles\", \"cuts\"] }"), new("tolerances", "a group such as { \"setOut\": \"1/16\" }"),
-        new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("boards", "a list of boards [ ]"), new("supplies", "a list of what is bought by the pack [ ]"), new("prices", "a group such as { \"currency\": \"EUR\" }"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true), new("work", "a group such as { \"start\": \"2027-03-08\" }"));
+        new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("boards", "a list of boards [ ]"), new("supplies", "a list of what is bought by the pack [ ]"), new("prices", "a group such as { \"currency\": \"EUR\" }"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true), new("work", "a group such as { \"start\": \"2027-03-08\" }"), new("handover", "a group such as { \"renew\": 5 }"));
 
     public static readonly Form Product = new(
         "product",
@@ -224,7 +224,7 @@ internal static class Forms
 
     public static readonly IReadOnlyList<Form> All =
     [
-        Job, .. WorkForms.All, .. PriceForms.All, Supply, Setting, Trowel, Between, Coated, Under, Membrane, Movement, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
+        Job, .. WorkForms.All, .. PriceForms.All, .. HandOverForms.All, Supply, Setting, Trowel, Between, Coated, Under, Membrane, Movement, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
         RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, Bag, OnBed, FlatnessOf, FlatGrid, FlatPoint, FlatLaid, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant, .. BoardForms.All,
     ];

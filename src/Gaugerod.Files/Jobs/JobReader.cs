@@ -90,6 +90,8 @@ public static class JobReader
         var runs = fields.Items("runs", atLeast: 1).Select(n => runReader.Read(n, runNames)).ToList();
         var work = new WorkReader(values, faces.Count == 0 ? [null] : [.. faces.SelectMany(face => face.Zones.Prepend(face.Name))], runs).Read(fields["work"]);
         var prices = PricesReader.Read(fields["prices"], values, [.. fields.Items("runs").Select(RunName)]);
+        var bags = faces.Where(face => face.Face is null || face.Face.Falls?.Bed?.Bag is not null).Select(face => face.Face?.Falls?.Bed?.Bag?.Called);
+        var handOver = new HandOverReader(values, [.. products.Select(p => p.Name), .. trims.Select(t => t.Name), .. values.Boards, .. supplies.Select(s => s.Name), .. bags]).Read(fields["handover"]);
         if (values.Log.Any && Unit((Entry.Group)fields.Entry) is not null) Shapes(faces, new Tape(unit, mark), root, values.Log);
         if (name is null) return null;
         return new(
@@ -102,6 +104,7 @@ public static class JobReader
             Boards = boards.Select(b => b.Board).OfType<BoardProduct>().ToSequence(),
             Work = work,
             Prices = prices,
+            HandOver = handOver,
             Cutting = cutting,
             Errors = errors,
         };

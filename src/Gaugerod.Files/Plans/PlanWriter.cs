@@ -50,6 +50,7 @@ public static class PlanWriter
 
         PriceWriter.Write(json, plan.Price);
         json.WriteList("sequence", plan.Work?.Tasks ?? [], task => SequenceWriter.Write(json, task));
+        HandOverWriter.Write(json, plan);
         json.WriteList("findings", plan.Findings, finding => FindingWriter.Write(json, finding));
         json.WriteEndObject();
     }
