@@ -7,7 +7,7 @@ public sealed class WordsTests
     [InlineData("'--jsno' is not an option of plan. Nearest: --json.", "plan", "job.json", "--jsno")]
     [InlineData("'b.json' is one word too many for plan.", "plan", "a.json", "b.json", "--json")]
     [InlineData("Required argument 'JOB.json' missing for command: 'plan'.", "plan")]
-    [InlineData("Must be one of: 'guest-shower' 'cloakroom' 'galley-splash' 'porch-floor' 'plain-wall'", "new", "kitchen", "--sample", "castle")]
+    [InlineData("Must be one of: 'guest-shower' 'attic-shower' 'cloakroom' 'galley-splash' 'porch-floor' 'plain-wall'", "new", "kitchen", "--sample", "castle")]
     [InlineData("where should the sheets go?", "plan", "job.json")]
     [InlineData("Required argument missing for option: '--out'.", "plan", "job.json", "--out")]
     public async Task A_mistaken_word_is_said_on_standard_error_with_what_would_do(string said, params string[] args)

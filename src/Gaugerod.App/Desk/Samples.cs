@@ -3,11 +3,12 @@ namespace Gaugerod.App.Desk;
 /// <summary>The jobs that come with the app, invented by us.</summary>
 internal static class Samples
 {
-    public static IReadOnlyList<string> Names { get; } = ["guest-shower", "cloakroom", "galley-splash", "porch-floor", "plain-wall"];
+    public static IReadOnlyList<string> Names { get; } = ["guest-shower", "attic-shower", "cloakroom", "galley-splash", "porch-floor", "plain-wall"];
 
     public static string Title(string name) => name switch
     {
         "guest-shower" => "Guest shower, feet and inches",
+        "attic-shower" => "Attic shower, from bare studs to the hand-over, millimetres",
         "galley-splash" => "Galley splash, herringbone, millimetres",
         "porch-floor" => "Porch floor, frame and rug, millimetres",
         "cloakroom" => "Cloakroom wall, millimetres",

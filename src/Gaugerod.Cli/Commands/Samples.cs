@@ -6,7 +6,7 @@ namespace Gaugerod.Cli.Commands;
 internal static class Samples
 {
     /// <summary>Their names, as typed after <c>--sample</c>; the first is the default.</summary>
-    public static string[] Names { get; } = ["guest-shower", "cloakroom", "galley-splash", "porch-floor", "plain-wall"];
+    public static string[] Names { get; } = ["guest-shower", "attic-shower", "cloakroom", "galley-splash", "porch-floor", "plain-wall"];
 
     /// <summary>A sample's file with the job's name put in place of its own; all else stays as it was written.</summary>
     public static byte[] Named(string sample, string job)

@@ -48,14 +48,15 @@ internal static class AfterSearch
     /// <param name="before">The plan.</param>
     public static IEnumerable<PlanStep> Steps(Job job, Plan before)
     {
-        // What was moved stays where it was moved to.
+        // What was moved stays where it was moved to; runs of which nothing is asked otherwise are the same.
+        var alike = job.Runs.Equals((before.Asked ?? before.Job).Runs);
         var moved = before.Job with
         {
             Supplies = job.Supplies, Work = job.Work, Prices = job.Prices, HandOver = job.HandOver, Remarks = job.Remarks,
             Faces = before.Job.Faces.Zip(job.Faces, (face, asked) => face with { Under = asked.Under }).ToSequence(),
-            Runs = before.Job.Runs.Zip(job.Runs, With).ToSequence(),
+            Runs = alike ? before.Job.Runs : before.Job.Runs.Zip(job.Runs, With).ToSequence(),
         };
-        return Steps(before with { Job = moved, Asked = job, Runs = before.Runs.Zip(job.Runs, (plan, run) => plan with { Request = With(plan.Request, run) }).ToSequence() });
+        return Steps(before with { Job = moved, Asked = job, Runs = alike ? before.Runs : before.Runs.Zip(job.Runs, (plan, run) => plan with { Request = With(plan.Request, run) }).ToSequence() });
     }
 
     private static RunRequest With(RunRequest run, RunRequest asked) => run with { Set = asked.Set, Setting = asked.Setting, Movement = asked.Movement };

@@ -31,10 +31,10 @@ public class DoubtTests
     [Fact]
     public void A_strange_field_is_passed_over_and_said()
     {
-        var read = Assert.IsType<JobReading.Understood>(Samples.Read(Samples.With("plain-wall", "\"joint\": 3,", "\"joint\": 3, \"colour\": \"white\",")));
+        var read = Assert.IsType<JobReading.Understood>(Samples.Read(Samples.With("plain-wall", "\"joint\": 3,", "\"joint\": 3, \"paint\": \"white\",")));
         var finding = Assert.Single(read.Job.Remarks);
         Assert.Equal((FindingLevel.Note, "field", "line 25"), (finding.Level, finding.Rule, finding.Where));
-        Assert.Equal("runs[0].colour: this field is not known here. It is kept in the file and not used.", finding.Text);
+        Assert.Equal("runs[0].paint: this field is not known here. It is kept in the file and not used.", finding.Text);
     }
 
     [Theory]
