@@ -85,10 +85,10 @@ public sealed class OpeningTests(Rig rig)
         await using var device = await rig.DeviceAsync();
         var page = await device.OpenAsync();
         var job = (await File.ReadAllTextAsync(Path.Combine(Gaugerod.Testing.Repo.Root, "samples/plain-wall.json")))
-            .Replace("\"joint\": 3,", "\"joint\": 3, \"colour\": { \"name\": \"white\" },", StringComparison.Ordinal);
+            .Replace("\"joint\": 3,", "\"joint\": 3, \"paint\": { \"name\": \"white\" },", StringComparison.Ordinal);
         await page.Locator("input[type=file]").SetInputFilesAsync(new FilePayload { Name = "later.json", MimeType = "application/json", Buffer = System.Text.Encoding.UTF8.GetBytes(job) });
         await Device.PlannedAsync(page);
-        await Expect(page.GetByText("runs[0].colour: this field is not known here.")).ToBeVisibleAsync();
+        await Expect(page.GetByText("runs[0].paint: this field is not known here.")).ToBeVisibleAsync();
         await Device.GoAsync(page, "Measure");
         await page.GetByRole(AriaRole.Button, new() { Name = "Job", Exact = true }).ClickAsync();
         await page.GetByLabel("Job's name").FillAsync("Later wall");
@@ -96,7 +96,7 @@ public sealed class OpeningTests(Rig rig)
         var kept = await Device.DownloadAsync(page, page.GetByRole(AriaRole.Button, new() { Name = "Save “Later wall” to a file" }));
         using var file = System.Text.Json.JsonDocument.Parse(kept);
         Assert.Equal("Later wall", file.RootElement.GetProperty("name").GetString());
-        Assert.Equal("white", file.RootElement.GetProperty("runs")[0].GetProperty("colour").GetProperty("name").GetString());
+        Assert.Equal("white", file.RootElement.GetProperty("runs")[0].GetProperty("paint").GetProperty("name").GetString());
         Assert.Empty(device.Troubles);
     }
 
