@@ -10,7 +10,7 @@ public sealed class WeightTests
     /// zones, ranges and edges took 77,000 more, 3,100,000 until the search for fewest tiles and the trims took 130,000,
     /// 3,250,000 until surveys, beds, ranges and a wall measured again took 120,000, 3,400,000 until rooms weighed as a whole
     /// and mortar and grout brought it to 3,401,000, and 3,500,000 until boards, supplies, prices, the order of work and the table
-    /// of rules took 227,000 more and the calendar, with what its library needs, 375,000, which no start waits for; set anew, not to
+    /// of rules took 227,000 more and the calendar, with what its library needs, 375,000; set anew, not to
     /// be crept past.
     /// </summary>
     private const long MostBytes = 4_300_000;

@@ -11,7 +11,7 @@ namespace Gaugerod.App.Sheetmaking;
 internal static class CalendarParts
 {
     /// <summary>The same names as in the project file; one that is not there fails the build there and the loading here.</summary>
-    private static readonly string[] s_names = ["System.Private.Xml.wasm", "System.Text.RegularExpressions.wasm", "NodaTime.wasm", "Ical.Net.wasm"];
+    private static readonly string[] s_names = ["NodaTime.wasm", "Ical.Net.wasm"];
 
     /// <summary>The order of work as a calendar; what writes it is loaded first.</summary>
     [UnconditionalSuppressMessage("Trimming", "IL2026", Justification = "Gaugerod.Sheets names what it uses of these parts, so the trimming keeps it.")]
