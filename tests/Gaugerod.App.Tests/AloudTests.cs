@@ -13,7 +13,7 @@ public sealed class AloudTests(Rig rig)
         globalThis.said = [];
         class Utterance { constructor(words) { this.words = words; } }
         Object.defineProperty(globalThis, "SpeechSynthesisUtterance", { value: Utterance, configurable: true });
-        Object.defineProperty(globalThis, "speechSynthesis", { value: { speak: one => said.push(one.words), cancel: () => {}, getVoices: () => [] }, configurable: true });
+        Object.defineProperty(globalThis, "speechSynthesis", { value: { speak: one => said.push(one.words), cancel: () => said.push("(hush)"), getVoices: () => [{ lang: "en-GB", localService: true }] }, configurable: true });
         """;
 
     [Theory]
@@ -52,7 +52,10 @@ public sealed class AloudTests(Rig rig)
         await page.ReloadAsync();
         await Expect(page.Locator("h2.id")).ToHaveTextAsync(at!);
         await Expect(Button(page, "Read aloud: on")).ToBeVisibleAsync();
+        var hushed = await page.EvaluateAsync<int>("() => said.filter(words => words === '(hush)').length");
         await Button(page, "List").ClickAsync();
+        await Expect(page.Locator("h2.id")).ToHaveCountAsync(0);
+        Assert.True(await page.EvaluateAsync<int>("() => said.filter(words => words === '(hush)').length") > hushed);
         await Expect(page.Locator("details.face > summary").First).ToContainTextAsync("1 of ");
         Assert.Empty(device.Troubles);
     }
@@ -80,5 +83,21 @@ public sealed class AloudTests(Rig rig)
         await Expect(page.Locator("h2.id")).Not.ToHaveTextAsync(at!);
     }
 
-    private static Task<string[]> SaidAsync(IPage page) => page.EvaluateAsync<string[]>("() => said");
+    // A voice of the network would send the words away: with no other there is no key.
+    [Fact]
+    public async Task A_voice_that_is_not_the_device_s_own_is_not_used()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await OpenAsync(device, Wall);
+        await page.AddInitScriptAsync(Scribe.Replace("localService: true", "localService: false", StringComparison.Ordinal));
+        await page.ReloadAsync();
+        await Device.PlannedAsync(page);
+        await Device.GoAsync(page, "Cuts");
+        await Button(page, "large").First.ClickAsync();
+        await page.WaitForTimeoutAsync(2500);
+        await Expect(page.GetByText("Read aloud")).ToHaveCountAsync(0);
+        Assert.Empty(device.Troubles);
+    }
+
+    private static Task<string[]> SaidAsync(IPage page) => page.EvaluateAsync<string[]>("() => said.filter(words => words !== '(hush)')");
 }

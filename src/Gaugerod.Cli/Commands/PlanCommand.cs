@@ -75,7 +75,7 @@ internal static class PlanCommand
 
         // A sheet of an earlier plan on the wall is a mistake set in mortar; it is not ours to delete, but to be named.
         var own = files.Select(f => f.Name).ToHashSet(StringComparer.Ordinal);
-        foreach (var pattern in (string[])["face-*.svg", "run-*.svg", "work.ics", "hand-over.pdf"])
+        foreach (var pattern in (string[])["face-*.svg", "run-*.svg", "work.ics", "hand-over.pdf", "offer.pdf", "price.pdf", "price.csv", "price-list.csv"])
         {
             foreach (var name in Directory.EnumerateFiles(folder, pattern).Select(f => Path.GetFileName(f)).Order(StringComparer.Ordinal))
             {

@@ -56,6 +56,9 @@ public sealed record FlatFace(string Face, Sequence<FlatSpot> Spots, Sequence<Wo
     /// <summary>What is filled so that no straightedge, long or short, is out along the readings; null without a limit, where none is out, and where there are too many readings to look at.</summary>
     public Levelling? ToStraightedges { get; init; }
 
+    /// <summary>What is filled to bring it in: by all straightedges where that is known, else by the longest. Null where there is no limit.</summary>
+    public Levelling? ToFill => ToStraightedges ?? ToLimit;
+
     /// <summary>By how much each reading is then filled, in their order; none where <see cref="ToStraightedges"/> is null.</summary>
     public Sequence<Length> Fills { get; init; } = [];
 

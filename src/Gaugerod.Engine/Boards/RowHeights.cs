@@ -26,7 +26,7 @@ internal static class RowHeights
         }
 
         var least = Math.Min(BoardLimits.Narrow, sheet.Up);
-        return firsts.Select(first => first - lowered).Where(first => first == rest || (first >= least && first <= sheet.Up)).Distinct().Select(first => Rows(foot, head, first, sheet).ToArray());
+        return firsts.Select(first => first - lowered).Where(first => (first == rest && rest > 0) || (first >= least && first <= sheet.Up)).Distinct().Select(first => Rows(foot, head, first, sheet).ToArray());
     }
 
     private static IEnumerable<Band> Rows(long foot, long head, long first, SheetLies sheet)

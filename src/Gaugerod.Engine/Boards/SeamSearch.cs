@@ -14,7 +14,7 @@ internal sealed record SeamChoice(SeamCost Cost, int[][] Rows, bool IsBest, bool
 internal sealed class SeamSearch
 {
     /// <summary>So many choices are kept at a place. Most walls need a few hundred.</summary>
-    private const int Kept = 1000;
+    private const int Kept = 1000, MostAtOnce = 64 * Kept;
 
     private readonly SheetRow[] _rows;
     private readonly int _last;
@@ -37,7 +37,17 @@ internal sealed class SeamSearch
         var states = new List<State> { new(default, default, -1) };
         for (var place = 1; place < _last; place++)
         {
-            for (var row = 0; row < _rows.Length; row++) states = Step(states, place, row, nodes);
+            for (var row = 0; row < _rows.Length; row++)
+            {
+                states = Step(states, place, row, nodes);
+                if (states.Count <= MostAtOnce) continue;
+
+                // With each row their number may double: many rows would fill the memory before the place is done.
+                states = [.. states.OrderBy(state => state.Cost, SeamCost.Order).Take(MostAtOnce)];
+                isBest = false;
+                yield return null;
+            }
+
             yield return null;
             states = [.. states.Where(state => Goes(state.Last, place + 1))];
             if (states.Count <= Kept) continue;

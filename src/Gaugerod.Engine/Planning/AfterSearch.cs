@@ -25,7 +25,7 @@ internal static class AfterSearch
         var (movement, large) = JobMovement.Of(job, runs);
         var supplies = JobSupplies.Of(job, runs, bases, movement, searched.Boards);
         var (work, remarks) = job.Work is null ? (null, []) : WorkOrder.Plan(job, bases, searched.Boards, RunWorks.Of(job, runs, searched.Trims, supplies, movement));
-        var findings = job.Remarks.Concat(searched.Found).Concat(runs.SelectMany(run => Mortar(job, run))).Concat(SoftSupplies.Findings(job, runs)).Concat(large)
+        var findings = job.Remarks.Concat(searched.Found).Concat(JobBases.Membranes(job)).Concat(runs.SelectMany(run => Mortar(job, run))).Concat(SoftSupplies.Findings(job, runs, movement)).Concat(large)
             .Concat(JobCautions.Of(job)).Concat(set!.Findings).Concat(remarks);
         yield return new("done", JobPricing.Priced(searched with
         {

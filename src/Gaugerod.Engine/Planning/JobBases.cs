@@ -38,7 +38,11 @@ internal sealed record JobBases(Sequence<Bed> Beds, Sequence<FlatFace> Flat, Seq
 
     /// <summary>What is asked of showers where the job names its region.</summary>
     private IEnumerable<Finding> Showers(Job job) => job.Region is not { } region ? [] :
-        Beds.SelectMany(bed => Showers(job, bed, region)).Concat(job.Faces.Where(face => !FloorFaces.Is(face)).SelectMany(face => ShowerRules.Wall(face, region, job.Tape)));
+        Beds.SelectMany(bed => Showers(job, bed, region));
+
+    /// <summary>What is asked of the membrane on walls, where the job names its region; no search hangs on it.</summary>
+    public static IEnumerable<Finding> Membranes(Job job) => job.Region is not { } region ? [] :
+        job.Faces.Where(face => !FloorFaces.Is(face)).SelectMany(face => ShowerRules.Wall(face, region, job.Tape));
 
     private static IEnumerable<Finding> Showers(Job job, Bed bed, Region region)
     {

@@ -133,7 +133,7 @@ public static class Planner
             else boards = sofar;
         }
 
-        findings.AddRange(BoardRules.Findings(boards, job.Tape));
+        findings.AddRange(BoardRules.Findings(boards, job.Tape, job.Region));
 
         var (order, boxes) = (new List<OrderLine>(), new List<BoxPlan>());
         for (var i = 0; i < cutting.Count; i++)

@@ -34,8 +34,10 @@ internal static class RunWorks
         var used = supplies.Where(line => string.Equals(line.Supply.Name, bare.Mortar?.Name, StringComparison.Ordinal)).SelectMany(line => line.Uses).Where(use => string.Equals(use.Where, run.Request.Name, StringComparison.Ordinal)).Sum(use => use.Amount);
         return bare with
         {
-            Faces = bare.Faces.OrderBy(face => asked.TakeWhile(plan => !IsCalled(plan.Face, face.Face)).Count()).Select(face => Of(run, face)).ToSequence(),
-            Litres = tiles > 0 ? used / tiles : 0,
+            Faces = bare.Faces.OrderBy(face => asked.TakeWhile(plan => !IsCalled(run, plan.Face, face.Face)).Count()).Select(face => Of(run, face)).ToSequence(),
+            
+            // What stays in the bucket was mixed too.
+            Litres = tiles > 0 ? used / tiles * (100 + (bare.Mortar?.LossPercent ?? 0)) / 100 : 0,
             Area = run.Faces.Sum(face => (double)face.Face.Field.DoubledArea / 2 / Square),
             Lines = run.Lines.Count + run.Rods.Count + run.Turned.Count,
             Joints = run.Faces.Sum(face => JointSpace.Of(face.Face.Field, face.Pieces).Length) / MmInMetre,
@@ -46,7 +48,7 @@ internal static class RunWorks
 
     private static FaceWork Of(RunPlan run, FaceWork face)
     {
-        var own = run.Faces.Where(plan => IsCalled(plan.Face, face.Face)).ToList();
+        var own = run.Faces.Where(plan => IsCalled(run, plan.Face, face.Face)).ToList();
         var hanging = face.IsFloor || run.IsBorder ? [] : own.SelectMany(plan => plan.Pieces.Where(piece => run.Lines.Any(line => line.Axis == Axis.Level && string.Equals(line.Face, plan.Face.Name, StringComparison.Ordinal) && HangingCourse.Holds(run, line, piece)))).ToHashSet();
         var pieces = own.SelectMany(plan => plan.Pieces).OrderBy(piece => piece.Course).ThenBy(piece => piece.Cell.Left).ThenBy(piece => piece.Cell.Bottom).ThenBy(piece => piece.Id, StringComparer.Ordinal).ToList();
         return face with
@@ -61,7 +63,7 @@ internal static class RunWorks
     private static double Metres(FieldEdge edge) => Math.Sqrt((double)Segments.Dot(edge.From, edge.To, edge.From, edge.To)) / Length.StepsPerMillimetre / MmInMetre;
 
     // The planes of a folded floor and the strips of a border are worked on as one.
-    private static bool IsCalled(FinishedFace face, string name) => face.IsCalled(name) || face.Name.StartsWith(name + " ", StringComparison.Ordinal);
+    private static bool IsCalled(RunPlan run, FinishedFace face, string name) => face.IsCalled(name) || (run.IsBorder && face.Name.StartsWith(name + " ", StringComparison.Ordinal));
 
     private static bool IsOf(FinishedFace face, string name) => face.IsCalled(name) || string.Equals(face.Wall, name, StringComparison.Ordinal);
 }

@@ -13,6 +13,8 @@ internal static class SameCorners
         for (var i = 1; i < run.Faces.Count; i++)
         {
             var (left, right) = (run.Faces[i - 1].Face, run.Faces[i].Face);
+            // The planes of a floor that falls are one face.
+            if (string.Equals(left.Wall, right.Wall, StringComparison.Ordinal)) continue;
             foreach (var one in Towards(left, Hand.Right))
             {
                 foreach (var other in Towards(right, Hand.Left)) yield return (one, other);

@@ -39,7 +39,7 @@ internal static class SoftSupplies
     }
 
     /// <summary>What is to be said of the soft joints that are sealed.</summary>
-    public static IEnumerable<Finding> Findings(Job job, IReadOnlyList<RunPlan> runs)
+    public static IEnumerable<Finding> Findings(Job job, IReadOnlyList<RunPlan> runs, IReadOnlyList<MovementJoint> movement)
     {
         var (alike, floors) = (SameCorners.Of(job, runs), job.Faces.Where(FloorFaces.Is).Select(face => face.Name).ToHashSet(StringComparer.Ordinal));
         var joints = Joints(runs, alike);
@@ -47,7 +47,7 @@ internal static class SoftSupplies
         foreach (var run in joints.GroupBy(joint => joint.Run, StringComparer.Ordinal))
         {
             var setting = runs.First(plan => string.Equals(plan.Request.Name, run.Key, StringComparison.Ordinal)).Request.Setting!;
-            foreach (var width in run.Select(joint => joint.Width).Distinct().Order())
+            foreach (var width in run.Select(joint => joint.Width).Concat(movement.Where(joint => string.Equals(joint.Run, run.Key, StringComparison.Ordinal)).Select(joint => joint.Width)).Distinct().Order())
             {
                 foreach (var finding in SoftJointRules.Findings(run.Key, width, Depth(setting, width), job.Tape, job.Region)) yield return finding;
             }

@@ -27,17 +27,20 @@ internal static class UnderSupplies
                 yield return (band, new(face.Name, length / 1000, $"{Amounts.Distance(length, job.Tape)} of corners and foot, a corner of two faces once"));
             }
 
-            if (under.Filler is { } filler && bases.Flat.FirstOrDefault(flat => string.Equals(flat.Face, face.Name, StringComparison.Ordinal)) is { } flat && (flat.ToStraightedges ?? flat.ToLimit) is { Volume: > 0 } levelling)
+            if (under.Filler is { } filler && bases.Flat.FirstOrDefault(flat => string.Equals(flat.Face, face.Name, StringComparison.Ordinal)) is { } flat && flat.ToFill is { Volume: > 0 } levelling)
             {
                 yield return (filler, new(face.Name, levelling.Volume / 1e6, $"{Amounts.Area(levelling.Area, job.Tape)} brought in by its readings"));
             }
         }
     }
 
+    /// <summary>What a membrane covers of a face, in mm².</summary>
+    public static double Area(DrawnFace face, MembraneRequest membrane) => membrane.Bands is { } band ? Coating.Bands(face, membrane.To, band) : Coating.Whole(face, membrane.To);
+
     private static SupplyUse Membrane(Job job, DrawnFace face, MembraneRequest membrane)
     {
         var coat = job.Supplies.First(supply => string.Equals(supply.Name, membrane.Of, StringComparison.Ordinal)).Coat!;
-        var area = membrane.Bands is { } out1 ? Coating.Bands(face, membrane.To, out1) : Coating.Whole(face, membrane.To);
+        var area = Area(face, membrane);
         var where = membrane.Bands is { } wide ? $" of bands {LengthText.Nearest(wide, job.Tape)} out from corners, foot, openings and holes" : " of face";
         var high = membrane.To is { } to ? $", {LengthText.Nearest(to, job.Tape)} high" : "";
         var dry = coat.Dry is { } thick ? $" to dry to {Amounts.Mil(thick, job.Tape)}" : "";

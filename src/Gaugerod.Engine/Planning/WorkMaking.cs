@@ -26,6 +26,17 @@ internal sealed class WorkMaking(Job job, JobBases bases, BoardPlan boards, Sequ
     /// <summary>What goes on its faces before their tile.</summary>
     public IEnumerable<UnderTile> Under => job.Faces.Select(face => face.Under).OfType<UnderTile>();
 
+    /// <summary>The filler of a face; null where none is named.</summary>
+    public string? FillerOf(string face) => job.Faces.FirstOrDefault(one => string.Equals(one.Name, face, StringComparison.Ordinal))?.Under?.Filler;
+
+    /// <summary>What is coated, in square metres: the faces that name a primer, or what membranes cover of theirs; null where none does.</summary>
+    /// <param name="of">What one face has of it, in mm²; null for nothing.</param>
+    public double? Coated(Func<DrawnFace, UnderTile, double?> of)
+    {
+        var areas = job.Faces.Select((face, i) => face.Under is { } under && FaceDrawing.Draw(new(i, face), new(job.Tape)) is { } drawn ? of(drawn, under) : null).OfType<double>().ToList();
+        return areas.Count == 0 ? null : areas.Sum() / 1e6;
+    }
+
     /// <summary>Whether any face is boarded.</summary>
     public bool IsBoarded => job.Faces.Any(face => face.Board is not null);
 

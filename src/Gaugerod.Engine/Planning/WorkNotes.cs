@@ -1,20 +1,33 @@
+using Gaugerod.Engine.Rules;
+using Gaugerod.Engine.Rules.Published;
 using Gaugerod.Engine.Sequencing;
 using Gaugerod.Plane;
 
 namespace Gaugerod.Engine.Planning;
 
-/// <summary>What a task asks for beside its time: covers, warmth, what to look at, and which of the plan's cautions belong to it.</summary>
+/// <summary>What a task asks for beside its time: covers, warmth, what to look at, and what can hurt.</summary>
 public static class WorkNotes
 {
-    /// <summary>The rules of the plan's findings that are cautions for a kind of work.</summary>
-    public static Sequence<string> Cautions(WorkKind kind) => kind switch
+    /// <summary>What can hurt in a kind of work, a sentence or more each.</summary>
+    public static Sequence<string> Cautions(Job job, WorkKind kind)
     {
-        WorkKind.TearOut => ["caution-old-work", "caution-dust", "caution-lifting"],
-        WorkKind.Boards => ["caution-dust"],
-        WorkKind.Bed or WorkKind.Levelling or WorkKind.Seams => ["caution-cement"],
-        WorkKind.Setting => ["caution-saw", "caution-electricity", "caution-dust", "caution-cement", "caution-lifting"],
-        WorkKind.Returns or WorkKind.Trims => ["caution-saw", "caution-cement"],
-        WorkKind.Grouting => ["caution-cement"],
+        ArgumentNullException.ThrowIfNull(job);
+        return Tasks(kind).SelectMany(task => JobCautions.Of(job, task)).Select(caution => caution.Text).Distinct(StringComparer.Ordinal).ToSequence();
+    }
+
+    private static IEnumerable<string> Tasks(WorkKind kind) => kind switch
+    {
+        WorkKind.TearOut => [CautionTask.TearOut],
+        WorkKind.Boards => [CautionTask.Boards],
+        WorkKind.Levelling or WorkKind.Seams => [CautionTask.Levelling],
+        WorkKind.Bed => [CautionTask.Bed],
+        WorkKind.Primer or WorkKind.Sealer => [CautionTask.Sealer],
+        WorkKind.Membrane => [CautionTask.Membrane],
+        WorkKind.FloodTest => [CautionTask.FloodTest],
+        WorkKind.Setting => [CautionTask.Setting, CautionTask.Cutting],
+        WorkKind.Returns or WorkKind.Trims => [CautionTask.Trims],
+        WorkKind.Grouting => [CautionTask.Grout],
+        WorkKind.SoftJoints => [CautionTask.SoftJoints],
         _ => [],
     };
 
@@ -41,5 +54,10 @@ public static class WorkNotes
     }
 
     /// <summary>What is looked at with every mix.</summary>
-    public const string Check = "Lift a tile at the start and with every mix: mortar on at least 80 % of its back where it is dry, 95 % in showers and outdoors, corners held (ANSI A108.5, 3.3.2, as the trade press gives it). Less: a deeper notch, or butter the backs. Write what you found.";
+    public static string Check(Job job)
+    {
+        ArgumentNullException.ThrowIfNull(job);
+        var (dry, wet) = (LimitTable.For(job.Region, LimitKeys.ContactDry), LimitTable.For(job.Region, LimitKeys.ContactWet));
+        return $"Lift a tile at the start and with every mix: mortar on at least {dry.Least} of its back where it is dry, {wet.Least} in showers and outdoors, corners held ({dry.Source}). Less: a deeper notch, or butter the backs. Write what you found.";
+    }
 }

@@ -17,15 +17,15 @@ internal static class WorkUnder
         var (area, last) = (new WorkAmount(PaceUnit.SquareMetres, making.Runs.Sum(run => run.Area)), new List<Wait>());
         Step(new("protection", WorkKind.Protection), null);
         if (making.IsAsked(WorkKind.TearOut)) Step(new("tear-out", WorkKind.TearOut), null);
-        if (making.IsBoarded || making.IsAsked(WorkKind.Boards)) Step(new("boards", WorkKind.Boards), null);
+        if (making.IsBoarded || making.IsAsked(WorkKind.Boards)) Step(new("boards", WorkKind.Boards), null, over: making.Boards.Faces.Count > 0 ? making.Boards.Faces.Sum(face => (double)face.Area) / 1e6 : null);
         if (making.IsBoarded || making.IsAsked(WorkKind.Seams)) Step(new("seams", WorkKind.Seams), HoldKind.Seams);
         Surfaces(making, last);
         var (primer, membrane) = (making.Under.Select(under => under.Primer).OfType<Coated>().FirstOrDefault(), making.Under.Select(under => under.Membrane).OfType<MembraneRequest>().MaxBy(one => one.Coats));
-        if (primer is not null || making.IsAsked(WorkKind.Primer)) Step(new("primer", WorkKind.Primer), HoldKind.Primer, making.Of(primer?.Of));
+        if (primer is not null || making.IsAsked(WorkKind.Primer)) Step(new("primer", WorkKind.Primer), HoldKind.Primer, making.Of(primer?.Of), making.Coated((face, under) => under.Primer is null ? null : Coating.Whole(face, null)));
         var coats = making.Asked.Coats > 0 ? making.Asked.Coats : membrane?.Coats ?? 0;
         for (var coat = 1; coat <= coats; coat++)
         {
-            Step(new(TaskNames.Coat(coat), WorkKind.Membrane), HoldKind.Coat, making.Of(membrane?.Of));
+            Step(new(TaskNames.Coat(coat), WorkKind.Membrane), HoldKind.Coat, making.Of(membrane?.Of), making.Coated((face, under) => under.Membrane is { } of ? UnderSupplies.Area(face, of) : null));
         }
 
         if (making.Asked.Flood is not null)
@@ -36,9 +36,10 @@ internal static class WorkUnder
 
         return last;
 
-        void Step(WorkTask task, HoldKind? hold, Supply? product = null)
+        void Step(WorkTask task, HoldKind? hold, Supply? product = null, double? over = null)
         {
-            var at = making.Add(task, area, new WorkAmount(PaceUnit.Metres, (double)making.Boards.Tape.Millimetres / 1000));
+            // By what is boarded or coated; where the job does not say what that is, by all that is tiled.
+            var at = making.Add(task, over is { } known ? new(PaceUnit.SquareMetres, known) : area, new WorkAmount(PaceUnit.Metres, (double)making.Boards.Tape.Millimetres / 1000));
             foreach (var wait in last) making.After(wait.Task, at, wait.Hold, wait.Product);
             last.Clear();
             last.Add(new(at, hold, product));
@@ -49,9 +50,9 @@ internal static class WorkUnder
     private static void Surfaces(WorkMaking making, List<Wait> last)
     {
         var before = last.ToList();
-        foreach (var flat in making.Bases.Flat.Where(flat => flat is { IsFalling: false, ToLimit.Volume: > 0 }))
+        foreach (var flat in making.Bases.Flat.Where(flat => flat is { IsFalling: false, ToFill.Volume: > 0 }))
         {
-            Add(new(TaskNames.Level(flat.Face), WorkKind.Levelling) { Faces = [flat.Face] }, flat.ToLimit!.Area, HoldKind.Levelling, making.Of(making.Under.FirstOrDefault(under => under.Filler is not null)?.Filler));
+            Add(new(TaskNames.Level(flat.Face), WorkKind.Levelling) { Faces = [flat.Face] }, flat.ToFill!.Area, HoldKind.Levelling, making.Of(making.FillerOf(flat.Face)));
         }
 
         foreach (var bed in making.Bases.Beds) Add(new(TaskNames.Bed(bed.Face), WorkKind.Bed) { Faces = [bed.Face] }, bed.Area, HoldKind.Bed, null);

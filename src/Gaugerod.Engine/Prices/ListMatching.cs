@@ -35,6 +35,8 @@ internal static class ListMatching
     /// <summary>Whether a price is of something bought: names are compared without regard to capitals and to how many blanks part words.</summary>
     public static bool IsOf(ItemPrice price, Bought bought) => string.Equals(Key(price.Item), Key(bought.Item), StringComparison.Ordinal);
 
+    private const int Told = 8;
+
     // Lines that price the same thing differently are all left out: to take one of them would be a guess.
     private static void Doubles(List<ListLine> lines)
     {
@@ -42,7 +44,8 @@ internal static class ListMatching
         {
             var (first, all) = (alike.First(), alike.ToList());
             var same = all.TrueForAll(i => lines[i].Price!.Price == lines[first].Price!.Price && lines[i].Price!.Unit == lines[first].Price!.Unit);
-            var named = string.Join(", ", all.Select(i => $"line {Number(lines[i].First)}: {Said(lines[i].Price!)}"));
+            // Of a list that says one thing a thousand times a few places are enough; each of the lines is named with its own fate all the same.
+            var named = string.Join(", ", all.Take(Told).Select(i => $"line {Number(lines[i].First)}: {Said(lines[i].Price!)}")) + (all.Count > Told ? $" and {Number(all.Count - Told)} more" : "");
             foreach (var i in all.Where(i => !same || i != first))
             {
                 lines[i] = lines[i] with { Fate = ListFate.Doubled, Said = same ? $"says the same as line {Number(lines[first].First)}" : $"priced more than once ({named}): none of them is used" };

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Gaugerod.Engine.Boards;
 using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Rules.Published;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Rules;
@@ -17,13 +18,15 @@ internal static class BoardRules
 
     private static readonly Length s_leastInset = Length.FromInches(0, 3, 8), s_mostInset = Length.FromInches(0, 5, 8), s_leastFoot = Length.FromInches(0, 1, 8), s_mostFoot = Length.FromInches(0, 1, 4);
 
-    internal static IEnumerable<Finding> Findings(BoardPlan plan, Tape tape)
+    internal static IEnumerable<Finding> Findings(BoardPlan plan, Tape tape, Region? region)
     {
         if (plan.Faces.Count == 0) return [];
+        var american = region is null or Region.America;
         return plan.Faces.SelectMany(face => Limits(face, tape).Concat(Layout(face, tape))).Concat(plan.Faces.Select(face => face.Product).Distinct().SelectMany(product => Of(product, tape))).Append(new(
             FindingLevel.Note, "caution-board", "boards",
             "Cement board holds silica. Score it with a knife and snap it, outdoors or where the dust is drawn off; do not cut it dry with a power saw indoors, do not sweep dry, wear the mask that the local rules ask for. A sheet is heavy and long: carry it in twos. Before a screw goes in, know where wires and pipes run in the wall.",
-            "50 µg/m³ of air over 8 hours, action from 25 µg/m³", "", "29 CFR 1926.1153 (United States); score and snap: makers' pages; the rest common practice, no source"));
+            american ? "50 µg/m³ of air over 8 hours, action from 25 µg/m³" : $"as the law of {RegionWords.Long(region!.Value)} has it; no figure is held here", "",
+            (american ? "29 CFR 1926.1153 (United States); " : "") + "score and snap: makers' pages; the rest common practice, no source"));
     }
 
     private static IEnumerable<Finding> Of(BoardProduct board, Tape tape)
@@ -66,9 +69,9 @@ internal static class BoardRules
     private static IEnumerable<Finding> Layout(BoardedFace face, Tape tape)
     {
         if (face.AtCorners > 0) yield return Said(FindingLevel.Warn, face.Face, $"{Times(face.AtCorners)} a seam comes within 2 in of a corner of an opening or of what stands at the face: a crack begins there. No row and no stud that was looked at keeps clear of all of them. Move a stud, or add one.", "none", Number(face.AtCorners), Practice);
-        if (face.InLine > 0) yield return Said(FindingLevel.Warn, face.Face, $"{Times(face.InLine)} seams of two rows stand in line. Studs and sheets leave no other choice; another stud would.", "none", Number(face.InLine), Practice);
+        if (face.InLine > 0) yield return Said(FindingLevel.Warn, face.Face, $"{Times(face.InLine)} seams of two rows stand in line. In the rows tried, studs and sheets leave no other choice; another stud would.", "none", Number(face.InLine), Practice);
         if (face.Narrow > 0) yield return Said(FindingLevel.Note, face.Face, $"{Pieces(face.Narrow)} of board narrower than 4 in: easily broken, pre-drill.", "", Number(face.Narrow), Practice);
-        if (face.Under > Length.Zero) yield return Said(FindingLevel.Note, face.Face, "Seams of board lie under joints of tile where water runs; no layout that was better in what counts more keeps them apart. The tape and the membrane over them matter the more there.", "none where it can be had", Amounts.Distance((double)face.Under.Millimetres, tape), Practice);
+        if (face.Under > Length.Zero) yield return Said(FindingLevel.Note, face.Face, "Seams of board lie under joints of tile where water runs; in the rows tried, none that was better in what counts more keeps them apart. The tape and the membrane over them matter the more there.", "none where it can be had", Amounts.Distance((double)face.Under.Millimetres, tape), Practice);
         if (!face.IsBest) yield return Said(FindingLevel.Note, face.Face, "So many rows and studs were not gone through to the end: a better choice of seams may be there.", "", "", "docs/boards.md");
     }
 

@@ -47,7 +47,8 @@ internal sealed class Batching
         var ends = Ends(first + 1);
         if (ends - begins > life)
         {
-            begins = Math.Max(begins, ends - (long)Math.Ceiling(_pieces[first].Minutes));
+            // Nobody mixes in the break or before the day begins.
+            begins = Math.Max(begins, _clock.Moment(ends - (long)Math.Ceiling(_pieces[first].Minutes))!.Value);
             day = _clock.DayOf(Until(first + 1) - 1)!.Value.After;
         }
 

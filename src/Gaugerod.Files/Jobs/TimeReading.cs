@@ -50,7 +50,7 @@ internal static class TimeReading
             rest = after[letters..].TrimStart();
         }
 
-        return (int)decimal.Ceiling(sum);
+        return sum > int.MaxValue ? null : (int)decimal.Ceiling(sum);
     }
 
     /// <summary>A time of the day, in minutes from midnight.</summary>

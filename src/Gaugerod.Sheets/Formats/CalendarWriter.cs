@@ -29,7 +29,9 @@ public static class CalendarWriter
         Summary = one.Title,
         Description = one.Words,
         DtStart = Floating(one.Begins),
-        DtEnd = Floating(one.Ends),
+
+        // What takes no time has no end: RFC 5545, 3.8.2.2, asks for one that is later than the beginning.
+        DtEnd = one.Ends > one.Begins ? Floating(one.Ends) : null,
 
         // The format asks when it was written; the same job is to give the same bytes, so it is the first day at midnight.
         DtStamp = new CalDateTime(one.Begins.Date, "UTC"),

@@ -63,7 +63,7 @@ public static class HandOverSheets
         var rows = request.Tests.Select(test => (IReadOnlyList<string>)[test.What, Day(test.On), test.By ?? Blank, test.Result ?? Blank, test.Again is null ? "" : Day(test.Again)]).ToList();
 
         // A test that was planned and that nobody noted is the first thing that is asked for later.
-        if (request.Tests.Count == 0 && plan.Work?.Tasks.FirstOrDefault(task => task.Kind == WorkKind.FloodTest) is { } flood)
+        if (!request.Tests.Any(test => test.What.Contains("flood", StringComparison.OrdinalIgnoreCase)) && plan.Work?.Tasks.FirstOrDefault(task => task.Kind == WorkKind.FloodTest) is { } flood)
         {
             rows.Add([$"{flood.Name}, planned for {(flood.Begins is { } day ? WorkWords.Day(day) : "no day")}", Blank, Blank, Blank, ""]);
         }

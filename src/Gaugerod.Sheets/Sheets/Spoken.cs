@@ -23,7 +23,7 @@ public static class Spoken
     {
         ArgumentNullException.ThrowIfNull(tape);
         var bare = LengthText.DownBare(length, tape);
-        return string.Join(' ', bare.Split(' ').Select(Part)) is { Length: > 0 } said ? said.Replace(" and and ", " and ", StringComparison.Ordinal) : bare;
+        return string.Join(' ', bare.Split(' ').Select(Part));
 
         string Part(string part, int at)
         {
@@ -53,14 +53,16 @@ public static class Spoken
 
     /// <summary>What is said at the wall: the piece, its place in the course, whether it is cut.</summary>
     /// <param name="piece">The piece.</param>
+    /// <param name="width">Its width as sawn.</param>
+    /// <param name="height">Its height as sawn.</param>
     /// <param name="place">Its place from the left, from 1.</param>
     /// <param name="of">How many the course has.</param>
     /// <param name="course">The course.</param>
     /// <param name="tape">How lengths are said.</param>
-    public static string AtWall(Piece piece, int place, int of, int course, Tape tape)
+    public static string AtWall(Piece piece, Length width, Length height, int place, int of, int course, Tape tape)
     {
         ArgumentNullException.ThrowIfNull(piece);
-        var what = piece.Kind == PieceKind.Full ? "Full tile" : $"{char.ToUpperInvariant(PieceWords.Of(piece.Kind)[0])}{PieceWords.Of(piece.Kind)[1..]}, {Size(piece.Width, piece.Height, tape)}";
+        var what = piece.Kind == PieceKind.Full ? "Full tile" : $"{char.ToUpperInvariant(PieceWords.Of(piece.Kind)[0])}{PieceWords.Of(piece.Kind)[1..]}, {Size(width, height, tape)}";
         return string.Create(CultureInfo.InvariantCulture, $"{Name(piece.Id)}. {what}. {Ordinal(place)} of {of}, course {course}.");
     }
 

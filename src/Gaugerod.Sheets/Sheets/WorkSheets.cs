@@ -55,7 +55,7 @@ internal static class WorkSheets
             var rows = task.Batches.Select(batch => (IReadOnlyList<string>)[Figures.Number(batch.Number), $"{WorkWords.Day(batch.Begins)} {WorkWords.Clock(batch.Begins)} to {WorkWords.Clock(batch.Ends)}", WorkWords.Covers(batch), WorkWords.Much(batch, book.Figures.Tape), "____ %"]);
             var (head, lines) = Table.Of([new("Mix", 12, Bold: true), new("When", 62), new("Covers", 52), new("Makes", 40), new("Tile lifted", 20)], rows, flow.Width, 9);
             var ahead = task.Ahead is { } tiles ? $" Comb for no more than {Figures.Count(tiles, "tile", "tiles")} ahead: the mortar takes no tile for longer." : "";
-            flow.Add(Block.Together(Block.Heading("Mixes: " + task.Name, flow.Width), Block.Words(WorkNotes.Check + ahead, flow.Width, after: 1.5), head), lines, head);
+            flow.Add(Block.Together(Block.Heading("Mixes: " + task.Name, flow.Width), Block.Words(WorkNotes.Check(book.Plan.Job) + ahead, flow.Width, after: 1.5), head), lines, head);
             flow.Add(Block.Gap(4));
         }
     }
@@ -65,7 +65,7 @@ internal static class WorkSheets
         flow.Add(Block.Heading("What to mind, by task", flow.Width));
         foreach (var kind in work.Tasks.OrderBy(task => task.Kind).GroupBy(task => (task.Kind, IsBelow: task.Stage == SetStage.Below)))
         {
-            IReadOnlyList<string> words = [.. WorkNotes.Of(kind.First()), .. kind.Key.IsBelow ? [] : Cautions(book, kind.Key.Kind).Select(caution => "▲ " + caution)];
+            IReadOnlyList<string> words = [.. WorkNotes.Of(kind.First()), .. kind.Key.IsBelow ? [] : WorkNotes.Cautions(book.Plan.Job, kind.Key.Kind).Select(caution => "▲ " + caution)];
             if (words.Count == 0) continue;
             var name = kind.Key.IsBelow ? "setting, below the line" : TaskNames.Word(kind.Key.Kind);
             flow.Add(Block.Together(Block.Words(name, flow.Width, bold: true, after: 0.4), Block.Words(words[0], flow.Width, 9, after: 0.4)));
@@ -76,6 +76,4 @@ internal static class WorkSheets
         flow.Add(Block.Words("Local code, the products' instructions and licensed trades come before anything on these sheets.", flow.Width, bold: true));
     }
 
-    private static IEnumerable<string> Cautions(SheetBook book, WorkKind kind) => WorkNotes.Cautions(kind)
-        .SelectMany(rule => book.Plan.Findings.Where(finding => string.Equals(finding.Rule, rule, StringComparison.Ordinal)).Select(finding => finding.Text).Distinct(StringComparer.Ordinal));
 }

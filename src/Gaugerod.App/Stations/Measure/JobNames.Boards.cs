@@ -7,6 +7,7 @@ internal static partial class JobNames
 {
     public static void Board(JsonObject root, string old, string name)
     {
+        Bought(root, old, name);
         foreach (var board in Boarded(root)) Put(board, "of", old, name);
     }
 

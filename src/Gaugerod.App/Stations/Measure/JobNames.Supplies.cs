@@ -9,6 +9,7 @@ internal static partial class JobNames
 
     public static void Supply(JsonObject root, string old, string name)
     {
+        Bought(root, old, name);
         foreach (var group in Takers(root))
         {
             foreach (var field in s_supplyFields) Put(group, field, old, name);

@@ -8,6 +8,7 @@ internal static partial class JobNames
 {
     public static void Trim(JsonObject root, string old, string name)
     {
+        Bought(root, old, name);
         foreach (var asked in AskedTrims(JobLists.List(root, "faces"))) Put(asked, "of", old, name);
     }
 

@@ -18,21 +18,31 @@ internal static partial class JobNames
             }
         }
 
-        if (name is null) return;
-        foreach (var group in made.Concat(JobLists.List(root, "work.tasks").OfType<JsonObject>()))
+        WorkTasks(root, task => Task(task, old, name));
+    }
+
+    // What own tasks and things made elsewhere wait for, by the tasks' names; what is told as nothing goes.
+    private static void WorkTasks(JsonObject root, Func<string, string?> told)
+    {
+        foreach (var group in JobLists.List(root, "work.made").Concat(JobLists.List(root, "work.tasks")).OfType<JsonObject>())
         {
-            if (group["after"] is JsonValue one) group["after"] = Task(one.ToString(), old, name);
-            foreach (var field in new[] { "after", "before" }) Listed(group, field, task => Task(task, old, name));
+            if (group["after"] is JsonValue one)
+            {
+                if (told(one.ToString()) is { } after) group["after"] = after;
+                else group.Remove("after");
+            }
+
+            foreach (var field in new[] { "after", "before" }) Listed(group, field, told);
         }
     }
 
     // An own task may be called as it likes; only what the plan calls after a face is followed.
-    private static string Task(string task, string old, string name)
+    private static string? Task(string task, string old, string? name)
     {
         foreach (var kind in new[] { "set ", "returns on ", "level ", "bed of " })
         {
-            if (string.Equals(task, kind + old, StringComparison.Ordinal)) return kind + name;
-            if (kind is "set " && task.StartsWith(kind + old + ",", StringComparison.Ordinal)) return kind + name + task[(kind.Length + old.Length)..];
+            if (string.Equals(task, kind + old, StringComparison.Ordinal)) return name is null ? null : kind + name;
+            if (kind is "set " && task.StartsWith(kind + old + ",", StringComparison.Ordinal)) return name is null ? null : kind + name + task[(kind.Length + old.Length)..];
         }
 
         return task;

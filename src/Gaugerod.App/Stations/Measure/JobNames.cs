@@ -20,6 +20,7 @@ internal static partial class JobNames
 
     public static void Product(JsonObject root, string old, string name)
     {
+        Bought(root, old, name);
         foreach (var run in Runs(root)) Put(run, "product", old, name);
     }
 

@@ -57,7 +57,12 @@ public sealed partial class RunsPart : ComponentBase
     private string? Rename(string name)
     {
         if (JobNames.Refusal(JobLists.List(Desk.Root, "runs"), _open, name, "run") is { } why) return why;
-        Desk.Set(At + ".name", JsonValue.Create(name), $"name of {name}");
+        var old = FieldId.Text(Desk, At + ".name");
+        Desk.Change($"name of {name}", root =>
+        {
+            JobPath.Set(root, At + ".name", JsonValue.Create(name));
+            if (old.Length > 0) JobNames.Run(root, old, name);
+        });
         return null;
     }
 
@@ -107,7 +112,11 @@ public sealed partial class RunsPart : ComponentBase
 
     private void Remove()
     {
-        Desk.Change($"removed {Name}", root => JobLists.Remove(root, "runs", _open));
+        Desk.Change($"removed {Name}", root =>
+        {
+            if (Name.Length > 0) JobNames.Run(root, Name, null);
+            JobLists.Remove(root, "runs", _open);
+        });
         _open = Math.Max(0, _open - 1);
     }
 

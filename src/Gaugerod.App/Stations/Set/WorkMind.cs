@@ -17,6 +17,5 @@ internal static class WorkMind
         }
     }
 
-    private static IEnumerable<string> Cautions(Plan plan, WorkKind kind) => WorkNotes.Cautions(kind)
-        .SelectMany(rule => plan.Findings.Where(finding => string.Equals(finding.Rule, rule, StringComparison.Ordinal)).Select(finding => "▲ " + finding.Text).Distinct(StringComparer.Ordinal));
+    private static IEnumerable<string> Cautions(Plan plan, WorkKind kind) => WorkNotes.Cautions(plan.Job, kind).Select(words => "▲ " + words);
 }

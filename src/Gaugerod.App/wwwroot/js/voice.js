@@ -1,28 +1,52 @@
-// The browser's own speech. Whether it is wanted is kept on the device; nothing leaves it but what the device's own voice needs.
-const KEY = "gaugerod.aloud";
+// The device's own speech. Only a voice that lives on the device is used: a voice of the network would send the words away.
+// Whether it is wanted is kept on the device.
+const KEY = "gaugerod.aloud", WAIT = 1500;
+let on = null;
 
-export const isHere = () => "speechSynthesis" in globalThis && "SpeechSynthesisUtterance" in globalThis;
+const speech = () => "speechSynthesis" in globalThis && "SpeechSynthesisUtterance" in globalThis;
 
-export const isOn = () => isHere() && localStorage.getItem(KEY) === "yes";
+const own = () => speechSynthesis.getVoices().find(voice => voice.localService && voice.lang.startsWith("en"));
 
-export function turn(on) {
-  localStorage.setItem(KEY, on ? "yes" : "no");
-  if (!on) hush();
+// Voices may come a while after the page.
+export async function isHere() {
+  if (!speech()) return false;
+  if (own()) return true;
+  await new Promise(done => {
+    const waited = setTimeout(done, WAIT);
+    speechSynthesis.addEventListener?.("voiceschanged", () => { clearTimeout(waited); done(); }, { once: true });
+  });
+  return Boolean(own());
+}
+
+export function isOn() {
+  try {
+    on ??= localStorage.getItem(KEY) === "yes";
+  } catch {
+    on ??= false;
+  }
+  return on;
+}
+
+export function turn(wanted) {
+  on = wanted;
+  try {
+    localStorage.setItem(KEY, wanted ? "yes" : "no");
+  } catch {
+    // Where nothing may be kept it is so until the page is left.
+  }
+  if (!wanted) hush();
 }
 
 // What is said takes the place of what was being said: nobody waits for the piece before.
 export function say(words) {
-  if (!isHere()) return;
+  const voice = speech() && own();
+  if (!voice) return;
   hush();
   const said = new SpeechSynthesisUtterance(words);
-  said.lang = "en";
-  // A voice of the device itself speaks where there is no network.
-  const own = speechSynthesis.getVoices().filter(voice => voice.lang.startsWith("en"));
-  said.voice = own.find(voice => voice.localService) ?? own[0] ?? null;
-  said.rate = 0.95;
+  Object.assign(said, { lang: "en", voice, rate: 0.95 });
   speechSynthesis.speak(said);
 }
 
 export function hush() {
-  if (isHere()) speechSynthesis.cancel();
+  if (speech()) speechSynthesis.cancel();
 }

@@ -3,7 +3,7 @@ using Gaugerod.Plane;
 
 namespace Gaugerod.Engine.Rules.Published;
 
-/// <summary>Every published limit that is compared or shown here.</summary>
+/// <summary>The published limits that are compared or shown, but those of boards (BoardRules) and of how long things dry and cure (PublishedHolds), which stand there.</summary>
 public static class LimitTable
 {
     /// <summary>All of them, subject by subject.</summary>
