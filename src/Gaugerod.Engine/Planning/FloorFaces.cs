@@ -12,7 +12,8 @@ internal static class FloorFaces
     public static bool Holds(Job job, RunRequest run) => job.Faces.Any(face => Is(face) && run.Faces.Any(name =>
         string.Equals(name, face.Name, StringComparison.Ordinal) || face.Zones.Any(zone => string.Equals(zone.Name, name, StringComparison.Ordinal))));
 
-    private static IEnumerable<Edge> Edges(Face face) => face.Shape switch
+    /// <summary>The edges of a face that is given by its outline or a survey; none of one given by readings, which is a wall.</summary>
+    public static IEnumerable<Edge> Edges(Face face) => face.Shape switch
     {
         FaceShape.Outline outline => outline.Edges,
         FaceShape.Surveyed surveyed => surveyed.Edges,
