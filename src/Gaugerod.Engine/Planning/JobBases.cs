@@ -61,7 +61,7 @@ internal sealed record JobBases(Sequence<Bed> Beds, Sequence<FlatFace> Flat, Seq
         if (rims.Count == 0) yield break;
         foreach (var run in RunsOn(job, face))
         {
-            if (FollowRules.Of(bed, run.Name, JobRuns.ProductOf(job, run), run.Bond, run.Joint.Wanted, rims.Min(), face.Falls.HasFolds, job.Tape) is { } finding) yield return finding;
+            if (FollowRules.Of(bed, run.Name, JobRuns.ProductOf(job, run), run.Bond, run.Joint.Wanted, rims.Min(), face.Falls.HasFolds, job.Tape, job.Region) is { } finding) yield return finding;
         }
     }
 }

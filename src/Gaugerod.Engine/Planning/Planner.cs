@@ -133,7 +133,7 @@ public static class Planner
             else boards = sofar;
         }
 
-        findings.AddRange(BoardRules.Findings(boards, job.Tape, job.Region));
+        findings.AddRange(BoardRules.Findings(boards, job.Tape, job.Region, job.Faces.Where(FloorFaces.Is).Select(face => face.Name).ToHashSet(StringComparer.Ordinal)));
 
         var (order, boxes) = (new List<OrderLine>(), new List<BoxPlan>());
         for (var i = 0; i < cutting.Count; i++)

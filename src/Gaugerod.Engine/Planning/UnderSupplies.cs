@@ -24,8 +24,10 @@ internal static class UnderSupplies
             if (under.Membrane is { } membrane) yield return (membrane.Of, Membrane(job, drawn!, membrane));
             if (under.Membrane?.Band is { } band && Banded(drawn!).Where(edge => banded.Contains(edge.At)).Sum(edge => edge.Length) is > 0 and var length)
             {
-                yield return (band, new(face.Name, length / 1000, $"{Amounts.Distance(length, job.Tape)} of corners and foot, a corner of two faces once"));
+                yield return (band, new(face.Name, length / 1000, $"{Amounts.Distance(length, job.Tape)} of corners, foot and thresholds{(alike.Any(pair => IsAt(pair.One) || IsAt(pair.Other)) ? ", a corner of two faces once" : "")}"));
             }
+
+            bool IsAt(EdgeOfFace edge) => string.Equals(edge.Face, face.Name, StringComparison.Ordinal);
 
             if (under.Filler is { } filler && bases.Flat.FirstOrDefault(flat => string.Equals(flat.Face, face.Name, StringComparison.Ordinal)) is { } flat && flat.ToFill is { Volume: > 0 } levelling)
             {
@@ -42,11 +44,12 @@ internal static class UnderSupplies
         var coat = job.Supplies.First(supply => string.Equals(supply.Name, membrane.Of, StringComparison.Ordinal)).Coat!;
         var area = Area(face, membrane);
         var where = membrane.Bands is { } wide ? $" of bands {LengthText.Nearest(wide, job.Tape)} out from corners, foot, openings and holes" : " of face";
-        var high = membrane.To is { } to ? $", {LengthText.Nearest(to, job.Tape)} high" : "";
+        var high = membrane.To is { } to && to < face.Outline.Ring.Bounds.Top ? $", {LengthText.Nearest(to, job.Tape)} high" : "";
         var dry = coat.Dry is { } thick ? $" to dry to {Amounts.Mil(thick, job.Tape)}" : "";
         return new(face.Face.Name, Film.Litres(area / 1e6, coat.Wet), $"{Amounts.Area(area, job.Tape)}{where}{high}, {Amounts.Mil(coat.Wet, job.Tape)} wet{dry}{CoatsWords.Of(membrane.Coats)}");
     }
 
+    // What is said to be sealed from the other face has its band there too.
     private static IEnumerable<(EdgeOfFace At, double Length)> Banded(DrawnFace face) => face.Face.Under?.Membrane is { Band: not null } membrane
-        ? Coating.Along(face, membrane.To).Select(edge => (new EdgeOfFace(face.Face.Name, edge.Edge), edge.Length)) : [];
+        ? Coating.Along(face, membrane.To).Where(edge => !face.Outline.Sides.Any(side => !side.Edge.IsSealed && string.Equals(side.Name, edge.Edge, StringComparison.Ordinal))).Select(edge => (new EdgeOfFace(face.Face.Name, edge.Edge), edge.Length)) : [];
 }

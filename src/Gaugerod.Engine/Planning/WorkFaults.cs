@@ -10,6 +10,8 @@ namespace Gaugerod.Engine.Planning;
 /// <summary>Refuses an order of work that cannot be: no day is worked, tasks wait for each other, mortar stiffens before one tile is set.</summary>
 internal static class WorkFaults
 {
+    private const int Told = 12;
+
     public static IEnumerable<Fault> Find(Job job, JobBases bases)
     {
         var asked = job.Work!;
@@ -30,7 +32,9 @@ internal static class WorkFaults
     }
 
     /// <summary>A loop in words.</summary>
-    public static string Words(WorkLoop loop) => "a loop: " + string.Join(" before ", loop.Round.Select(name => $"\"{name}\""));
+    public static string Words(WorkLoop loop) => loop.Round.Count <= Told ? "a loop: " + Around(loop.Round) : string.Create(CultureInfo.InvariantCulture, $"a loop of {loop.Round.Count - 1} tasks: {Around(loop.Round.Take(Told / 2))} ... before {Around(loop.Round.TakeLast(Told / 2))}");
+
+    private static string Around(IEnumerable<string> names) => string.Join(" before ", names.Select(name => $"\"{name}\""));
 
     private static IEnumerable<Fault> Mortars(Job job, WorkRequest asked)
     {

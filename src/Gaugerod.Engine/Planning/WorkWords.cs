@@ -96,7 +96,7 @@ public static class WorkWords
         PaceUnit.SquareMetres => Amounts.Area(amount.Amount * 1e6, tape),
         PaceUnit.Metres => Amounts.Distance(amount.Amount * 1e3, tape),
         PaceUnit.Pieces => Text($"{amount.Amount} {(amount.Amount == 1 ? "piece" : "pieces")}"),
-        PaceUnit.Cuts => Text($"{amount.Amount} {(amount.Amount == 1 ? "cut" : "cuts")}"),
+        PaceUnit.Cuts => Text($"{amount.Amount} cut"),
         _ => Text($"{amount.Amount} {(amount.Amount == 1 ? "line or rod" : "lines and rods")}"),
     };
 

@@ -90,7 +90,7 @@ public static class PriceText
         if (parting == '\0') return text.Length <= 12 ? text : null;
         if (parting != other && !IsBlank(parting) && parting is not ('\'' or '’')) return null;
         var groups = text.Split(parting);
-        return groups[0].Length is >= 1 and <= 3 && groups.Skip(1).All(group => group.Length == 3) && groups.All(group => group.All(char.IsAsciiDigit)) && groups.Length <= 4 ? string.Concat(groups) : null;
+        return groups[0].Length is >= 1 and <= 3 && (groups[0] is not "0" || groups.Length == 1) && groups.Skip(1).All(group => group.Length == 3) && groups.All(group => group.All(char.IsAsciiDigit)) && groups.Length <= 4 ? string.Concat(groups) : null;
     }
 
     /// <summary>The number in a text and the currency before or behind it; no currency where what stands there is none.</summary>
@@ -112,7 +112,7 @@ public static class PriceText
 
     private static bool IsBlank(char letter) => letter is ' ' or '\u00A0' or '\u202F' or '\u2009';
 
-    private static string Expected(DecimalMark mark) => mark == DecimalMark.Point ? "a number such as \"12.50\", or \"12 to 15\"" : "a number such as \"12,50\", or \"12 to 15\"";
+    private static string Expected(DecimalMark mark) => mark == DecimalMark.Point ? "a number to 10,000,000 such as \"12.50\", or \"12 to 15\"" : "a number to 10 000 000 such as \"12,50\", or \"12 to 15\"";
 
     // Written with the other mark it would be a number: that is what was meant, unless it parts thousands.
     private static string? Nearest(string text, DecimalMark mark)

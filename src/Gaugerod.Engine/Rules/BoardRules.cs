@@ -11,11 +11,11 @@ internal static class BoardRules
 {
     private const string Rule = "board", Practice = "common practice, no source";
 
-    internal static IEnumerable<Finding> Findings(BoardPlan plan, Tape tape, Region? region)
+    internal static IEnumerable<Finding> Findings(BoardPlan plan, Tape tape, Region? region, IReadOnlySet<string> floors)
     {
         if (plan.Faces.Count == 0) return [];
         var american = region is null or Region.America;
-        return plan.Faces.SelectMany(face => Limits(face, tape, region).Concat(Layout(face, tape))).Concat(plan.Faces.Select(face => face.Product).Distinct().SelectMany(product => Of(product, tape, region))).Append(new(
+        return plan.Faces.SelectMany(face => Limits(face, tape, region, floors.Contains(face.Face)).Concat(Layout(face, tape))).Concat(plan.Faces.Select(face => face.Product).Distinct().SelectMany(product => Of(product, tape, region))).Append(new(
             FindingLevel.Note, "caution-board", "boards",
             "Cement board holds silica. Score it with a knife and snap it, outdoors or where the dust is drawn off; do not cut it dry with a power saw indoors, do not sweep dry, wear the mask that the local rules ask for. A sheet is heavy and long: carry it in twos. Before a screw goes in, know where wires and pipes run in the wall.",
             american ? "50 µg/m³ of air over 8 hours, action from 25 µg/m³" : $"as the law of {RegionWords.Long(region!.Value)} has it; no figure is held here", "",
@@ -31,13 +31,13 @@ internal static class BoardRules
         string Say(Length length) => Shown.Fine(length, tape);
     }
 
-    private static IEnumerable<Finding> Limits(BoardedFace face, Tape tape, Region? region)
+    private static IEnumerable<Finding> Limits(BoardedFace face, Tape tape, Region? region, bool isFloor)
     {
         var (board, studs) = (face.Product, face.Request.Studs);
         if (studs is not null)
         {
             var (thick, apart, joists) = (LimitTable.For(region, LimitKeys.BoardWall), LimitTable.For(region, LimitKeys.BoardStuds), LimitTable.For(region, LimitKeys.BoardJoists));
-            if (board.Thickness > Length.Zero) yield return Judged(board.Thickness >= thick.Least.Length, "On studs board is 1/2 in thick or more; thinner board is for floors and counters.", $"{Say(thick.Least.Length)} or more on walls and ceilings", Say(board.Thickness), thick.Source);
+            if (board.Thickness > Length.Zero) yield return Judged(board.Thickness >= thick.LeastOn(tape), "On studs board is 1/2 in thick or more; thinner board is for floors and counters.", $"{Say(thick.LeastOn(tape))} or more on walls and ceilings", Say(board.Thickness), thick.Source);
             if (Widest(face) is { } widest && widest > Length.Zero)
             {
                 yield return Judged(
@@ -53,9 +53,11 @@ internal static class BoardRules
             }
         }
 
+        // Board on a floor ends at walls, and stands on nothing that is wet.
+        if (isFloor) yield break;
         var foot = LimitTable.For(region, LimitKeys.BoardFoot);
         yield return new(
-            face.Request.Foot >= foot.Least.Length && face.Request.Foot <= foot.Most.Length ? FindingLevel.Note : FindingLevel.Warn, Rule, face.Face, "The gap under board, over a bath, a tray or a floor, keeps it from drawing water.", $"{Say(foot.Least.Length)} to {Say(foot.Most.Length)} over baths and trays", Say(face.Request.Foot), foot.Source);
+            face.Request.Foot >= foot.LeastOn(tape) && face.Request.Foot <= foot.Most.Length ? FindingLevel.Note : FindingLevel.Warn, Rule, face.Face, "The gap under board, over a bath, a tray or a floor, keeps it from drawing water.", $"{Say(foot.LeastOn(tape))} to {Say(foot.Most.Length)} over baths and trays", Say(face.Request.Foot), foot.Source);
 
         string Say(Length length) => Shown.Fine(length, tape);
 

@@ -12,7 +12,7 @@ namespace Gaugerod.Engine.Rules;
 /// </summary>
 internal static class ConeRules
 {
-    private const string Rule = "falls", Source = "lippage: ANSI A108.02-2013, 4.3.7; fall of 1/4 in a foot: IRC P2709";
+    private const string Rule = "falls";
 
     /// <summary>1/4 in in a foot, the least of IRC P2709, from the farthest place of a level rim: steeper from nearer places.</summary>
     private const double Fall = 1 / 48.0;
@@ -24,7 +24,8 @@ internal static class ConeRules
 
     private static Finding Of(Cone cone, FinishedFace face, RunFacts facts)
     {
-        var allowed = LippageLimits.Allowed(facts.Joint, facts.Product.Warpage ?? Length.Zero);
+        var (allowed, lippage) = LippageLimits.At(facts.Joint, facts.Product.Warpage ?? Length.Zero, facts.Region);
+        var source = $"lippage: {lippage}; fall of 1/4 in a foot: IRC P2709";
         var (width, height) = facts.Bond is BondRequest.Mosaic(var across, var up) ? (Chip(facts.Product.Width, across), Chip(facts.Product.Height, up)) : (facts.Product.Width, facts.Product.Height);
         var what = facts.Bond is BondRequest.Mosaic ? "chip" : "tile";
         var floor = new ConeShape(cone, cone.Farthest.Steps * Fall);
@@ -35,14 +36,14 @@ internal static class ConeRules
         var begins = $"Along {rounds} the floor falls to '{cone.Drain}' as a cone, with no fold to cut along. Reckoned with a level rim and 1 in 48 from its farthest place";
         var shown = $"a {what} of {Shown.Fine(width, facts.Tape)} by {Shown.Fine(height, facts.Tape)}";
         var (atMost, value) = ($"at most {Shown.Fine(allowed, facts.Tape)} at a corner", Shown.Fine(Grid.Nearest(most), facts.Tape));
-        if (most <= limit) return new(FindingLevel.Note, Rule, face.Name, $"{begins}, {shown} follows it from the drain's rim on.", atMost, value, Source);
+        if (most <= limit) return new(FindingLevel.Note, Rule, face.Name, $"{begins}, {shown} follows it from the drain's rim on.", atMost, value, source);
         var side = Length.FromSteps((long)(Largest(floor, ways, limit) / Math.Sqrt(2)));
         var (from, everywhere) = From(floor, ways, diagonal, limit);
         var where = everywhere ? "anywhere on it" : $"nearer than {LengthText.Nearest(Grid.Nearest(from), facts.Tape)} to the drain's middle";
         return new(
             FindingLevel.Warn, Rule, face.Name,
             $"{begins}, the corners of {shown} stand off by more than can be held {where}. Square tile of up to {LengthText.Down(side, facts.Tape)} can follow it; a corner in place of an arc would be folded.",
-            atMost, value, Source);
+            atMost, value, source);
 
         Length Chip(Length sheet, int count) => Length.FromSteps((sheet + facts.Joint).Steps / count) - facts.Joint;
     }

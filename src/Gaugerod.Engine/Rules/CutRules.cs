@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gaugerod.Engine.Rules.Published;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Rules;
@@ -28,7 +29,7 @@ internal static class CutRules
         {
             yield return new(FindingLevel.Note, "half-tile", facts.Run,
                 "A cut is under half a tile. Half a tile or more is the usual aim, not a bound: the room's shape, a focal point or the waste may speak against it.",
-                "half a tile", smallest, "ANSI A108.02, 4.3.2");
+                "half a tile", smallest, "ANSI A108.02, 4.3.2" + RegionWords.Borrowed(facts.Region));
         }
     }
 }

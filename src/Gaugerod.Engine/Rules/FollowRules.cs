@@ -8,9 +8,9 @@ namespace Gaugerod.Engine.Rules;
 /// <summary>Whether tile follows a bed that is bent round its drain and not folded.</summary>
 internal static class FollowRules
 {
-    internal static Finding Of(Bed bed, string run, Product product, BondRequest bond, Length joint, Length rim, bool hasFolds, Tape tape)
+    internal static Finding Of(Bed bed, string run, Product product, BondRequest bond, Length joint, Length rim, bool hasFolds, Tape tape, Region? region)
     {
-        var allowed = LippageLimits.Allowed(joint, product.Warpage ?? Length.Zero);
+        var (allowed, lippage) = LippageLimits.At(joint, product.Warpage ?? Length.Zero, region);
         var side = BedRules.Largest(bed, rim, allowed);
         var (width, height) = bond is BondRequest.Mosaic(var across, var up) ? (Chip(product.Width, across), Chip(product.Height, up)) : (product.Width, product.Height);
         var follows = Length.Max(width, height) <= side;
@@ -18,7 +18,7 @@ internal static class FollowRules
         return new(
             follows ? FindingLevel.Note : FindingLevel.Warn, "bed", run,
             follows ? $"{why}: a tile of {Shown.Fine(width, tape)} by {Shown.Fine(height, tape)} follows it from the drain's rim on." : $"{why}: the corners of a tile of {Shown.Fine(width, tape)} by {Shown.Fine(height, tape)} stand off beside the drain. Square tile of up to {LengthText.Down(side, tape)} follows it; larger is cut along folds of a bed with a level edge.",
-            $"at most {Shown.Fine(allowed, tape)} at a corner", "", "lippage: ANSI A108.02-2013, 4.3.7; the bend of a cone reckoned");
+            $"at most {Shown.Fine(allowed, tape)} at a corner", "", $"lippage: {lippage}; the bend of a cone reckoned");
 
         Length Chip(Length sheet, int count) => Length.FromSteps((sheet + joint).Steps / count) - joint;
     }

@@ -16,6 +16,13 @@ internal static class LippageLimits
     /// <summary>The lippage allowed: the allowance and the warp of the tiles supplied, not the warp their standard would allow.</summary>
     internal static Length Allowed(Length joint, Length warpage) => Allowance(joint) + warpage;
 
+    /// <summary>The lippage allowed in a region, and where that comes from: the tiles' warp counts beside a North American figure only.</summary>
+    internal static (Length Most, string Source) At(Length joint, Length warpage, Region? region)
+    {
+        var ruling = Of(joint, region);
+        return (ruling.Limit.Region == Region.America ? ruling.Most.Length + warpage : ruling.Most.Length, ruling.Source);
+    }
+
     /// <summary>The limit for a joint. That of North America counts beside the tile's warp, others do not name it.</summary>
     internal static Ruling Of(Length joint, Region? region)
     {

@@ -21,12 +21,12 @@ internal static class SoftJointRules
     public static IEnumerable<Finding> Findings(string run, Length width, Length depth, Tape tape, Region? region = null)
     {
         var (wide, deep) = (LimitTable.For(region, LimitKeys.SoftWidth), LimitTable.For(region, LimitKeys.SoftDepth));
-        if (width < wide.Least.Length)
+        if (width < wide.LeastOn(tape))
         {
-            yield return new(FindingLevel.Warn, "soft-joint", run, "Soft joints narrower than sealant is meant for: it tears there when the room moves." + wide.Do, $"at least {LengthText.Nearest(wide.Least.Length, tape)}{(wide.Limit.Region == Region.America ? " on walls" : "")}", LengthText.Nearest(width, tape), wide.Source);
+            yield return new(FindingLevel.Warn, "soft-joint", run, "Soft joints narrower than sealant is meant for: it tears there when the room moves." + wide.Do, $"at least {LengthText.Nearest(wide.LeastOn(tape), tape)}{(wide.Limit.Region == Region.America ? " on walls" : "")}", LengthText.Nearest(width, tape), wide.Source);
         }
 
-        if (depth < deep.Least.Length || depth > UsualDepth(width))
+        if (depth < deep.LeastOn(tape) || depth > UsualDepth(width))
         {
             yield return new(FindingLevel.Warn, "soft-joint-depth", run, "Sealant too deep for its width tears, too thin comes off. Press the cord in to where half the width is left.", $"{LengthText.Nearest(UsualDepth(width), tape)} at {LengthText.Nearest(width, tape)} wide", LengthText.Nearest(depth, tape), deep.Source);
         }

@@ -10,7 +10,7 @@ internal static class WorkRules
     private const int LeastFlood = 15;
 
     /// <summary>What there is to say.</summary>
-    internal static IEnumerable<Finding> Findings(WorkPlan plan) => Never(plan).Concat(Holds(plan)).Concat(Flood(plan)).Concat(Paces(plan));
+    internal static IEnumerable<Finding> Findings(WorkPlan plan) => Never(plan).Concat(Holds(plan)).Concat(Flood(plan)).Concat(Paces(plan)).Concat(Packs(plan));
 
     private static IEnumerable<Finding> Never(WorkPlan plan)
     {
@@ -18,7 +18,7 @@ internal static class WorkRules
         var more = plan.Tasks.Count(task => task.Begins is null) - 1;
         yield return new(
             FindingLevel.Stop, "work-never", Where,
-            $"No day comes for \"{first.Name}\"{(more == 0 ? "" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $" and for {more} more"))}. Look at the days off, at the first day and at how long holds are.",
+            $"No day comes for \"{first.Name}\"{(more == 0 ? "" : string.Create(System.Globalization.CultureInfo.InvariantCulture, $" and for {more} more"))}. Look at {(plan.Request.Hours.Off.Count > 0 ? "the days off, at " : "")}the first day and at how long holds are.",
             "within ten years of the first day, and in the years to 9999", "", "this program");
     }
 
@@ -33,6 +33,13 @@ internal static class WorkRules
                 ? new(FindingLevel.Warn, "work-hold", Where, $"Nobody gives how long {what}. The longest that is printed is taken: {tasks}. Read the product's own figure and enter it: it comes first.", Said(printed), SpanText.Say(first.Minutes), printed.Source)
                 : new(FindingLevel.Warn, "work-hold", Where, $"Nobody gives how long {what}. No time is kept for it: {tasks}. Read the product's own figure and enter it.", "as the product says", "none", "common practice, no source");
         }
+    }
+
+    // A mix ends where the next tile would want more than a pack; a tile that wants more by itself has a mix of its own.
+    private static IEnumerable<Finding> Packs(WorkPlan plan)
+    {
+        var tasks = plan.Tasks.Where(task => task.Batches.Any(batch => batch.Packs > 1 + 1e-9)).Select(task => task.Name).ToList();
+        if (tasks.Count > 0) yield return new(FindingLevel.Note, "work-pack", Where, $"A piece takes more than a pack: {string.Join(", ", tasks)}. Mix the packs that its line says together, or look at what a pack makes.", "a pack", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{plan.Tasks.SelectMany(task => task.Batches).Max(batch => batch.Packs):0.##} packs"), "docs/order-of-work.md");
     }
 
     private static string Said(PublishedHold printed) => printed.Least == printed.Most ? SpanText.Say(printed.Most) : $"{SpanText.Say(printed.Least)} to {SpanText.Say(printed.Most)}";

@@ -28,20 +28,21 @@ internal sealed class Batching
     public static Sequence<Batch> Of(Mixing mixing, WorkClock clock, long begin, Clocks clocks)
     {
         if (mixing.PotLife is not { } life) return [];
-        var (batching, all, first) = (new Batching(mixing, clock, begin), new List<Batch>(), 0);
+        var (batching, all, first, free) = (new Batching(mixing, clock, begin), new List<Batch>(), 0, long.MinValue);
         while (first < mixing.Pieces.Count)
         {
-            var (begins, last) = batching.Mix(first, life);
+            var (begins, last) = batching.Mix(first, life, free);
             all.Add(batching.Batch(all.Count + 1, first, last, begins, clocks));
-            first = last;
+            (first, free) = (last, batching.Ends(last));
         }
 
         return all.ToSequence();
     }
 
-    private (long Begins, int Last) Mix(int first, int life)
+    // Not before the mix before is used up: minutes are rounded down where one begins and up where one ends.
+    private (long Begins, int Last) Mix(int first, int life, long free)
     {
-        var (begins, day) = (_clock.Begin(At(first))!.Value, _clock.DayOf(At(first))!.Value.After);
+        var (begins, day) = (Math.Max(free, _clock.Begin(At(first))!.Value), _clock.DayOf(At(first))!.Value.After);
 
         // Where a night or a break comes before a mix has set one tile, it is mixed after it.
         var ends = Ends(first + 1);

@@ -17,7 +17,7 @@ public enum PaceUnit
     /// <summary>Pieces an hour: tiles, pieces of trim.</summary>
     Pieces,
 
-    /// <summary>Cuts an hour.</summary>
+    /// <summary>Pieces that are cut, an hour; one with two cuts counts once.</summary>
     Cuts,
 
     /// <summary>Lines and rods an hour.</summary>

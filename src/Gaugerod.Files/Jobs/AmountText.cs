@@ -13,7 +13,7 @@ internal static class AmountText
     private static readonly (string Unit, double Times)[] Volumes =
     [
         ("ft3", LitresInFoot), ("ft³", LitresInFoot), ("cu ft", LitresInFoot), ("in3", LitresInFoot / 1728), ("in³", LitresInFoot / 1728),
-        ("gal", LitresInFoot / 1728 * 231), ("fl oz", LitresInFoot / 1728 * 231 / 128), ("ml", 0.001), ("l", 1), ("litres", 1), ("liters", 1),
+        ("gal", LitresInFoot / 1728 * 231), ("fl oz", LitresInFoot / 1728 * 231 / 128), ("ml", 0.001), ("l", 1), ("L", 1), ("litres", 1), ("liters", 1),
     ];
 
     private static readonly (string Unit, double Times)[] Lengths = [("ft", MetresInFoot), ("feet", MetresInFoot), ("yd", MetresInFoot * 3), ("m", 1)];
@@ -35,7 +35,7 @@ internal static class AmountText
                 entry, values, Lengths, MetresInFoot, 1, 0.5, 10_000,
                 inches ? "how much is on a pack, from 1.7 ft on, such as \"50 ft\"" : "how much is on a pack, from 0.5 m on, such as \"15 m\""),
             SupplyMeasure.Area => Area(entry, values),
-            SupplyMeasure.Count => Read(entry, values, [], 1, 1, 1, 100_000, "how many are in a pack: a whole number, such as 200", whole: true),
+            SupplyMeasure.Count => Read(entry, values, [], 1, 1, 1, 100_000, "how many are in a pack: a whole number to 100,000, such as 200", whole: true),
             _ => Read(
                 entry, values, Volumes, LitresInFoot, 1, 0.05, 2000,
                 inches ? "what a pack makes, from 3.1 in3 to 70 ft3, such as \"0.66 ft3\" or \"437 in3\"" : "what a pack makes, from 0.05 to 2000 l, such as \"14 l\""),
@@ -70,7 +70,8 @@ internal static class AmountText
         var number = unit.Unit is null ? text : text[..^unit.Unit.Length].Trim();
         var times = unit.Unit is not null ? unit.Times : values.Unit == LengthUnit.Inch ? bareInches : bareMillimetres;
         if (decimal.TryParse(number, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var amount) && (double)amount * times is var read && read >= least && read <= most && (!whole || read % 1 == 0)) return read;
-        values.Log.Add(entry, expected);
+        var pointed = number.Replace(',', '.');
+        values.Log.Add(entry, expected, number.Count(c => c == ',') == 1 && decimal.TryParse(pointed, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out _) ? Values.Quoted($"{pointed} {unit.Unit}".Trim()) : null);
         return null;
     }
 }

@@ -55,13 +55,13 @@ internal sealed class HandOverReader(Values values, IReadOnlyList<string?> bough
     // A field that is needed and says nothing is as good as missing.
     private string? Said(Fields fields, string field)
     {
-        if (fields[field] is not { } entry || values.Note(entry) is not { } text) return null;
+        if (fields[field] is not { } entry || values.Note(entry, Values.MostInRow) is not { } text) return null;
         if (text.Trim().Length > 0) return text.Trim();
         values.Log.Add(entry, "text that says something");
         return null;
     }
 
-    private string? Text(Entry? entry) => values.Note(entry)?.Trim() is { Length: > 0 } text ? text : null;
+    private string? Text(Entry? entry) => values.Note(entry, Values.MostInRow)?.Trim() is { Length: > 0 } text ? text : null;
 
     private IReadOnlyList<Entry> Items(Fields fields, string field)
     {

@@ -16,7 +16,7 @@ internal static class LabourReader
         var (kind, quantity) = (values.Word(fields["of"], Words.LabourKinds), prices.Quantity(fields["quantity"]));
         var run = KnownNames.Known(fields["run"], values, "a run of this job", runs);
         var pace = kind is { } of ? prices.Pace(fields["pace"], of) : null;
-        var (factor, note) = (prices.Plain(fields["factor"], LeastFactor, MostFactor) ?? 1, values.Note(fields["note"]) ?? "");
+        var (factor, note) = (prices.Plain(fields["factor"], LeastFactor, MostFactor) ?? 1, values.Note(fields["note"], Values.MostInRow) ?? "");
         if (per is PriceUnit.Box or PriceUnit.Pack)
         {
             values.Log.Add(fields["per"]!, Values.OneOf(Words.PriceUnits.All.Except(["box", "pack"], StringComparer.Ordinal)));

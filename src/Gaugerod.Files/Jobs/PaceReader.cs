@@ -54,7 +54,7 @@ internal static class PaceReader
         var digits = text.TakeWhile(c => char.IsAsciiDigit(c) || c == '.').Count();
         var unit = Units.FirstOrDefault(one => string.Equals(one.Unit, text[digits..].Trim(), StringComparison.Ordinal));
         if (unit.Unit is not null && units.Contains(unit.Of) && decimal.TryParse(text[..digits], NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number is >= 0.01m and <= 10_000m) return new(unit.Of, (double)number * unit.Times);
-        values.Log.Add(entry, $"how much an hour, {Values.OneOf(units.Select(one => Example(one, values)))}");
+        values.Log.Add(entry, $"how much an hour, from 0.01 to 10,000, such as {Values.OneOf(units.Select(one => Example(one, values)))}");
         return null;
     }
 

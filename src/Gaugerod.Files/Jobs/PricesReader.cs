@@ -55,10 +55,11 @@ internal static class PricesReader
         // One price would price both.
         var alike = name is null ? [] : bought.Where(one => one.Name is not null && string.Equals(PriceWords.Key(one.Name), PriceWords.Key(name), StringComparison.Ordinal)).Distinct().Select(one => one.What).ToList();
         if (alike.Count > 1) values.Log.AddSaid(fields["item"]!, $"\"{name}\", which is the name of {string.Join(" and of ", alike)}", "what only one thing that is bought is called", "another name for one of them");
+        if (name is not null && alike.Count == 0 && fields["quantity"] is null && Near.Of(name, bought.Select(one => one.Name).OfType<string>()) is { } meant) values.Log.Doubt(fields["item"]!, $"\"{name}\", which nothing that is bought is called", "the name of what is bought, or a \"quantity\" of your own", Values.Quoted(meant));
         var free = fields["price"] is Entry.Text { Value: PriceText.ByOthers };
         var price = free ? null : prices.Price(fields["price"]);
         var unit = values.Word(fields["unit"], Words.PriceUnits);
-        var (quantity, more, note) = (prices.Quantity(fields["quantity"]), prices.Quantity(fields["more"], none: true) ?? Spread.Zero, values.Note(fields["note"]) ?? "");
+        var (quantity, more, note) = (prices.Quantity(fields["quantity"]), prices.Quantity(fields["more"], none: true) ?? Spread.Zero, values.Note(fields["note"], Values.MostInRow) ?? "");
         if (!free && fields["unit"] is null) fields.Missing("unit", "a unit such as \"box\"");
         if (unit is PriceUnit.Lump) quantity ??= Spread.Of(1);
         if (unit is PriceUnit.Hour && fields["quantity"] is null) fields.Missing("quantity", "how many hours");
@@ -69,7 +70,7 @@ internal static class PricesReader
     private static Charge? Charge(Entry? entry, PriceValues prices)
     {
         if (entry is null || Fields.Open(entry, PriceForms.Charge, prices.Values) is not { } fields) return null;
-        var (price, quantity, called, note) = (prices.Price(fields["price"]), prices.Quantity(fields["quantity"]) ?? Spread.Of(1), fields["called"] is null ? null : fields.Name("called"), prices.Values.Note(fields["note"]));
+        var (price, quantity, called, note) = (prices.Price(fields["price"]), prices.Quantity(fields["quantity"]) ?? Spread.Of(1), fields["called"] is null ? null : fields.Name("called"), prices.Values.Note(fields["note"], Values.MostInRow));
         return price is { } known ? new(known) { Quantity = quantity, Called = called ?? "", Note = note ?? "" } : null;
     }
 

@@ -26,7 +26,7 @@ internal static class QuoteReader
         {
             var items = fields.Items(field);
             if (items.Count > MostLines) prices.Values.Log.AddSaid(fields[field]!, $"a list of {Values.Number(items.Count)}", $"at most {Values.Number(MostLines)} lines");
-            return items.Select(item => prices.Values.Note(item)?.Trim()).OfType<string>().Where(line => line.Length > 0).ToSequence();
+            return items.Select(item => prices.Values.Note(item, Values.MostInRow)?.Trim()).OfType<string>().Where(line => line.Length > 0).ToSequence();
         }
     }
 }

@@ -15,8 +15,15 @@ internal static class SupplyReader
         var loss = values.Whole(fields["loss"], 0, 100) ?? 0;
         var (life, open) = (TimeReading.Span(fields["potLife"], values, 1, 24 * 60), TimeReading.Span(fields["openTime"], values, 1, 24 * 60));
         var holds = PaceReader.Holds(fields["holds"], values);
+        Strange("potLife", kind is SupplyKind.Mortar or SupplyKind.Grout, "mortar or grout");
+        Strange("openTime", kind is SupplyKind.Mortar, "mortar");
         var (coat, understood) = Coat(fields, kind, makes);
         return (name, name is null || !understood || kind is not { } of || makes is not { } amount || (fields["pack"] is not null && pack is null) ? null : new(name, of, pack ?? "pack", amount) { LossPercent = loss, Coat = coat, PotLife = life, OpenTime = open, Holds = holds });
+
+        void Strange(string field, bool isOfKind, string kinds)
+        {
+            if (kind is not null && !isOfKind && fields[field] is { } strange) values.Log.AddSaid(strange, $"\"{field}\" of a supply that is no {kinds}", $"it only of {kinds}", "leave it out");
+        }
     }
 
     /// <summary>How thick a membrane goes on: what a pack covers, or how thick it is dry and what of it stays.</summary>

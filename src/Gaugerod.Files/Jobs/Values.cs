@@ -117,8 +117,23 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
     }
 
     /// <summary>Text for people; anything printable, of any length.</summary>
-    public string? Note(Entry? entry)
+    /// <summary>So many letters text of one's own may have: some six pages.</summary>
+    public const int MostLetters = 20_000;
+
+    /// <summary>So many letters stand in a row of a table, which is to fit on a sheet.</summary>
+    public const int MostInRow = 1000;
+
+    /// <summary>Text of one's own, of several lines; null where there is none or it cannot be used.</summary>
+    /// <param name="entry">What stands there.</param>
+    /// <param name="most">So many letters at the most: what stands in a row of a table must fit on a sheet.</param>
+    public string? Note(Entry? entry, int most = MostLetters)
     {
+        if (entry is Entry.Text { Value.Length: var letters } && letters > most)
+        {
+            Log.AddSaid(entry, $"{Number(letters)} letters", $"text of at most {Number(most)} letters");
+            return null;
+        }
+
         if (entry is Entry.Text { Value: var text } && !text.Any(c => char.IsControl(c) && c is not ('\n' or '\r' or '\t'))) return text;
         if (entry is not null) Log.Add(entry, "printable text in double quotes");
         return null;

@@ -12,6 +12,9 @@ namespace Gaugerod.Files.Jobs;
 /// <param name="runs">The runs that could be read; null among them for one that could not.</param>
 internal sealed class WorkReader(Values values, IReadOnlyList<string?> faces, IReadOnlyList<RunRequest?> runs)
 {
+    /// <summary>More tasks of one's own than a job of months has; their waits are looked at one against the other.</summary>
+    private const int MostTasks = 300;
+
     public WorkRequest? Read(Entry? entry)
     {
         if (Fields.Open(entry, WorkForms.Work, values) is not { } fields) return null;
@@ -23,6 +26,7 @@ internal sealed class WorkReader(Values values, IReadOnlyList<string?> faces, IR
         var floorFirst = fields.Word("floor", Words.FloorOrders, false);
         var floors = fields.Items("floors").Select(Face).OfType<string>().ToSequence();
         var own = fields.Items("tasks").Select(item => Fields.Open(item, WorkForms.Task, values)).ToList();
+        if (own.Count > MostTasks) values.Log.AddSaid(fields["tasks"]!, $"a list of {Values.Number(own.Count)}", $"at most {Values.Number(MostTasks)} tasks of your own");
         var made = fields.Items("made").Select(item => Fields.Open(item, WorkForms.Made, values)).ToList();
         var names = new Uniques("the tasks", parts: false, [TaskNames.Start, .. Given()]);
         var (ownNames, madeNames) = (own.ConvertAll(Name), made.ConvertAll(Arriving));

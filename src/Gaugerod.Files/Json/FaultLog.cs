@@ -14,6 +14,7 @@ internal sealed class FaultLog(string file, Source source)
 
     private readonly List<FileFault> _faults = [];
     private readonly List<FileFault> _doubts = [];
+    private int _more;
 
     public Source Source { get; } = source;
 
@@ -27,7 +28,8 @@ internal sealed class FaultLog(string file, Source source)
     /// <summary>Fields that are not known here, by line and path; in the file's order.</summary>
     public Sequence<(int Line, string Path)> PassedOver => _passedOver.Order().ToSequence();
 
-    public Sequence<FileFault> Faults => _faults.OrderBy(f => f.Line).ThenBy(f => f.Column).ToSequence();
+    /// <summary>All of them in the file's order; where there are more than are kept, a last one says so.</summary>
+    public Sequence<FileFault> Faults => [.. _faults.OrderBy(f => f.Line).ThenBy(f => f.Column), .. _more == 0 ? (FileFault[])[] : [Located(0, "", string.Create(CultureInfo.InvariantCulture, $"{_more} faults more than these {Most}, the rest of the file among them"), "these mended first; then the others are said", null)]];
 
     public void PassOver(int nameAt, string path)
     {
@@ -36,7 +38,12 @@ internal sealed class FaultLog(string file, Source source)
 
     public void Add(int offset, string path, string found, string expected, string? nearest = null, Sequence<Mend>? mends = null)
     {
-        if (_faults.Count >= Most) return;
+        if (_faults.Count >= Most)
+        {
+            _more++;
+            return;
+        }
+
         var fault = Located(offset, path, found, expected, nearest) with { Mends = mends ?? [] };
         if (!_faults.Contains(fault)) _faults.Add(fault);
     }

@@ -30,6 +30,16 @@ internal static class Lettering
         return lines;
     }
 
+    /// <summary>How many letters of a word stand within a width, one at the least; no half of a letter that takes two.</summary>
+    private static int Fits(string word, double size, bool bold, double width)
+    {
+        var face = bold ? TypeFace.Bold : TypeFace.Regular;
+        var (fits, room) = (0, width / (size * Point));
+        while (fits < word.Length && (room -= face.Advance(word[fits])) >= 0) fits++;
+        if (fits > 1 && fits < word.Length && char.IsLowSurrogate(word[fits])) fits--;
+        return Math.Clamp(fits, 1, word.Length - 1);
+    }
+
     private static void WrapParagraph(string paragraph, double size, bool bold, double width, List<string> lines)
     {
         var line = "";
@@ -46,8 +56,7 @@ internal static class Lettering
             if (line.Length > 0) lines.Add(line);
             while (Width(word, size, bold) > width && word.Length > 1)
             {
-                var fits = word.Length - 1;
-                while (fits > 1 && Width(word[..fits], size, bold) > width) fits--;
+                var fits = Fits(word, size, bold, width);
                 lines.Add(word[..fits]);
                 word = word[fits..];
             }

@@ -76,7 +76,7 @@ public sealed class HandOverJobTests
     {
         var before = Planner.Plan(Job(Wall));
         var ready = JobCheck.Steps(Job(Wall.Replace("2214", "2215", StringComparison.Ordinal)), large: true).Last()!;
-        var after = Assert.Single(Planner.Steps(ready, before)).Plan!;
+        var after = Planner.Steps(ready, before).Last().Plan!;
         Assert.Same(before.Runs, after.Runs);
         Assert.Equal("2215", HandingOver.Of(after)!.Lots[1].Notes[0].Lot);
     }
