@@ -20,9 +20,11 @@ public static class PriceListReader
         var (text, fault) = TextFile.Read(file, name, "a price list");
         if (fault is not null) return new PriceListReading.Refused(fault);
         var lines = ListRows.Lines(text);
-        if (lines.Length - (lines[^1].Length == 0 ? 1 : 0) > MostLines)
+        // The end of the last line begins no other.
+        var count = lines.Length - (lines[^1].Length == 0 ? 1 : 0);
+        if (count > MostLines)
         {
-            return Refused(name, 1, string.Create(CultureInfo.InvariantCulture, $"{lines.Length} lines"), string.Create(CultureInfo.InvariantCulture, $"at most {MostLines}: keep those you buy"));
+            return Refused(name, 1, string.Create(CultureInfo.InvariantCulture, $"{count} lines"), string.Create(CultureInfo.InvariantCulture, $"at most {MostLines}: keep those you buy"));
         }
 
         var (head, line, found, expected) = ListHead.Of(lines);

@@ -90,4 +90,65 @@ public sealed class WorkTests(Rig rig)
         await Device.PlannedAsync(page);
         Assert.Empty(device.Troubles);
     }
+
+    [Theory]
+    [ClassData(typeof(Screens))]
+    public async Task Own_tasks_what_is_made_elsewhere_and_days_off_are_typed_by_the_keyboard_alone(bool phone)
+    {
+        await using var device = await rig.DeviceAsync(phone);
+        var page = await OpenAsync(device, Wall.Replace("\"faces\": [{", "\"work\": { \"start\": \"2027-03-08\" }, \"faces\": [{", StringComparison.Ordinal));
+        await PartAsync(page, "Job");
+        await HandOverTests.PressAsync(page, HandOverTests.Fold(page, "Order of work"));
+        await HandOverTests.TypeAsync(page, "Days off", "2027-03-15\n2027-03-17 to 2027-03-19");
+        await Expect(page.GetByText("= Mon 15 Mar 2027; Wed 17 Mar 2027 to Fri 19 Mar 2027")).ToBeVisibleAsync();
+        await HandOverTests.PressAsync(page, HandOverTests.Fold(page, "Tasks of your own"));
+        await HandOverTests.PressAsync(page, Button(page, "+ Task"));
+        await Expect(page.GetByLabel("Takes", new() { Exact = true })).ToBeFocusedAsync();
+        await page.Keyboard.TypeAsync("2 h");
+        await HandOverTests.TypeAsync(page, "Task's name", "plumber");
+        await HandOverTests.PressAsync(page, HandOverTests.Fold(page, "It comes after"));
+        await HandOverTests.PressAsync(page, Of("It comes after", "setting"));
+        await HandOverTests.PressAsync(page, HandOverTests.Fold(page, "These wait for it"));
+        await HandOverTests.PressAsync(page, Of("These wait for it", "grouting"));
+        await HandOverTests.PressAsync(page, HandOverTests.Fold(page, "Made elsewhere"));
+        await HandOverTests.PressAsync(page, Button(page, "+ Made elsewhere"));
+        await page.Keyboard.TypeAsync("10 days");
+        await HandOverTests.PressAsync(page, Of("Not set before it is in", "wall"));
+        await LookAsync(page, "own tasks", phone);
+        Same(
+            JsonNode.Parse("""{ "start": "2027-03-08", "off": ["2027-03-15", { "from": "2027-03-17", "to": "2027-03-19" }], "tasks": [{ "name": "plumber", "takes": "2 h", "after": ["setting"], "before": ["grouting"] }], "made": [{ "name": "thing 1", "lead": "10 days", "faces": ["wall"] }] }"""),
+            (await JobAsync(page))["work"]);
+        await Device.PlannedAsync(page);
+        Assert.Empty(device.Troubles);
+
+        ILocator Of(string what, string name) => page.GetByRole(AriaRole.Group, new() { Name = what }).GetByRole(AriaRole.Button, new() { Name = name, Exact = true });
+    }
+
+    [Fact]
+    public async Task A_job_without_an_order_of_work_gets_one_where_tile_is_set_and_it_opens_there()
+    {
+        await using var device = await rig.DeviceAsync();
+        var page = await OpenAsync(device, Wall);
+        await Device.GoAsync(page, "Set");
+        await Button(page, "+ Order of work, from today").ClickAsync();
+        await Expect(page.Locator(".work th", new() { HasText = "set wall" }).First).ToBeVisibleAsync(new() { Timeout = 30_000 });
+        await LookAsync(page, "order of work from today", phone: true);
+        Assert.Matches("^20[0-9][0-9]-[01][0-9]-[0-3][0-9]$", (await JobAsync(page))["work"]!["start"]!.ToString());
+        await page.GetByRole(AriaRole.Button, new() { Name = "Undo: order of work" }).ClickAsync();
+        await Expect(Button(page, "+ Order of work, from today")).ToBeVisibleAsync();
+        Assert.Empty(device.Troubles);
+    }
+
+    [Fact]
+    public async Task However_long_a_name_is_what_is_asked_of_the_job_is_no_wider_than_the_screen()
+    {
+        await using var device = await rig.DeviceAsync();
+        var name = new string('w', 60);
+        var asked = "\"work\": { \"start\": \"2027-03-08\", \"tasks\": [{ \"name\": \"NAME\", \"takes\": \"2 h\", \"before\": [\"grouting\"] }], \"made\": [{ \"name\": \"NAMES\", \"lead\": \"10 days\", \"after\": \"NAME\" }] }, \"handover\": { \"lots\": [{ \"of\": \"tile\", \"lot\": \"NAME\" }], \"photographs\": [{ \"of\": \"NAME\", \"what\": \"NAME\" }], \"tests\": [{ \"what\": \"NAME\", \"on\": \"2027-03-08\" }] }, ";
+        var page = await OpenAsync(device, Wall.Replace("\"faces\": [{", asked.Replace("NAMES", name[1..], StringComparison.Ordinal).Replace("NAME", name, StringComparison.Ordinal) + "\"faces\": [{", StringComparison.Ordinal));
+        await PartAsync(page, "Job");
+        for (var closed = page.Locator("details:not([open]) > summary"); await closed.CountAsync() > 0;) await closed.First.ClickAsync();
+        await LookAsync(page, "everything of the job unfolded", phone: true);
+        Assert.Empty(device.Troubles);
+    }
 }

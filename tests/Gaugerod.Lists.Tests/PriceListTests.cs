@@ -89,7 +89,7 @@ public sealed class PriceListTests
         var all = new StringBuilder("item;unit;price\n");
         for (var i = 1; i < PriceListReader.MostLines; i++) all.Append(CultureInfo.InvariantCulture, $"item {i};each;{i},50\n");
         Assert.Equal(PriceListReader.MostLines - 1, Read(all.ToString()).Lines.Count(line => line.Price is not null));
-        Assert.StartsWith("list.csv:1: found 50002 lines, expected at most 50000", Refused(Encoding.UTF8.GetBytes(all + "one more;each;1,00\n")), StringComparison.Ordinal);
+        Assert.StartsWith("list.csv:1: found 50001 lines, expected at most 50000", Refused(Encoding.UTF8.GetBytes(all + "one more;each;1,00\n")), StringComparison.Ordinal);
     }
 
     /// <summary>Whatever is in a file, every line with something in it is told of, once.</summary>

@@ -6,6 +6,9 @@ namespace Gaugerod.App.Parts;
 /// <summary>Sets a field of the job. With the last field of a group goes the group, which may not stand empty.</summary>
 internal static class FieldValue
 {
+    // Asked for by standing there, whatever is in it.
+    private const string MayBeEmpty = "handover";
+
     public static void Put(JsonObject root, string path, JsonNode? value)
     {
         JobPath.Set(root, path, value);
@@ -13,7 +16,7 @@ internal static class FieldValue
         for (var dot = path.LastIndexOf('.'); dot > 0; dot = path.LastIndexOf('.'))
         {
             path = path[..dot];
-            if (path[^1] == ']' || JobPath.Get(root, path) is not JsonObject { Count: 0 }) return;
+            if (path[^1] == ']' || path is MayBeEmpty || JobPath.Get(root, path) is not JsonObject { Count: 0 }) return;
             JobPath.Set(root, path, null);
         }
     }

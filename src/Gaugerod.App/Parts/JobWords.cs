@@ -9,7 +9,7 @@ internal static class JobWords
 {
     private static readonly Dictionary<string, string> s_things = new(StringComparer.Ordinal)
     {
-        ["products"] = "tile", ["trims"] = "trim", ["supplies"] = "supply", ["boards"] = "board", ["fills"] = "curb or bench", ["faces"] = "wall", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want", ["zones"] = "zone", ["lines"] = "fold", ["drains"] = "drain", ["beds"] = "bed", ["items"] = "price", ["labour"] = "task", ["cut"] = "piece cut already", ["lots"] = "lot", ["photographs"] = "photograph", ["tests"] = "test",
+        ["products"] = "tile", ["trims"] = "trim", ["supplies"] = "supply", ["boards"] = "board", ["fills"] = "curb or bench", ["faces"] = "wall", ["runs"] = "run", ["openings"] = "opening", ["holes"] = "hole", ["fixtures"] = "fixture", ["wants"] = "want", ["zones"] = "zone", ["lines"] = "fold", ["drains"] = "drain", ["beds"] = "bed", ["items"] = "price", ["labour"] = "task", ["cut"] = "piece cut already",
     };
 
     private static readonly Dictionary<string, string> s_readings = new(StringComparer.Ordinal)
@@ -25,7 +25,7 @@ internal static class JobWords
         ["edgeJoint"] = "soft joint", ["bondCoat"] = "bond coat", ["perBox"] = "tiles in a box", ["turn"] = "turning", ["flatPercent"] = "flat share",
         ["heightsFrom"] = "where heights count from", ["heightLeft"] = "height at the left", ["heightRight"] = "height at the right",
         ["between"] = "line between the corners", ["toward"] = "edge it falls to", ["lowest"] = "lowest place of the bed", ["cuts"] = "what smallest cuts are compared by", ["x"] = "distance from the left", ["y"] = "height", ["levelLine"] = "level line", ["edge"] = "edges", ["side"] = "upright edges",
-        ["screwsApart"] = "how far screws stand apart", ["inset"] = "how far screws stand from the edge", ["potLife"] = "pot life", ["openTime"] = "open time", ["halfTile"] = "half tiles", ["handover"] = "hand-over", ["kept"] = "where the spares are kept", ["renew"] = "years until soft joints are renewed", ["taxOn"] = "what tax is paid on", ["taxName"] = "name of the tax", ["validUntil"] = "last day of the offer", ["per"] = "what the rate is for", ["sealed"] = "sealing", ["backButter"] = "mortar on backs", ["jointDepth"] = "depth of joints", ["sealantDepth"] = "depth of sealant", ["covers"] = "what a pack covers", ["dry"] = "film when dry", ["setting"] = "what it is set with", ["under"] = "what goes under the tile", ["aside"] = "how far aside joints stand", ["setOut"] = "how far a snapped line may be off", ["perimeter"] = "edge of the bed", ["yield"] = "what a bag makes", ["falls"] = "falls", ["from"] = "beginning", ["to"] = "end", ["least"] = "least joint", ["wanted"] = "wanted joint", ["most"] = "widest joint",
+        ["screwsApart"] = "how far screws stand apart", ["inset"] = "how far screws stand from the edge", ["potLife"] = "pot life", ["openTime"] = "open time", ["halfTile"] = "half tiles", ["taxOn"] = "what tax is paid on", ["taxName"] = "name of the tax", ["validUntil"] = "last day of the offer", ["per"] = "what the rate is for", ["sealed"] = "sealing", ["backButter"] = "mortar on backs", ["jointDepth"] = "depth of joints", ["sealantDepth"] = "depth of sealant", ["covers"] = "what a pack covers", ["dry"] = "film when dry", ["setting"] = "what it is set with", ["under"] = "what goes under the tile", ["aside"] = "how far aside joints stand", ["setOut"] = "how far a snapped line may be off", ["perimeter"] = "edge of the bed", ["yield"] = "what a bag makes", ["falls"] = "falls", ["from"] = "beginning", ["to"] = "end", ["least"] = "least joint", ["wanted"] = "wanted joint", ["most"] = "widest joint",
     };
 
     /// <summary>A thing by its kind and its name, which may say the kind already: the hole drain, hole 1.</summary>
@@ -49,10 +49,10 @@ internal static class JobWords
                 break;
             }
 
-            if (key is "board" or "work")
+            if (key is "board" or "work" or "handover")
             {
                 var rest = string.Join('.', steps[(i + 1)..]);
-                said.Add(key is "board" ? BoardWords.Place(rest) : WorkPlaces.Place(rest));
+                said.Add(key switch { "board" => BoardWords.Place(rest), "work" => WorkPlaces.Place(rest), _ => HandOverWords.Place(rest) });
                 break;
             }
 

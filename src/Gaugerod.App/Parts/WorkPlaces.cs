@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Gaugerod.App.Parts;
 
 /// <summary>Says a place within what is asked of the order of work: <c>pace: setting</c>.</summary>
@@ -26,6 +28,12 @@ internal static class WorkPlaces
         ["floor"] = "when floors are tiled", ["coats"] = "coats of membrane", ["flood"] = "how long the test water stands",
     };
 
+    private static readonly Dictionary<string, string> s_listed = new(StringComparer.Ordinal)
+    {
+        ["takes"] = "how long it takes", ["after"] = "what it comes after", ["before"] = "what waits for it", ["hands"] = "how many it takes", ["hold"] = "how long it holds up the next",
+        ["lead"] = "how long it takes to come", ["faces"] = "walls and floors that wait", ["pieces"] = "pieces that wait",
+    };
+
     public static string Place(string rest)
     {
         if (s_fields.TryGetValue(rest, out var field)) return field;
@@ -37,9 +45,18 @@ internal static class WorkPlaces
             "holds" when inner.Length > 0 => "hold: " + (Holds.FirstOrDefault(hold => string.Equals(hold.Field, inner, StringComparison.Ordinal)).Label ?? inner).ToLowerInvariant(),
             "days" => "days of work",
             _ when group.StartsWith("off", StringComparison.Ordinal) => "days off",
-            _ when group.StartsWith("tasks[", StringComparison.Ordinal) => "own task",
-            _ when group.StartsWith("made[", StringComparison.Ordinal) => "what is made elsewhere",
+            _ when group.StartsWith("floors", StringComparison.Ordinal) => "which are floors",
+            _ when group.StartsWith("tasks[", StringComparison.Ordinal) => Listed(group, "own task", inner),
+            _ when group.StartsWith("made[", StringComparison.Ordinal) => Listed(group, "made elsewhere", inner),
             _ => "order of work",
         };
+    }
+
+    // tasks[0] and takes: own task 1: how long it takes.
+    private static string Listed(string place, string thing, string field)
+    {
+        var said = string.Create(CultureInfo.InvariantCulture, $"{thing} {int.Parse(place[(place.IndexOf('[', StringComparison.Ordinal) + 1)..place.IndexOf(']', StringComparison.Ordinal)], CultureInfo.InvariantCulture) + 1}");
+        var name = field.Split('[')[0];
+        return name.Length == 0 ? said : $"{said}: {(s_listed.TryGetValue(name, out var words) ? words : name)}";
     }
 }

@@ -23,8 +23,11 @@ internal static class AfterSearch
 
         var bases = new JobBases(searched.Beds, searched.Flat, []);
         var (movement, large) = JobMovement.Of(job, runs);
+        yield return SetSteps.Working;
         var supplies = JobSupplies.Of(job, runs, bases, movement, searched.Boards);
+        yield return SetSteps.Working;
         var (work, remarks) = job.Work is null ? (null, []) : WorkOrder.Plan(job, bases, searched.Boards, RunWorks.Of(job, runs, searched.Trims, supplies, movement));
+        yield return SetSteps.Working;
         var findings = job.Remarks.Concat(searched.Found).Concat(JobBases.Membranes(job)).Concat(runs.SelectMany(run => Mortar(job, run).Concat(BattenSupplies.Findings(job, run)))).Concat(SoftSupplies.Findings(job, runs, movement)).Concat(large)
             .Concat(JobCautions.Of(job)).Concat(set!.Findings).Concat(remarks);
         yield return new("done", JobPricing.Priced(searched with

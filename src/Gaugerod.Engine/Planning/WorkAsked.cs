@@ -82,6 +82,6 @@ internal sealed class WorkAsked(WorkMaking making, List<int> own, List<int> arri
     private void Link(int from, int to, string path, (int Minutes, HoldKind? Hold) hold)
     {
         if (making.Graph.Way(to, from) is { } round) _loops.Add(new(path, round.Append(to).Select(at => making.Graph.Tasks[at].Name).ToSequence()));
-        else making.Graph.Link(new(from, to, hold.Minutes, hold.Hold, hold.Hold is null ? HoldFrom.None : HoldFrom.Job, null) { IsAsked = true });
+        else making.Graph.Link(new(from, to, hold.Minutes, hold.Hold, hold.Hold is null ? HoldFrom.None : HoldFrom.Job, null));
     }
 }

@@ -156,8 +156,6 @@ internal static class Forms
         new("least", "a length such as \"2\""), new("fall", "a fall such as \"1/4 per ft\""), new("perimeter", "\"level\" or \"constant\""),
         new("curb", "a length such as \"2\""), new("threshold", "a length such as \"2\""), new("density", "a weight such as \"144 lb/ft3\""), new("bag", "a group such as { \"yield\": \"0.5 ft3\" }"));
 
-    public static readonly Form Bag = new("bag", new("yield", "what a bag makes, such as \"0.5 ft3\"", true), new("name", "a name such as \"60 lb mix\""));
-
     public static readonly Form FlatnessOf = new(
         "flatness",
         new("of", "\"floor\" or \"wall\""), new("grid", "a group { } with from, step and heights"), new("points", "a list of readings such as [{ \"at\": [x, y], \"height\": \"1/8\" }]"),
@@ -204,7 +202,7 @@ internal static class Forms
     public static readonly IReadOnlyList<Form> All =
     [
         Job, .. WorkForms.All, .. PriceForms.All, .. HandOverForms.All, .. SupplyForms.All, Movement, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
-        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, Bag, OnBed, FlatnessOf, FlatGrid, FlatPoint, FlatLaid, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
+        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, .. MixForms.All, OnBed, FlatnessOf, FlatGrid, FlatPoint, FlatLaid, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant, .. BoardForms.All,
     ];
 

@@ -100,9 +100,10 @@ public sealed class BoardLayoutTests
     [Theory]
     [InlineData(60, 36, 54)]
     [InlineData(96, 48, 91)]
+    [InlineData(60, 32, 45)]
     public void A_whole_sheet_on_a_floor_takes_the_screws_of_its_grid(long width, long height, int screws)
     {
-        var face = Planned(Face(Wall(null), width, height), width == 60 ? ThreeByFive : FourByEight);
+        var face = Planned(Face(Wall(null), width, height), FourByEight with { Width = Length.FromInches(height), Length = Length.FromInches(width) });
         Assert.Equal(screws, Assert.Single(face.Pieces).Screws.Count);
     }
 

@@ -110,17 +110,8 @@ public sealed partial class FacesPart : ComponentBase
         return Opened.InvokeAsync(at);
     }
 
-    private string? Rename(string name)
-    {
-        if ((JobNames.Refusal(JobLists.List(Desk.Root, "faces"), _open, name, FaceWords.Of(Desk.Root, _open)) ?? JobNames.ZoneRefusal(Desk.Root, Name, name)) is { } why) return why;
-        var old = Name;
-        Desk.Change($"name of {name}", root =>
-        {
-            JobPath.Set(root, At + ".name", JsonValue.Create(name));
-            if (old.Length > 0) JobNames.Face(root, old, name);
-        });
-        return null;
-    }
+    private string? Rename(string name) =>
+        JobNames.Refusal(JobLists.List(Desk.Root, "faces"), _open, name, FaceWords.Of(Desk.Root, _open)) ?? JobNames.ZoneRefusal(Desk.Root, Name, name) ?? JobNames.Give(Desk, "faces", _open, name, FaceWords.Of(Desk.Root, _open), JobNames.Face);
 
     private async Task Add()
     {

@@ -39,13 +39,17 @@ internal static class JobLists
         list.Insert(Math.Min(at ?? list.Count, list.Count), thing);
     }
 
-    /// <summary>Puts a copy behind the one copied.</summary>
-    public static void Duplicate(JsonObject root, string path, int at)
+    /// <summary>The place of one in a list.</summary>
+    public static string Place(string path, int at) => string.Create(CultureInfo.InvariantCulture, $"{path}[{at}]");
+
+    /// <summary>Puts a copy behind the one copied. What is called by no name is copied as it is.</summary>
+    /// <param name="unnamed">Whether things of this list have no names.</param>
+    public static void Duplicate(JsonObject root, string path, int at, bool unnamed = false)
     {
-        if (JobPath.Get(root, path) is not JsonArray list || list[at] is not JsonObject thing) return;
-        var copy = (JsonObject)thing.DeepClone();
+        if (JobPath.Get(root, path) is not JsonArray list || list[at] is not { } thing) return;
+        var copy = thing.DeepClone();
         var stem = Name(thing);
-        copy["name"] = Free(list, (stem.Length > 50 ? stem[..50].Trim() : stem) + " copy");
+        if (!unnamed && copy is JsonObject group) group["name"] = Free(list, (stem.Length > 50 ? stem[..50].Trim() : stem) + " copy");
         list.Insert(at + 1, copy);
     }
 

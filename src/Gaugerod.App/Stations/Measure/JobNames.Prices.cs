@@ -7,6 +7,10 @@ internal static partial class JobNames
 {
     private static readonly string[] s_runTasks = ["lines of ", "trims of ", "grout ", "soft joints of ", "seal "];
 
+    /// <summary>What tiles, trims, boards and supplies of the job are called.</summary>
+    public static IReadOnlyList<string> AllBought(JsonObject root) =>
+        [.. new[] { "products", "trims", "boards", "supplies" }.SelectMany(list => JobLists.List(root, list)).Select(JobLists.Name).Where(name => name.Length > 0).Distinct(StringComparer.Ordinal)];
+
     /// <summary>A tile, a trim, a board or a supply in prices and among the lots; without a new name what is said of it goes.</summary>
     private static void Bought(JsonObject root, string old, string? name)
     {

@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Gaugerod.App.Desk;
+using Gaugerod.Engine.Sequencing;
 
 namespace Gaugerod.App.Stations.Measure;
 
@@ -20,6 +21,12 @@ internal static partial class JobNames
 
         WorkTasks(root, task => Task(task, old, name));
     }
+
+    /// <summary>A task of the setter's own, in what waits for it; without a new name it goes.</summary>
+    public static void OwnTask(JsonObject root, string old, string? name) => WorkTasks(root, task => string.Equals(task, old, StringComparison.Ordinal) ? name : task);
+
+    /// <summary>What is made elsewhere, in what waits until it is in.</summary>
+    public static void Made(JsonObject root, string old, string? name) => OwnTask(root, TaskNames.In(old), name is null ? null : TaskNames.In(name));
 
     // What own tasks and things made elsewhere wait for, by the tasks' names; what is told as nothing goes.
     private static void WorkTasks(JsonObject root, Func<string, string?> told)

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Gaugerod.App.Desk;
 
 namespace Gaugerod.App.Stations.Measure;
 
@@ -9,12 +10,27 @@ internal static partial class JobNames
     public static string? Refusal(JsonArray list, int at, string name, string thing)
     {
         if (name.Length == 0) return $"A {thing} needs a name; it keeps the one it had.";
-        if (thing is not ("run" or "tile" or "trim" or "supply" or "board" or "wall") && name.Contains('.', StringComparison.Ordinal)) return "A name here holds no full stop.";
+        if (thing is not ("run" or "tile" or "trim" or "supply" or "board" or "wall" or "task") && name.Contains('.', StringComparison.Ordinal)) return "A name here holds no full stop.";
         for (var i = 0; i < list.Count; i++)
         {
             if (i != at && string.Equals(JobLists.Name(list[i]), name, StringComparison.Ordinal)) return $"Another {thing} is called {name}; this one keeps the name it had.";
         }
 
+        return null;
+    }
+
+    /// <summary>Gives a thing of a list another name, and has what calls it by the old one follow.</summary>
+    /// <returns>Why it cannot be had; null when it was taken.</returns>
+    public static string? Give(JobDesk desk, string list, int at, string name, string thing, Action<JsonObject, string, string> follow)
+    {
+        if (Refusal(JobLists.List(desk.Root, list), at, name, thing) is { } why) return why;
+        var path = JobLists.Place(list, at) + ".name";
+        var old = JobPath.Get(desk.Root, path) is JsonValue value ? value.ToString() : "";
+        desk.Change($"name of {name}", root =>
+        {
+            JobPath.Set(root, path, JsonValue.Create(name));
+            if (old.Length > 0) follow(root, old, name);
+        });
         return null;
     }
 
@@ -29,6 +45,7 @@ internal static partial class JobNames
         Floor(root, old, name);
         WorkFace(root, old, name);
         SharedFace(root, old, name);
+        foreach (var picture in JobLists.List(root, "handover.photographs").OfType<JsonObject>()) Put(picture, "of", old, name);
         foreach (var run in Runs(root))
         {
             Put(run, "through", old, name);

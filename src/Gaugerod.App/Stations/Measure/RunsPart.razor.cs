@@ -54,17 +54,7 @@ public sealed partial class RunsPart : ComponentBase
     /// <inheritdoc />
     protected override void OnParametersSet() => _open = Math.Clamp(_open, 0, Math.Max(0, Names.Count - 1));
 
-    private string? Rename(string name)
-    {
-        if (JobNames.Refusal(JobLists.List(Desk.Root, "runs"), _open, name, "run") is { } why) return why;
-        var old = FieldId.Text(Desk, At + ".name");
-        Desk.Change($"name of {name}", root =>
-        {
-            JobPath.Set(root, At + ".name", JsonValue.Create(name));
-            if (old.Length > 0) JobNames.Run(root, old, name);
-        });
-        return null;
-    }
+    private string? Rename(string name) => JobNames.Give(Desk, "runs", _open, name, "run", JobNames.Run);
 
     private void Add()
     {

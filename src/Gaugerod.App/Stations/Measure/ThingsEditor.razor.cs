@@ -14,7 +14,6 @@ public sealed partial class ThingsEditor : ComponentBase
     private static readonly Dictionary<string, string> s_ends = new(StringComparer.Ordinal) { ["foot"] = "at the foot", ["head"] = "hangs at the head" };
     private static readonly (string Field, string What)[] s_ranges = [("left", "its place from the left"), ("bottom", "its bottom"), ("width", "its width"), ("height", "its height")];
     private static readonly string[] s_groups = ["outline", "edges"];
-    private int _fresh = -1;
 
     [CascadingParameter]
     internal JobDesk Desk { get; set; } = null!;
@@ -42,10 +41,6 @@ public sealed partial class ThingsEditor : ComponentBase
     private string All => FacePath + "." + List;
 
     private string FaceName => FieldId.Text(Desk, FacePath + ".name");
-
-    private IReadOnlyList<string> Names => JobLists.Names(Desk.Root, All, Thing);
-
-    private string Place(int at) => string.Create(CultureInfo.InvariantCulture, $"{All}[{at}]");
 
     private string KindOfAll(string path) => FieldId.Text(Desk, path + ".edge.kind") is { Length: > 0 } kind ? kind : "fixture";
 
@@ -113,49 +108,18 @@ public sealed partial class ThingsEditor : ComponentBase
         if (spot is not null) JobPath.Set(root, path + ".heightsFrom", null);
     });
 
-    private string? Rename(int at, string name)
+    private string[] Needed => List switch
     {
-        if (JobNames.Refusal(JobLists.List(Desk.Root, All), at, name, Thing) is { } why) return why;
-        var (old, face) = (FieldId.Text(Desk, Place(at) + ".name"), FaceName);
-        Desk.Change($"name of {name}", root =>
-        {
-            JobPath.Set(root, Place(at) + ".name", JsonValue.Create(name));
-            if (old.Length > 0) JobNames.OnFace(root, face, old, name);
-        });
-        return null;
-    }
+        "fixtures" => ["height"],
+        "openings" => ["width", "height", "bottom", "left"],
+        _ => ["x", "y", "diameter"],
+    };
 
-    private async Task AddAsync()
+    private JsonObject Make() => new([.. Needed.Select(field => KeyValuePair.Create(field, (JsonNode?)""))]);
+
+    private void Follow(JsonObject root, string old, string? name)
     {
-        var thing = new JsonObject { ["name"] = JobLists.Free(JobLists.List(Desk.Root, All), Thing) };
-        string[] needed = List switch
-        {
-            "fixtures" => ["height"],
-            "openings" => ["width", "height", "bottom", "left"],
-            _ => ["x", "y", "diameter"],
-        };
-        foreach (var key in needed) thing[key] = "";
-        _fresh = Names.Count;
-        Desk.Change($"new {Thing} on {FaceName}", root => JobLists.Add(root, All, thing));
-        await Go.InvokeAsync(FieldId.Of(Place(_fresh) + "." + needed[0]));
-    }
-
-    private void Duplicate(int at)
-    {
-        _fresh = at + 1;
-        Desk.Change($"copy of {Names[at]}", root => JobLists.Duplicate(root, All, at));
-    }
-
-    private void Move(int at, int by) => Desk.Change($"place of {Names[at]}", root => JobLists.Move(root, All, at, by));
-
-    private void Remove(int at)
-    {
-        _fresh = -1;
-        var (name, face) = (Names[at], FaceName);
-        Desk.Change($"removed {name}", root =>
-        {
-            JobLists.Remove(root, All, at);
-            JobNames.ForgetOnFace(root, face, name);
-        });
+        if (name is null) JobNames.ForgetOnFace(root, FaceName, old);
+        else JobNames.OnFace(root, FaceName, old, name);
     }
 }
