@@ -40,6 +40,24 @@ public sealed class WholeSampleTests
     }
 
     [Fact]
+    public void What_is_built_before_tile_and_what_carries_it_meanwhile_are_in_it()
+    {
+        // The membrane keeps the lath's screws off: it is propped, and hangs under every wall whose lowest course is cut.
+        Assert.Contains(Planned.Work!.Tasks, task => task.Name == "set back, below the line");
+        Assert.DoesNotContain(Planned.Findings, finding => finding.Rule == "batten");
+        Assert.Equal(5, Assert.Single(Planned.Boards.Faces.SelectMany(face => face.Niches)).Pieces.Count);
+        Assert.DoesNotContain(Planned.Findings, finding => finding.Text.StartsWith("With its lining", StringComparison.Ordinal));
+        Assert.All(Planned.Work.Tasks.Where(task => task.Kind == Engine.Sequencing.WorkKind.Grouting), task => Assert.NotEmpty(task.Batches));
+
+        // By hand: 1204 by 100 by 120 mm are 14.448 l, three blocks of 6.
+        Assert.Equal((14.448, 3), (Math.Round(Planned.Supplies.Single(line => line.Supply.Name == "curb block").Amount, 6), Planned.Supplies.Single(line => line.Supply.Name == "curb block").Packs));
+
+        // Priced and timed by one count.
+        var trims = Planned.Work.Tasks.Single(task => task.Name == "trims of walls").Amounts.Single(amount => amount.Unit == Engine.Sequencing.PaceUnit.Pieces).Amount;
+        Assert.Equal((decimal)trims, Engine.Planning.JobPricing.Priced(Planned with { Job = Planned.Job with { Prices = Planned.Job.Prices! with { Labour = [new("trims", Engine.Prices.PriceUnit.Each, Engine.Prices.Spread.Of(1)) { Of = Engine.Prices.LabourOf.TrimPieces }] } } }).Price!.Lines.Single(line => line.What == "trims").Quantity.Likely);
+    }
+
+    [Fact]
     public void Its_plan_file_has_every_section_and_its_sheets_every_part()
     {
         using var json = JsonDocument.Parse(Encoding.UTF8.GetString(PlanWriter.Write(Planned)));

@@ -42,11 +42,11 @@ internal static class WorkFaults
         {
             var (supply, name) = (job.Supplies[i], job.Supplies[i].Name);
             var (set, grouted) = (Longest(setting => setting.Mortar, WorkKind.Setting, Set), Longest(setting => setting.Grout, WorkKind.Grouting, Grouted));
-            foreach (var (field, life, takes, what) in new[] { ("potLife", supply.PotLife, set, "one tile that is cut"), ("openTime", supply.OpenTime, set, "one tile that is cut"), ("potLife", supply.PotLife, grouted, "the joints of one tile") })
+            foreach (var (field, life, takes, what, work) in new[] { ("potLife", supply.PotLife, set, "one tile that is cut takes", "setting"), ("openTime", supply.OpenTime, set, "one tile that is cut takes", "setting"), ("potLife", supply.PotLife, grouted, "the joints of one tile take", "grouting") })
             {
                 if (life is not { } has || has >= takes) continue;
                 var (path, nearest) = (Text($"supplies[{i}].{field}"), SpanText.Say(takes));
-                yield return new(path, $"{SpanText.Say(has)}, and {what} takes {nearest} at the pace of {(what[0] == 'o' ? "setting" : "grouting")}", $"at least the time of one tile, {nearest}", nearest) { Mends = [Mend.Of(path, nearest)] };
+                yield return new(path, $"{SpanText.Say(has)}, and {what} {nearest} at the pace of {work}", $"at least the time of one tile, {nearest}", nearest) { Mends = [Mend.Of(path, nearest)] };
             }
 
             int Longest(Func<SettingRequest, string?> of, WorkKind kind, Func<Pace, Product, double> minutes) => asked.PaceOf(kind) is { } pace

@@ -3,6 +3,7 @@ using Gaugerod.Engine.Boards;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Rules.Published;
 using Gaugerod.Plane.Measure;
+using Gaugerod.Plane.Shapes;
 
 namespace Gaugerod.Engine.Rules;
 
@@ -70,7 +71,29 @@ internal static class BoardRules
         if (face.InLine > 0) yield return Said(FindingLevel.Warn, face.Face, $"{Times(face.InLine)} seams of two rows stand in line. In the rows tried, studs and sheets leave no other choice; another stud would.", "none", Number(face.InLine), Practice);
         if (face.Narrow > 0) yield return Said(FindingLevel.Note, face.Face, $"{Pieces(face.Narrow)} of board narrower than 4 in: easily broken, pre-drill.", "", Number(face.Narrow), Practice);
         if (face.Under > Length.Zero) yield return Said(FindingLevel.Note, face.Face, "Seams of board lie under joints of tile where water runs; in the rows tried, none that was better in what counts more keeps them apart. The tape and the membrane over them matter the more there.", "none where it can be had", Amounts.Distance((double)face.Under.Millimetres, tape), Practice);
+        foreach (var niche in face.Niches)
+        {
+            if (StudsIn(face, niche) is not { Count: > 0 } studs) continue;
+            yield return Said(
+                FindingLevel.Warn, face.Face, $"With its lining {niche.Opening} takes more room than there is between studs: one stands in it. Move the niche, make it narrower, or have the stud headed off; ask whoever knows the house first, for it may carry something, and wires may run along it.",
+                $"{Shown.Fine(Framed(face, niche).Width, tape)} clear between studs", "a stud at " + string.Join(", ", studs.Select(stud => Shown.Fine(stud, tape))), Practice);
+        }
+
         if (!face.IsBest) yield return Said(FindingLevel.Note, face.Face, "So many rows and studs were not gone through to the end: a better choice of seams may be there.", "", "", "docs/boards.md");
+    }
+
+    /// <summary>The studs that stand where a niche and the board round it go.</summary>
+    private static List<Length>? StudsIn(BoardedFace face, NicheBoards niche)
+    {
+        if (face.Request.Studs is not { RunLevel: false } studs) return null;
+        var (frame, half) = (Framed(face, niche), Length.FromSteps(studs.Width.Steps / 2));
+        return [.. face.Studs.Where(stud => stud + half > frame.Left && stud - half < frame.Right)];
+    }
+
+    private static Box Framed(BoardedFace face, NicheBoards niche)
+    {
+        var (box, thick) = (face.Openings.First(opening => string.Equals(opening.Name, niche.Opening, StringComparison.Ordinal)).Ring.Bounds, face.Product.Thickness);
+        return new(box.Left - thick, box.Bottom - thick, box.Right + thick, box.Top + thick);
     }
 
     /// <summary>The widest stretch between two studs, or from the last of them to nothing; none with a single stud.</summary>

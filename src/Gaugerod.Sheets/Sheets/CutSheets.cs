@@ -27,8 +27,8 @@ internal static class CutSheets
     {
         flow.Add(Block.Gap(4));
         flow.Add(Block.Together(Block.Heading($"Cut last: waits for {waits.For}", flow.Width), Block.Words($"▲ Measure again when {waits.For} is in, then cut. Keep their tiles, and the rests of tiles that are shared, apart until then.", flow.Width, bold: true, after: 1.5)));
-        Settings(flow, book, cutting, pieces);
-        ByHand(flow, book.Figures, cutting, pieces);
+        Settings(flow, book, cutting, pieces, $", waits for {waits.For}");
+        ByHand(flow, book.Figures, cutting, pieces, $", waits for {waits.For}");
     }
 
     private static string Count(ProductCutting cutting, IReadOnlyCollection<CutLater> later, IReadOnlyDictionary<string, PieceOnFace> pieces)
@@ -40,12 +40,12 @@ internal static class CutSheets
         return (drilled == 0 ? words + "." : $"{words}: {Figures.Number(all.Length - drilled)} at an edge, {Figures.Number(drilled)} only drilled.") + last;
     }
 
-    private static void Settings(Flow flow, SheetBook book, ProductCutting cutting, IReadOnlyDictionary<string, PieceOnFace> pieces)
+    private static void Settings(Flow flow, SheetBook book, ProductCutting cutting, IReadOnlyDictionary<string, PieceOnFace> pieces, string waits = "")
     {
         if (cutting.Settings.Count == 0) return;
         var blocks = cutting.Settings.SelectMany(s => Setting(s, flow.Width, book, pieces)).ToList();
         var key = Block.Words("The fence stands this far from the blade; the factory side goes against the fence. Width and height are the tile's as it stands on the wall. A piece with two cuts stands under both. Tick each as it is cut." + (cutting.Tiles.Any(t => t.Box is not null) ? " A small number: the box its tile is taken from." : ""), flow.Width, ink: Ink.Quiet, after: 1);
-        flow.Add(Block.Together(Block.Heading("By saw setting", flow.Width), key), blocks, Block.Heading("By saw setting, continued", flow.Width));
+        flow.Add(Block.Together(Block.Heading("By saw setting" + waits, flow.Width), key), blocks, Block.Heading($"By saw setting{waits}, continued", flow.Width));
         flow.Add(Block.Gap(5));
     }
 
@@ -87,7 +87,7 @@ internal static class CutSheets
         if (box is { } number) pen.Text(x + 6.2 + Lettering.Width(id, 12, bold: true), y + 3.6, Figures.Number(number), 8, ink: Ink.Quiet);
     }
 
-    private static void ByHand(Flow flow, Figures figures, ProductCutting cutting, IReadOnlyDictionary<string, PieceOnFace> pieces)
+    private static void ByHand(Flow flow, Figures figures, ProductCutting cutting, IReadOnlyDictionary<string, PieceOnFace> pieces, string waits = "")
     {
         var hand = cutting.ByHand.Where(pieces.ContainsKey).Select(id => pieces[id]).ToArray();
         if (hand.Length == 0) return;
@@ -95,8 +95,8 @@ internal static class CutSheets
         var key = Block.Words(CutWords.Key, width, ink: Ink.Quiet, after: 1.5);
         var tapers = hand.Where(p => IsPlainTaper(p.Piece)).Chunk(2).Select(pair => Pair(pair, width, TaperWidth, figures)).ToList();
         var cards = hand.Where(p => !IsPlainTaper(p.Piece)).Chunk(2).Select(pair => Pair(pair, width, SketchWidth, figures)).ToList();
-        var again = Block.Heading("Marked by hand, continued", width);
-        flow.Add(Block.Together(Block.Heading("Marked by hand", width), key), [.. tapers, .. cards], again);
+        var again = Block.Heading($"Marked by hand{waits}, continued", width);
+        flow.Add(Block.Together(Block.Heading("Marked by hand" + waits, width), key), [.. tapers, .. cards], again);
     }
 
     private static bool IsPlainTaper(Piece piece) => piece.Kind == PieceKind.Taper && piece.Cuts.Count == 1;

@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Cutting;
+using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Sheets.Drawings;
@@ -22,17 +23,25 @@ internal static class SharedTileSheets
         var flow = book.Flow($"Shared tiles: {cutting.Product}", $"Tiles of {cutting.Product} that give several pieces each, where the pieces lie in the tile, and the cuts in order.");
         var width = (flow.Width - (Gap * (Across - 1))) / Across;
         var tall = Math.Min(52, (width - 6) * product.Height.Steps / product.Width.Steps);
+        var last = CutOrder.Of(book.Plan.Job, cutting).Later.SelectMany(waits => waits.Pieces.Select(piece => (piece, waits.For))).ToDictionary(of => of.piece, of => of.For, StringComparer.Ordinal);
         var rows = shared.Chunk(Across).Select(row => new Block(tall + Above + 5.5 + (3.8 * row.Max(Lines)), (pen, x, y) =>
         {
-            for (var i = 0; i < row.Length; i++) Card(pen, row[i], product, new(x + (i * (width + Gap)), y, width, tall + Above), book.Figures);
+            for (var i = 0; i < row.Length; i++) Card(pen, row[i], product, new(x + (i * (width + Gap)), y, width, tall + Above), book.Figures, last.ContainsKey);
         })).ToList();
         var words = Block.Words(
-            $"{Figures.Count(shared.Length, "tile gives", "tiles give")} {Figures.Number(shared.Sum(t => t.Pieces.Count))} pieces. Cut in the order of the ringed numbers, each at the end of its cut; the fence stands at the figure, against the side that is named. Broken hatch is left over. Every other cut piece takes a tile of its own. {Proof(cutting)} {Ways(cutting)}".TrimEnd(),
+            $"{Figures.Count(shared.Length, "tile gives", "tiles give")} {Figures.Number(shared.Sum(t => t.Pieces.Count))} pieces. Cut in the order of the ringed numbers, each at the end of its cut; the fence stands at the figure, against the side that is named. Broken hatch is left over. Every other cut piece takes a tile of its own. {Proof(cutting)} {Ways(cutting)}".TrimEnd() + Waits(shared, last),
             flow.Width, after: 3);
         if (shared.Length > 0) flow.Add(Block.Together(Block.Heading("From which tile the pieces come", flow.Width), words), rows, Block.Heading("From which tile the pieces come, continued", flow.Width));
         if (book.Plan.Order.FirstOrDefault(line => string.Equals(line.Item, cutting.Product, StringComparison.Ordinal)) is { Freedom.Length: > 0 } order) flow.Add(Block.Words(order.Freedom, flow.Width, 8.5, after: 2));
         Kept(flow, cutting, book);
         Round(flow, corners);
+    }
+
+    /// <summary>Whose pieces are not cut with the others.</summary>
+    private static string Waits(IEnumerable<CutTile> shared, Dictionary<string, string> last)
+    {
+        var waiting = shared.SelectMany(tile => tile.Pieces).Where(piece => last.ContainsKey(piece.Id)).GroupBy(piece => last[piece.Id], StringComparer.Ordinal).ToList();
+        return string.Concat(waiting.Select(pieces => $" ▲ Of them {string.Join(", ", pieces.Select(piece => piece.Id))} {(pieces.Count() == 1 ? "waits" : "wait")} for {pieces.Key}: lay that part by, and cut it last."));
     }
 
     /// <summary>What the other way would cost, so that a setter may choose.</summary>
@@ -85,7 +94,7 @@ internal static class SharedTileSheets
 
     private static int Lines(CutTile tile) => tile.Pieces.Count + (tile.Nests ? 1 : tile.Cuts.Count);
 
-    private static void Card(Pen pen, CutTile tile, Product product, Frame room, Figures figures)
+    private static void Card(Pen pen, CutTile tile, Product product, Frame room, Figures figures, Func<string, bool> isLast)
     {
         Measures.TickBox(pen, room.X, room.Y + 1.4, 4);
         pen.Text(room.X + 5.4, room.Y + 5, $"Tile {Figures.Number(tile.Number)}" + (tile.Box is { } box ? $", box {Figures.Number(box)}" : ""), 10, bold: true);
@@ -95,7 +104,7 @@ internal static class SharedTileSheets
         var y = frame.Bottom + 4.2;
         foreach (var piece in tile.Pieces)
         {
-            pen.Text(room.X, y, $"{piece.Id}: {Size(piece, figures)}{Turn(piece.Turned)}", 8, bold: true);
+            pen.Text(room.X, y, $"{piece.Id}: {Size(piece, figures)}{Turn(piece.Turned)}{(isLast(piece.Id) ? ", cut last" : "")}", 8, bold: true);
             y += 3.8;
         }
 

@@ -55,7 +55,7 @@ public sealed class GroutAndWaitingTests
     public void A_pot_life_shorter_than_the_joints_of_one_tile_is_refused()
     {
         var fault = Assert.Single(JobCheck.Check(Job(Put(s_mixed, "\"grouting\": \"5 m2\"", "\"grouting\": \"0.05 m2\""))));
-        Assert.Equal(("supplies[1].potLife", "30 min, and the joints of one tile takes 1 h 46 min at the pace of grouting"), (fault.Path, fault.Found));
+        Assert.Equal(("supplies[1].potLife", "30 min, and the joints of one tile take 1 h 46 min at the pace of grouting"), (fault.Path, fault.Found));
     }
 
     [Fact]

@@ -76,7 +76,9 @@ public sealed class HandOverJobTests
     {
         var before = Planner.Plan(Job(Wall));
         var ready = JobCheck.Steps(Job(Wall.Replace("2214", "2215", StringComparison.Ordinal)), large: true).Last()!;
-        var after = Planner.Steps(ready, before).Last().Plan!;
+        var steps = Planner.Steps(ready, before).ToList();
+        Assert.DoesNotContain(steps, step => step.Text.Contains("looking for", StringComparison.Ordinal));
+        var after = steps[^1].Plan!;
         Assert.Same(before.Runs, after.Runs);
         Assert.Equal("2215", HandingOver.Of(after)!.Lots[1].Notes[0].Lot);
     }

@@ -69,6 +69,16 @@ public sealed class NicheJobTests
         Assert.Equal(3.96, plan.Supplies.Single(line => line.Supply.Name == "mesh").Amount - bare.Supplies.Single(line => line.Supply.Name == "mesh").Amount, 1e-9);
     }
 
+    // By hand: 300 mm and twice 13 are 326 mm, from 987 to 1313; studs of 38 mm at 800 and 1200 mm, of which the second stands in it; at 960 and 1340 none does.
+    [Fact]
+    public void A_stud_that_stands_where_its_lining_goes_is_told()
+    {
+        var found = Assert.Single(Planner.Plan(Job(Wall)).Findings, finding => finding.Text.StartsWith("With its lining niche", StringComparison.Ordinal));
+        Assert.Equal(("326 mm clear between studs", "a stud at 1200 mm"), (found.Limit, found.Value));
+        var clear = Planner.Plan(Job(Put("\"from\": 400, \"spacing\": 400", "\"at\": [400, 680, 960, 1340, 1740, 2100]")));
+        Assert.DoesNotContain(clear.Findings, finding => finding.Text.StartsWith("With its lining", StringComparison.Ordinal));
+    }
+
     // By hand: 50 mm wide and 2 mm thick, a metre of seam takes 0.1 l. The bond coat of 3 mm lies on the field of the run, which is called as the wall is.
     [Fact]
     public void Tape_is_bedded_in_a_tenth_of_a_litre_a_metre_and_none_of_it_is_mixed_for_tile()
