@@ -22,6 +22,7 @@ internal static class FindingSheets
             flow.Add(Block.Gap(5));
         }
 
+        if (book.LongNote is { } note) flow.Add(Block.Together(Block.Heading("Note on this job", flow.Width), Block.Words(note, flow.Width, after: 5)));
         flow.Add(Block.Words("Local code, the products' instructions and licensed trades come before anything on these sheets.", flow.Width, bold: true));
     }
 
