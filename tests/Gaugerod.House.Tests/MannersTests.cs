@@ -55,7 +55,7 @@ public sealed class MannersTests
         Assert.Empty(offences);
     }
 
-    public static TheoryData<string> Assemblies() => ["Gaugerod.Plane", "Gaugerod.Engine", "Gaugerod.Files", "Gaugerod.Sheets"];
+    public static TheoryData<string> Assemblies() => ["Gaugerod.Plane", "Gaugerod.Engine", "Gaugerod.Files", "Gaugerod.Lists", "Gaugerod.Sheets"];
 
     // The compiler gives every record class a method of this name, and every record struct a PrintMembers.
     private static bool IsRecord(Type type) =>

@@ -48,6 +48,9 @@ public sealed record Bed(string Face, BedRequest Request, Sequence<FoldLine> Dra
     /// <summary>How many bags of the mix it takes; null where it is not said what a bag makes.</summary>
     public int? Bags => Request.Bag is { } bag ? (int)Math.Ceiling((Volume / 1e6 / bag.Litres) - 1e-9) : null;
 
+    /// <summary>The sand that goes to all of its bags, in kg; null where none is asked for.</summary>
+    public double? Sand => Request.Bag?.Sand is { } sand ? Bags * sand.Added : null;
+
     /// <summary>The straight ways from its drains to the corners that one sees: of a bed with a level edge its folds.</summary>
     public Sequence<BedWay> Ways { get; init; } = [];
 

@@ -38,12 +38,14 @@ internal static class BoardMaker
         }
 
         var cost = layout.Choice.Cost;
+        var niches = NicheMaker.Of(task, before + pieces.Count).ToSequence();
         return new(task.Face.Face.Name, task.Request, task.Product, layout.Lay, [.. studs.Select(Length.FromSteps)], pieces.ToSequence(), seams.ToSequence())
         {
             Outline = task.Face.Outline.Ring,
             Openings = task.Face.Openings.Select(opening => new NamedRing(opening.Name, opening.Ring)).ToSequence(),
             Holes = task.Face.Face.Holes,
-            Area = pieces.Sum(piece => (double)piece.Shape.DoubledArea) / 2 / Length.StepsPerMillimetre / Length.StepsPerMillimetre,
+            Niches = niches,
+            Area = (pieces.Sum(piece => (double)piece.Shape.DoubledArea / 2) + niches.SelectMany(niche => niche.Pieces).Sum(piece => (double)piece.Along.Steps * piece.Across.Steps)) / Length.StepsPerMillimetre / Length.StepsPerMillimetre,
             Corners = Corners(task.Face).Aggregate(Length.Zero, (sum, corner) => sum + corner.Length),
             AtCorners = cost.AtCorners,
             InLine = cost.InLine,

@@ -51,7 +51,10 @@ public sealed record BoardedFace(
     /// <summary>The pipes and valves that come through it.</summary>
     public Sequence<Hole> Holes { get; init; } = [];
 
-    /// <summary>How much board covers, in square millimetres.</summary>
+    /// <summary>The linings of its niches. Default none.</summary>
+    public Sequence<NicheBoards> Niches { get; init; } = [];
+
+    /// <summary>How much board there is, linings of niches among it, in square millimetres.</summary>
     public double Area { get; init; }
 
     /// <summary>How long its inside corners are, to be taped.</summary>
@@ -75,9 +78,21 @@ public sealed record BoardedFace(
     /// <summary>How long all seams are.</summary>
     public Length SeamLength => Seams.Aggregate(Length.Zero, (sum, seam) => sum + seam.Length);
 
+    /// <summary>How long the joints of its niches are.</summary>
+    public Length NicheSeams => Niches.Aggregate(Length.Zero, (sum, niche) => sum + niche.Seams);
+
     /// <summary>How many screws it takes.</summary>
-    public int Screws => Pieces.Sum(piece => piece.Screws.Count);
+    public int Screws => Pieces.Sum(piece => piece.Screws.Count) + Niches.Sum(niche => niche.Pieces.Sum(piece => piece.Screws));
+
+    /// <summary>All pieces that are cut for it, by their numbers, with their sizes along and across a sheet.</summary>
+    internal IEnumerable<SheetPiece> Cut => Pieces.Select(piece => new SheetPiece(piece.Id, piece.Along, piece.Across)).Concat(Niches.SelectMany(niche => niche.Pieces).Select(piece => new SheetPiece(piece.Id, piece.Along, piece.Across)));
 }
+
+/// <summary>A piece to be cut out of a sheet.</summary>
+/// <param name="Id">Its number.</param>
+/// <param name="Along">Its size along the sheet's longer side.</param>
+/// <param name="Across">Its size along the shorter.</param>
+internal readonly record struct SheetPiece(string Id, Length Along, Length Across);
 
 /// <summary>A piece in its sheet.</summary>
 /// <param name="Id">The piece.</param>
@@ -104,8 +119,8 @@ public sealed record BoardPlan(Sequence<BoardedFace> Faces, Sequence<BoardStock>
     /// <summary>No board.</summary>
     public static BoardPlan None { get; } = new([], [], Length.Zero);
 
-    /// <summary>How much tape seams and inside corners take, without laps.</summary>
-    public Length Tape => Faces.Aggregate(Corners, (sum, face) => sum + face.SeamLength);
+    /// <summary>How much tape seams, niches and inside corners take, without laps.</summary>
+    public Length Tape => Faces.Aggregate(Corners, (sum, face) => sum + face.SeamLength + face.NicheSeams);
 
     /// <summary>How many screws all faces take.</summary>
     public int Screws => Faces.Sum(face => face.Screws);

@@ -27,7 +27,7 @@ internal static class SheetCutting
     /// <summary>What is taken of a board, and the sheet of each piece.</summary>
     /// <param name="product">The board.</param>
     /// <param name="pieces">All pieces of it, of every face.</param>
-    public static BoardStock Cut(BoardProduct product, IReadOnlyList<BoardPiece> pieces)
+    public static BoardStock Cut(BoardProduct product, IReadOnlyList<SheetPiece> pieces)
     {
         var stock = new Stock(product.Length.Steps, product.Width.Steps, 0, Turns.None);
         var search = Search(stock, [.. pieces.Select(piece => new Blank(piece.Along.Steps, piece.Across.Steps, Sides.None))], Work);

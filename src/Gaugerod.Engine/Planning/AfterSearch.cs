@@ -23,9 +23,12 @@ internal static class AfterSearch
 
         var bases = new JobBases(searched.Beds, searched.Flat, []);
         var (movement, large) = JobMovement.Of(job, runs);
+        yield return SetSteps.Working;
         var supplies = JobSupplies.Of(job, runs, bases, movement, searched.Boards);
+        yield return SetSteps.Working;
         var (work, remarks) = job.Work is null ? (null, []) : WorkOrder.Plan(job, bases, searched.Boards, RunWorks.Of(job, runs, searched.Trims, supplies, movement));
-        var findings = job.Remarks.Concat(searched.Found).Concat(JobBases.Membranes(job)).Concat(runs.SelectMany(run => Mortar(job, run))).Concat(SoftSupplies.Findings(job, runs, movement)).Concat(large)
+        yield return SetSteps.Working;
+        var findings = job.Remarks.Concat(searched.Found).Concat(JobBases.Membranes(job)).Concat(runs.SelectMany(run => Mortar(job, run).Concat(BattenSupplies.Findings(job, run)))).Concat(SoftSupplies.Findings(job, runs, movement)).Concat(large)
             .Concat(JobCautions.Of(job)).Concat(set!.Findings).Concat(remarks);
         yield return new("done", JobPricing.Priced(searched with
         {
@@ -52,7 +55,7 @@ internal static class AfterSearch
         var alike = job.Runs.Equals((before.Asked ?? before.Job).Runs);
         var moved = before.Job with
         {
-            Supplies = job.Supplies, Work = job.Work, Prices = job.Prices, HandOver = job.HandOver, Remarks = job.Remarks,
+            Supplies = job.Supplies, Fills = job.Fills, Work = job.Work, Prices = job.Prices, HandOver = job.HandOver, Remarks = job.Remarks,
             Faces = before.Job.Faces.Zip(job.Faces, (face, asked) => face with { Under = asked.Under }).ToSequence(),
             Runs = alike ? before.Job.Runs : before.Job.Runs.Zip(job.Runs, With).ToSequence(),
         };
@@ -63,7 +66,7 @@ internal static class AfterSearch
 
     private static Job Bare(Job job) => job with
     {
-        Supplies = [], Work = null, Prices = null, HandOver = null, Remarks = [],
+        Supplies = [], Fills = [], Work = null, Prices = null, HandOver = null, Remarks = [],
         Faces = job.Faces.Select(face => face with { Under = null }).ToSequence(),
         Runs = job.Runs.Select(run => run with { Set = [], Setting = null, Movement = null }).ToSequence(),
     };

@@ -21,7 +21,10 @@ internal static class BoardFaults
         var (bounds, shorter) = (task.Field.Bounds, task.Product.Width);
         var sheets = (double)bounds.Width.Steps * bounds.Height.Steps / ((double)shorter.Steps * task.Product.Length.Steps);
         var (rows, places) = (bounds.Height.Steps / shorter.Steps, task.Lays.Max(lay => task.Places(task.Sheet(lay)).Length));
-        if (rows >= LastSeams.Most || places > LastSeams.MostPlaces) remarks.Refuse(path, Said($"{rows + 1} rows, and seams at {places} places"), Said($"at most {LastSeams.Most} rows and {LastSeams.MostPlaces} places"), Unit);
+        NicheMaker.Check(task, remarks);
+
+        // Both the lowest row and the highest may be cut.
+        if (rows + 2 > LastSeams.Most || places > LastSeams.MostPlaces) remarks.Refuse(path, Said($"{rows + 2} rows, and seams at {places} places"), Said($"at most {LastSeams.Most} rows and {LastSeams.MostPlaces} places"), Unit);
         else if (sheets > ManySheets && !large) remarks.Refuse(path + ".of", Said($"about {sheets:0} sheets"), Said($"at most {ManySheets} sheets on a face, unless a large job is asked for (--large)"), Unit);
         else if (task.TooWide() is var (from, width)) TooWide(task, path + ".studs", (from, width), remarks);
     }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Gaugerod.Engine.Boards;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Rules;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane.Measure;
@@ -29,6 +30,8 @@ internal static class BoardSupplies
         {
             if (face.Product.Screws is { } screws) yield return (screws, new(face.Face, face.Screws, string.Create(CultureInfo.InvariantCulture, $"{face.Screws} screws in {Pieces(face)}")));
             if (face.Product.Tape is { } tape && face.SeamLength > Length.Zero) yield return (tape, new(face.Face, Metres(face.SeamLength), $"{Said(face.SeamLength)} of seams"));
+            if (face.Product.Tape is { } lining) foreach (var niche in face.Niches) yield return (lining, new(face.Face, Metres(niche.Seams), $"{Said(niche.Seams)} of joints in {niche.Opening}"));
+            if (face.Product.TapeMortar is { } mortar && face.SeamLength + face.NicheSeams is var seams && seams > Length.Zero) yield return (mortar.Of, Bedded(face.Face, seams, mortar));
         }
 
         // Which board's tape goes into a corner of two boards is nobody's question.
@@ -37,10 +40,19 @@ internal static class BoardSupplies
             yield return (of, new("inside corners", Metres(plan.Corners), $"{Said(plan.Corners)}, a corner of two faces once"));
         }
 
+        if (plan.Corners > Length.Zero && plan.Faces.Where(face => face.Corners > Length.Zero).Select(face => face.Product.TapeMortar).FirstOrDefault(mortar => mortar is not null) is { } bed)
+        {
+            yield return (bed.Of, Bedded("inside corners", plan.Corners, bed));
+        }
+
+        SupplyUse Bedded(string where, Length seams, SeamMortar mortar) => new(
+            where, Metres(seams) * (double)mortar.Width.Millimetres * (double)mortar.Thickness.Millimetres / 1000,
+            $"under {Said(seams)} of tape, {LengthText.Nearest(mortar.Width, job.Tape)} wide, {LengthText.Nearest(mortar.Thickness, job.Tape)} thick") { IsUnder = true };
+
         string Said(Length length) => Amounts.Distance(1000 * Metres(length), job.Tape);
     }
 
-    private static string Pieces(BoardedFace face) => face.Pieces.Count == 1 ? "1 piece" : string.Create(CultureInfo.InvariantCulture, $"{face.Pieces.Count} pieces");
+    private static string Pieces(BoardedFace face) => face.Cut.Count() is var count && count == 1 ? "1 piece" : string.Create(CultureInfo.InvariantCulture, $"{count} pieces");
 
     private static double Metres(Length length) => (double)length.Millimetres / 1000;
 }

@@ -84,6 +84,9 @@ public sealed record Job(
     /// <summary>What is bought by the pack and that runs may name. Default none.</summary>
     public Sequence<Supply> Supplies { get; init; } = [];
 
+    /// <summary>Curbs and benches that are built up solid, and of what. Default none.</summary>
+    public Sequence<FillRequest> Fills { get; init; } = [];
+
     /// <summary>What is asked of the order of work; null, the default, for none.</summary>
     public WorkRequest? Work { get; init; }
 

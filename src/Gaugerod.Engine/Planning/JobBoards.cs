@@ -25,13 +25,13 @@ internal static class JobBoards
                 yield return null;
             }
 
-            faces.Add(BoardMaker.Made(task, layout!, faces.Sum(face => face.Pieces.Count)));
+            faces.Add(BoardMaker.Made(task, layout!, faces.Sum(face => face.Cut.Count())));
         }
 
         var stocks = new List<BoardStock>();
         foreach (var board in job.Boards)
         {
-            var own = faces.Where(face => face.Product == board).SelectMany(face => face.Pieces).ToList();
+            var own = faces.Where(face => face.Product == board).SelectMany(face => face.Cut).ToList();
             if (own.Count == 0) continue;
             stocks.Add(SheetCutting.Cut(board, own));
             yield return null;
@@ -39,7 +39,11 @@ internal static class JobBoards
 
         var sheets = stocks.SelectMany(stock => stock.Sheets).SelectMany(sheet => sheet.Pieces.Select(piece => (piece.Id, sheet.Number))).ToDictionary(piece => piece.Id, piece => piece.Number, StringComparer.Ordinal);
         yield return new(
-            faces.Select(face => face with { Pieces = face.Pieces.Select(piece => piece with { Sheet = sheets[piece.Id] }).ToSequence() }).ToSequence(),
+            faces.Select(face => face with
+            {
+                Pieces = face.Pieces.Select(piece => piece with { Sheet = sheets[piece.Id] }).ToSequence(),
+                Niches = face.Niches.Select(niche => niche with { Pieces = niche.Pieces.Select(piece => piece with { Sheet = sheets[piece.Id] }).ToSequence() }).ToSequence(),
+            }).ToSequence(),
             stocks.ToSequence(), Corners(job, runs, tasks.Select(task => task.Task)));
     }
 

@@ -14,17 +14,27 @@ internal static class JobLabour
     public static IReadOnlyList<LabourAmount> Of(Plan plan, IReadOnlySet<LabourOf> kinds)
     {
         var seen = new HashSet<string>(StringComparer.Ordinal);
-        var all = new List<LabourAmount>();
+        var (all, lines) = (new List<LabourAmount>(), RunTrims.Of(plan.Runs, plan.Trims));
+        var soft = kinds.Contains(LabourOf.SoftJoints) ? SoftSupplies.Metres(plan.Job, plan.Runs, plan.Movement) : _ => 0;
         foreach (var run in plan.Runs)
         {
-            // A wall in several runs has its trims once: with the first of them.
+            // A wall in several runs has its board once: with the first of them.
             var walls = run.Faces.Select(face => face.Face.Wall).Where(seen.Add).ToHashSet(StringComparer.Ordinal);
-            var trims = plan.Trims.Lines.Where(line => walls.Contains(line.Face)).ToList();
-            all.AddRange(kinds.Order().Select(kind => new LabourAmount(kind, run.Request.Name, Amount(kind, run, trims))));
+            var (name, trims) = (run.Request.Name, lines[run.Request.Name].ToList());
+            all.AddRange(kinds.Order().Select(kind => new LabourAmount(kind, name, kind switch
+            {
+                LabourOf.SoftJoints => (decimal)soft(name),
+                LabourOf.BoardArea => Boarded(plan, walls.Contains),
+                _ => Amount(kind, run, trims),
+            })));
         }
 
+        // What is boarded and in no run is boarded all the same.
+        if (kinds.Contains(LabourOf.BoardArea)) all.Add(new(LabourOf.BoardArea, "", Boarded(plan, face => !seen.Contains(face))));
         return all;
     }
+
+    private static decimal Boarded(Plan plan, Func<string, bool> isOf) => (decimal)(plan.Boards.Faces.Where(face => isOf(face.Face)).Sum(face => face.Area) / 1e6);
 
     private static decimal Amount(LabourOf kind, RunPlan run, List<PlannedTrim> trims)
     {
@@ -36,8 +46,8 @@ internal static class JobLabour
             LabourOf.CutPieces => pieces.Count(piece => piece.Kind != PieceKind.Full),
             LabourOf.CutLength => Metres(pieces.SelectMany(piece => piece.Cuts).Sum(Along)),
             LabourOf.Joints => (decimal)(run.Faces.Sum(face => JointSpace.Of(face.Face.Field, face.Pieces).Length) / 1000),
-            LabourOf.Trim => Metres(trims.Sum(line => (double)line.Length.Steps)),
-            LabourOf.TrimPieces => trims.Sum(line => line.Pieces.Count + line.Returns.Count) + trims.SelectMany(line => line.CornerPieces).DistinctBy(piece => piece.Id, StringComparer.Ordinal).Count(),
+            LabourOf.Trim => (decimal)RunTrims.Metres(trims),
+            LabourOf.TrimPieces => RunTrims.Pieces(trims),
             LabourOf.Mitres => trims.SelectMany(line => line.Pieces).Sum(piece => piece.Hand switch { null => 0, MitreHand.Both => 2, _ => 1 }) + trims.Sum(line => line.Returns.Count),
             _ => pieces.Count(piece => piece.Kind == Of(kind)),
         };

@@ -1,7 +1,9 @@
 using Gaugerod.Engine.Boards;
 using Gaugerod.Engine.Rules;
+using Gaugerod.Engine.Sharing;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Planning;
 
@@ -13,10 +15,19 @@ internal static class JobSupplies
     {
         var uses = job.Supplies.ToDictionary(supply => supply.Name, _ => new List<SupplyUse>(), StringComparer.Ordinal);
         var alike = SameCorners.Of(job, runs);
-        foreach (var (of, use) in UnderSupplies.Of(job, bases, alike).Concat(runs.SelectMany(run => SettingSupplies.Of(job, run))).Concat(SoftSupplies.Of(job, runs, alike, movement)).Concat(BoardSupplies.Of(job, boards))) uses[of].Add(use);
-        var lines = job.Supplies.Where(supply => uses[supply.Name].Count > 0).Select(supply => new SupplyLine(supply, uses[supply.Name].ToSequence()));
+        foreach (var (of, use) in UnderSupplies.Of(job, bases, alike).Concat(runs.SelectMany(run => SettingSupplies.Of(job, run))).Concat(SoftSupplies.Of(job, runs, alike, movement)).Concat(BoardSupplies.Of(job, boards)).Concat(runs.SelectMany(run => BattenSupplies.Of(job, run))).Concat(Fills(job))) uses[of].Add(use);
+        var lines = job.Supplies.Where(supply => uses[supply.Name].Count > 0).Select(supply => Line(supply, uses[supply.Name].ToSequence()));
         return lines.Concat(Mixes(job, bases)).ToSequence();
     }
+
+    // Battens of all runs are cut together: they hang at the same time.
+    private static SupplyLine Line(Supply supply, Sequence<SupplyUse> uses) => new(supply, uses)
+    {
+        Lengths = uses.SelectMany(use => use.Pieces).Select(piece => piece.Steps).ToList() is { Count: > 0 } pieces ? Bars.Count(BattenSupplies.BarOf(supply).Steps, pieces) : null,
+    };
+
+    private static IEnumerable<(string Of, SupplyUse Use)> Fills(Job job) => job.Fills.Select(fill => (fill.Of, new SupplyUse(
+        fill.Name, fill.Litres, $"{LengthText.Nearest(fill.Length, job.Tape)} by {LengthText.Nearest(fill.Width, job.Tape)} by {LengthText.Nearest(fill.Height, job.Tape)}")));
 
     private static IEnumerable<SupplyLine> Mixes(Job job, JobBases bases) => bases.Beds
         .Where(bed => bed.Request.Bag is not null)

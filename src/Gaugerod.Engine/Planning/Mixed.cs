@@ -22,6 +22,18 @@ internal static class Mixed
         double Minutes(Piece piece) => PieceMinutes(making.Asked, pace, RunWorks.Area(piece), piece.Kind != PieceKind.Full);
     }
 
+    /// <summary>Adds a task that grouts a run: each piece has its share of time and grout, by its area.</summary>
+    public static int AddGrout(WorkMaking making, WorkTask task, RunWork run)
+    {
+        var at = making.Add(task, new(PaceUnit.SquareMetres, run.Area), new WorkAmount(PaceUnit.Metres, run.Joints));
+        var pieces = run.Faces.SelectMany(face => face.Below.Concat(face.Up).Select(piece => (face.Face, Piece: piece))).ToList();
+        var all = pieces.Sum(one => RunWorks.Area(one.Piece));
+        if (run.Grout is not { PotLife: { } life } grout || all == 0 || run.GroutLitres == 0 || making.Graph.Tasks[at].Minutes is not ({ } minutes and > 0)) return at;
+        var works = pieces.ConvertAll(one => new PieceWork(one.Piece.Course, minutes * RunWorks.Area(one.Piece) / all, RunWorks.Area(one.Piece) * run.GroutLitres) { Face = run.Faces.Count > 1 ? one.Face : null });
+        making.Graph.Mix(at, new(works, life, null, grout.Makes));
+        return at;
+    }
+
     /// <summary>How long one piece takes.</summary>
     /// <param name="asked">Says how long a cut takes.</param>
     /// <param name="pace">The pace of setting.</param>

@@ -34,6 +34,9 @@ internal sealed record RunWork(RunRequest Run, Sequence<FaceWork> Faces, Supply?
     /// <summary>How much mortar a square metre of tile takes, in litres.</summary>
     public double Litres { get; init; }
 
+    /// <summary>How much grout a square metre of tile takes, in litres.</summary>
+    public double GroutLitres { get; init; }
+
     /// <summary>The area of its fields, in square metres.</summary>
     public double Area { get; init; }
 

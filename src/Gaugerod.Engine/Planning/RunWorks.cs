@@ -17,9 +17,9 @@ internal static class RunWorks
     /// <summary>The runs of a plan, in its order.</summary>
     public static Sequence<RunWork> Of(Job job, IReadOnlyList<RunPlan> runs, TrimPlan trims, IReadOnlyList<SupplyLine> supplies, IReadOnlyList<MovementJoint> movement)
     {
-        var soft = SoftSupplies.All(runs, SameCorners.Of(job, runs)).Select(joint => (joint.Run, joint.Length)).Concat(movement.Select(joint => (joint.Run, Length: joint.Long))).ToLookup(joint => joint.Run, joint => joint.Length, StringComparer.Ordinal);
-        var lines = trims.Lines.ToLookup(line => runs.FirstOrDefault(run => run.Faces.Any(face => IsOf(face.Face, line.Face)))?.Request.Name ?? runs[0].Request.Name, StringComparer.Ordinal);
-        return runs.Select(run => Of(job, run, [.. lines[run.Request.Name]], supplies) with { Soft = soft[run.Request.Name].Sum() / MmInMetre }).ToSequence();
+        var soft = SoftSupplies.Metres(job, runs, movement);
+        var lines = RunTrims.Of(runs, trims);
+        return runs.Select(run => Of(job, run, [.. lines[run.Request.Name]], supplies) with { Soft = soft(run.Request.Name) }).ToSequence();
     }
 
     /// <summary>What a piece covers, in square metres.</summary>
@@ -31,19 +31,25 @@ internal static class RunWorks
     {
         var bare = RunWork.Of(job, run.Request);
         var (tiles, asked) = (run.Faces.Sum(face => face.Pieces.Sum(Area)), FaceOrder.Of(run));
-        var used = supplies.Where(line => string.Equals(line.Supply.Name, bare.Mortar?.Name, StringComparison.Ordinal)).SelectMany(line => line.Uses).Where(use => string.Equals(use.Where, run.Request.Name, StringComparison.Ordinal)).Sum(use => use.Amount);
         return bare with
         {
             Faces = bare.Faces.OrderBy(face => asked.TakeWhile(plan => !IsCalled(run, plan.Face, face.Face)).Count()).Select(face => Of(run, face)).ToSequence(),
             
-            // What stays in the bucket was mixed too.
-            Litres = tiles > 0 ? used / tiles * (100 + (bare.Mortar?.LossPercent ?? 0)) / 100 : 0,
+            Litres = Litres(bare.Mortar),
+            GroutLitres = Litres(bare.Grout),
             Area = run.Faces.Sum(face => (double)face.Face.Field.DoubledArea / 2 / Square),
             Lines = run.Lines.Count + run.Rods.Count + run.Turned.Count,
             Joints = run.Faces.Sum(face => JointSpace.Of(face.Face.Field, face.Pieces).Length) / MmInMetre,
-            Trims = trims.Sum(trim => (double)trim.Length.Millimetres) / MmInMetre,
-            TrimPieces = trims.Sum(trim => trim.Pieces.Count),
+            Trims = RunTrims.Metres(trims),
+            TrimPieces = RunTrims.Pieces(trims),
         };
+
+        // What stays in the bucket was mixed too. What goes under boards' tape is not the run's.
+        double Litres(Supply? of)
+        {
+            var used = of is null ? 0 : supplies.Where(line => line.Supply == of).SelectMany(line => line.Uses).Where(use => !use.IsUnder && string.Equals(use.Where, run.Request.Name, StringComparison.Ordinal)).Sum(use => use.Amount);
+            return tiles > 0 ? used / tiles * (100 + (of?.LossPercent ?? 0)) / 100 : 0;
+        }
     }
 
     private static FaceWork Of(RunPlan run, FaceWork face)
@@ -64,6 +70,4 @@ internal static class RunWorks
 
     // The planes of a folded floor and the strips of a border are worked on as one.
     private static bool IsCalled(RunPlan run, FinishedFace face, string name) => face.IsCalled(name) || (run.IsBorder && face.Name.StartsWith(name + " ", StringComparison.Ordinal));
-
-    private static bool IsOf(FinishedFace face, string name) => face.IsCalled(name) || string.Equals(face.Wall, name, StringComparison.Ordinal);
 }

@@ -18,6 +18,13 @@ internal static class SoftSupplies
     public static IReadOnlyList<SoftJoint> All(IEnumerable<RunPlan> runs, IReadOnlyList<(EdgeOfFace One, EdgeOfFace Other)> alike) =>
         SoftJoints.Of(runs.Select(run => new RunFaces(run.Request.Name, run.Faces.Select(face => face.Face.SetOut).Distinct(ReferenceEqualityComparer.Instance).Cast<FinishedFace>())), alike);
 
+    /// <summary>How many metres of soft joint each run has, sealed or not, those across its fields among them, by its name.</summary>
+    public static Func<string, double> Metres(Job job, IReadOnlyList<RunPlan> runs, IReadOnlyList<MovementJoint> movement)
+    {
+        var joints = All(runs, SameCorners.Of(job, runs)).Select(joint => (joint.Run, joint.Length)).Concat(movement.Select(joint => (joint.Run, Length: joint.Long))).ToLookup(joint => joint.Run, joint => joint.Length, StringComparer.Ordinal);
+        return run => joints[run].Sum() / 1000;
+    }
+
     /// <summary>How deep a joint is filled.</summary>
     public static Length Depth(SettingRequest setting, Length width) => setting.SealantDepth ?? SoftJointRules.UsualDepth(width);
 

@@ -15,7 +15,8 @@ public static class SupplyWords
         ArgumentNullException.ThrowIfNull(tape);
         var uses = string.Join("; ", line.Uses.Select(use => $"{use.Where}: {use.How}{Behind(use)}"));
         var loss = line.Supply.LossPercent == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $", with {line.Supply.LossPercent} % of loss");
-        return $"A {line.Supply.Pack} {Does(line.Supply.Measure)} {Say(line.Supply.Makes)}. {uses}. In all {Say(line.Amount)}{loss}; {Say(line.Over)} left over.";
+        var makes = line.Supply.Kind == SupplyKind.Batten ? $"is {Say(line.Supply.Makes)} long, no joint where one reaches" : $"{Does(line.Supply.Measure)} {Say(line.Supply.Makes)}";
+        return $"A {line.Supply.Pack} {makes}. {uses}. In all {Say(line.Amount)}{loss}; {Say(line.Over)} left over.";
 
         string Say(double amount) => Amount(amount, line.Supply.Measure, tape);
 

@@ -44,7 +44,7 @@ internal sealed class WorkAsked(WorkMaking making, List<int> own, List<int> arri
             else making.Graph.Link(new(Start(), at, made.Lead, HoldKind.Lead, HoldFrom.Job, null));
             Each(made.Faces.Select(TaskNames.Set), i, "made", "faces", (other, path) => Link(at, other, path, default));
             Each(made.Before, i, "made", "before", (other, path) => Link(at, other, path, default));
-            foreach (var waiting in Places(task => task.Stage == SetStage.Waiting && task.Name.EndsWith(", with " + made.Name, StringComparison.Ordinal))) making.Graph.Link(new(at, waiting, 0, null, HoldFrom.None, null));
+            foreach (var waiting in Places(task => string.Equals(task.Awaits, made.Name, StringComparison.Ordinal))) making.Graph.Link(new(at, waiting, 0, null, HoldFrom.None, null));
         }
     }
 
@@ -60,8 +60,8 @@ internal sealed class WorkAsked(WorkMaking making, List<int> own, List<int> arri
     // A moment before all work, for what is ordered before it begins.
     private int Start()
     {
-        var known = Places(task => task.Kind == WorkKind.Arrival && string.Equals(task.Name, "start", StringComparison.Ordinal)).ToList();
-        return known.Count > 0 ? known[0] : making.Graph.Add(new("start", WorkKind.Arrival) { Hands = 0, Minutes = 0 });
+        var known = Places(task => task.Kind == WorkKind.Arrival && string.Equals(task.Name, TaskNames.Start, StringComparison.Ordinal)).ToList();
+        return known.Count > 0 ? known[0] : making.Graph.Add(new(TaskNames.Start, WorkKind.Arrival) { Hands = 0, Minutes = 0 });
     }
 
     private (int Minutes, HoldKind? Hold) HoldOf(int first) => own.IndexOf(first) is >= 0 and var at && making.Asked.Tasks[at].Hold is > 0 and var minutes ? (minutes, HoldKind.Own) : (0, null);
@@ -82,6 +82,6 @@ internal sealed class WorkAsked(WorkMaking making, List<int> own, List<int> arri
     private void Link(int from, int to, string path, (int Minutes, HoldKind? Hold) hold)
     {
         if (making.Graph.Way(to, from) is { } round) _loops.Add(new(path, round.Append(to).Select(at => making.Graph.Tasks[at].Name).ToSequence()));
-        else making.Graph.Link(new(from, to, hold.Minutes, hold.Hold, hold.Hold is null ? HoldFrom.None : HoldFrom.Job, null) { IsAsked = true });
+        else making.Graph.Link(new(from, to, hold.Minutes, hold.Hold, hold.Hold is null ? HoldFrom.None : HoldFrom.Job, null));
     }
 }

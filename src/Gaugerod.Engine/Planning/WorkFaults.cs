@@ -1,6 +1,8 @@
 using System.Globalization;
 using Gaugerod.Engine.Boards;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Sequencing;
+using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Planning;
@@ -32,19 +34,30 @@ internal static class WorkFaults
 
     private static IEnumerable<Fault> Mortars(Job job, WorkRequest asked)
     {
-        if (asked.PaceOf(WorkKind.Setting) is not { } pace) yield break;
         for (var i = 0; i < job.Supplies.Count; i++)
         {
-            var runs = job.Runs.Where(run => string.Equals(run.Setting?.Mortar, job.Supplies[i].Name, StringComparison.Ordinal)).SelectMany(run => JobRuns.ProductsOf(job, run)).ToList();
-            if (runs.Count == 0) continue;
-            var minutes = (int)Math.Ceiling(runs.Max(product => Mixed.PieceMinutes(asked, pace, Metres(product.Width) * Metres(product.Height), isCut: true)) - 1e-9);
-            foreach (var (name, life) in new[] { ("potLife", job.Supplies[i].PotLife), ("openTime", job.Supplies[i].OpenTime) })
+            var (supply, name) = (job.Supplies[i], job.Supplies[i].Name);
+            var (set, grouted) = (Longest(setting => setting.Mortar, WorkKind.Setting, Set), Longest(setting => setting.Grout, WorkKind.Grouting, Grouted));
+            foreach (var (field, life, takes, what) in new[] { ("potLife", supply.PotLife, set, "one tile that is cut"), ("openTime", supply.OpenTime, set, "one tile that is cut"), ("potLife", supply.PotLife, grouted, "the joints of one tile") })
             {
-                if (life is not { } has || has >= minutes) continue;
-                var (path, nearest) = (Text($"supplies[{i}].{name}"), SpanText.Say(minutes));
-                yield return new(path, $"{SpanText.Say(has)}, and one tile that is cut takes {nearest} at the pace of setting", $"at least the time of one tile, {nearest}", nearest) { Mends = [Mend.Of(path, nearest)] };
+                if (life is not { } has || has >= takes) continue;
+                var (path, nearest) = (Text($"supplies[{i}].{field}"), SpanText.Say(takes));
+                yield return new(path, $"{SpanText.Say(has)}, and {what} takes {nearest} at the pace of {(what[0] == 'o' ? "setting" : "grouting")}", $"at least the time of one tile, {nearest}", nearest) { Mends = [Mend.Of(path, nearest)] };
             }
+
+            int Longest(Func<SettingRequest, string?> of, WorkKind kind, Func<Pace, Product, double> minutes) => asked.PaceOf(kind) is { } pace
+                ? job.Runs.Where(run => run.Setting is { } setting && string.Equals(of(setting), name, StringComparison.Ordinal)).SelectMany(run => JobRuns.ProductsOf(job, run)).Select(product => (int)Math.Ceiling(minutes(pace, product) - 1e-9)).Append(0).Max() : 0;
         }
+
+        double Set(Pace pace, Product product) => Mixed.PieceMinutes(asked, pace, Metres(product.Width) * Metres(product.Height), isCut: true);
+
+        // To each tile belongs the joint along one side and one end of it.
+        static double Grouted(Pace pace, Product product) => pace.Unit switch
+        {
+            PaceUnit.SquareMetres => Metres(product.Width) * Metres(product.Height) / pace.Amount * 60,
+            PaceUnit.Metres => (Metres(product.Width) + Metres(product.Height)) / pace.Amount * 60,
+            _ => 0,
+        };
     }
 
     private static double Metres(Length length) => (double)length.Millimetres / 1000;

@@ -16,7 +16,7 @@ internal static class WorkFinish
         foreach (var run in making.Runs)
         {
             var name = run.Run.Name;
-            var grout = making.Add(new(TaskNames.Grout(name), WorkKind.Grouting) { Run = name, Faces = run.Run.Faces }, new(PaceUnit.SquareMetres, run.Area), new WorkAmount(PaceUnit.Metres, run.Joints));
+            var grout = Mixed.AddGrout(making, new(TaskNames.Grout(name), WorkKind.Grouting) { Run = name, Faces = run.Run.Faces }, run);
             foreach (var task in set[name].Concat(trims[run] is { } trim ? [trim] : [])) making.After(task, grout, HoldKind.Grout, run.Mortar);
             done.Add(grout);
             water.Add((grout, run.Grout, true));

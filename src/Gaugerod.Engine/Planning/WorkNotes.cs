@@ -53,7 +53,10 @@ public static class WorkNotes
         };
     }
 
-    /// <summary>What is looked at with every mix.</summary>
+    /// <summary>What is minded with every mix of grout. Common practice, no source.</summary>
+    public const string GroutMixes = "The same measure of water for every mix, or the joints dry in two shades; as much at a time as its pot life lets you fill and wash.";
+
+    /// <summary>What is looked at with every mix that sets tile.</summary>
     public static string Check(Job job)
     {
         ArgumentNullException.ThrowIfNull(job);

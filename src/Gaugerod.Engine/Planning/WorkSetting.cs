@@ -102,7 +102,7 @@ internal sealed class WorkSetting(WorkMaking making, List<WorkUnder.Wait> under)
             {
                 var pieces = stages.Face.Up.Concat(stages.Face.Below).Where(piece => made.Pieces.Contains(piece.Id, StringComparer.Ordinal)).ToSequence();
                 if (pieces.Count == 0) continue;
-                var at = Set(stages.Run, stages.Face, TaskNames.Waiting(stages.Face.Face, made.Name), SetStage.Waiting, pieces);
+                var at = Set(stages.Run, stages.Face, TaskNames.Waiting(stages.Face.Face, made.Name), SetStage.Waiting, pieces, made.Name);
                 making.After(stages.Below ?? stages.Up, at);
                 all.Add((stages.Run.Run.Name, at));
             }
@@ -118,9 +118,9 @@ internal sealed class WorkSetting(WorkMaking making, List<WorkUnder.Wait> under)
         return at;
     }
 
-    private int Set(RunWork run, FaceWork face, string name, SetStage stage, Sequence<Piece> pieces)
+    private int Set(RunWork run, FaceWork face, string name, SetStage stage, Sequence<Piece> pieces, string? awaits = null)
     {
-        var task = new WorkTask(name, WorkKind.Setting) { Run = run.Run.Name, Faces = [face.Face], Stage = stage, Pieces = stage == SetStage.Up ? [] : pieces.Select(piece => piece.Id).ToSequence() };
+        var task = new WorkTask(name, WorkKind.Setting) { Run = run.Run.Name, Faces = [face.Face], Stage = stage, Awaits = awaits, Pieces = stage == SetStage.Up ? [] : pieces.Select(piece => piece.Id).ToSequence() };
         return Mixed.Add(making, task, pieces, run);
     }
 }

@@ -20,29 +20,35 @@ internal static class WorkUnder
         if (making.IsBoarded || making.IsAsked(WorkKind.Boards)) Step(new("boards", WorkKind.Boards), null, over: making.Boards.Faces.Count > 0 ? making.Boards.Faces.Sum(face => (double)face.Area) / 1e6 : null);
         if (making.IsBoarded || making.IsAsked(WorkKind.Seams)) Step(new("seams", WorkKind.Seams), HoldKind.Seams);
         Surfaces(making, last);
-        var (primer, membrane) = (making.Under.Select(under => under.Primer).OfType<Coated>().FirstOrDefault(), making.Under.Select(under => under.Membrane).OfType<MembraneRequest>().MaxBy(one => one.Coats));
-        if (primer is not null || making.IsAsked(WorkKind.Primer)) Step(new("primer", WorkKind.Primer), HoldKind.Primer, making.Of(primer?.Of), making.Coated((face, under) => under.Primer is null ? null : Coating.Whole(face, null)));
-        var coats = making.Asked.Coats > 0 ? making.Asked.Coats : membrane?.Coats ?? 0;
+        var (primers, membranes) = (making.Under.Select(under => under.Primer).OfType<Coated>().ToList(), making.Under.Select(under => under.Membrane).OfType<MembraneRequest>().ToList());
+        if (primers.Count > 0 || making.IsAsked(WorkKind.Primer)) Step(new("primer", WorkKind.Primer), HoldKind.Primer, Products(primers.Select(primer => primer.Of)), making.Coated((face, under) => under.Primer is null ? null : Coating.Whole(face, null)));
+        var coats = making.Asked.Coats > 0 ? making.Asked.Coats : membranes.Select(membrane => membrane.Coats).Append(0).Max();
         for (var coat = 1; coat <= coats; coat++)
         {
-            Step(new(TaskNames.Coat(coat), WorkKind.Membrane), HoldKind.Coat, making.Of(membrane?.Of), making.Coated((face, under) => under.Membrane is { } of ? UnderSupplies.Area(face, of) : null));
+            Step(new(TaskNames.Coat(coat), WorkKind.Membrane), HoldKind.Coat, Products(membranes.Where(IsPutOn).Select(membrane => membrane.Of)), making.Coated((face, under) => under.Membrane is { } of && IsPutOn(of) ? UnderSupplies.Area(face, of) : null));
+
+            // How many coats the order of work asks for goes for all of them.
+            bool IsPutOn(MembraneRequest membrane) => making.Asked.Coats > 0 || membrane.Coats >= coat;
         }
 
         if (making.Asked.Flood is not null)
         {
-            if (coats > 0) last[0] = last[0] with { Hold = HoldKind.Test };
+            if (coats > 0) last = [.. Products(membranes.Select(membrane => membrane.Of)).Select(product => last[0] with { Hold = HoldKind.Test, Product = product })];
             Step(new("flood test", WorkKind.FloodTest), HoldKind.Flood);
         }
 
         return last;
 
-        void Step(WorkTask task, HoldKind? hold, Supply? product = null, double? over = null)
+        // Each of several that are put on at one time holds up what comes next by its own time, so the longest counts.
+        IReadOnlyList<Supply?> Products(IEnumerable<string> of) => of.Distinct(StringComparer.Ordinal).Select(making.Of).DefaultIfEmpty(null).ToList();
+
+        void Step(WorkTask task, HoldKind? hold, IReadOnlyList<Supply?>? products = null, double? over = null)
         {
             // By what is boarded or coated; where the job does not say what that is, by all that is tiled.
             var at = making.Add(task, over is { } known ? new(PaceUnit.SquareMetres, known) : area, new WorkAmount(PaceUnit.Metres, (double)making.Boards.Tape.Millimetres / 1000));
             foreach (var wait in last) making.After(wait.Task, at, wait.Hold, wait.Product);
             last.Clear();
-            last.Add(new(at, hold, product));
+            last.AddRange((products ?? [null]).Select(product => new Wait(at, hold, product)));
         }
     }
 

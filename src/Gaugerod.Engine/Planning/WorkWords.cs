@@ -52,13 +52,16 @@ public static class WorkWords
     public static string Covers(Batch batch)
     {
         ArgumentNullException.ThrowIfNull(batch);
-        var parts = new List<string>();
+        var (parts, face) = (new List<string>(), (string?)null);
         for (var i = 0; i < batch.Courses.Count;)
         {
             var (first, last) = (i, i);
-            while (batch.Courses[first].IsWhole && last + 1 < batch.Courses.Count && batch.Courses[last + 1].IsWhole && batch.Courses[last + 1].Course == batch.Courses[last].Course + 1) last++;
-            parts.Add(last > first ? Text($"courses {batch.Courses[first].Course} to {batch.Courses[last].Course}") : One(batch.Courses[first]));
-            i = last + 1;
+            while (last + 1 < batch.Courses.Count && GoesOn(batch.Courses[last], batch.Courses[last + 1])) last++;
+            var words = last > first ? Text($"courses {batch.Courses[first].Course} to {batch.Courses[last].Course}") : One(batch.Courses[first]);
+
+            // Of a task over several faces each is named where it begins.
+            parts.Add(batch.Courses[first].Face is { } named && !string.Equals(named, face, StringComparison.Ordinal) ? $"{named}, {words}" : words);
+            (face, i) = (batch.Courses[first].Face, last + 1);
         }
 
         return string.Join("; ", parts);
@@ -71,6 +74,8 @@ public static class WorkWords
         ArgumentNullException.ThrowIfNull(tape);
         return $"{Amounts.Volume(batch.Litres * 1e6, tape)}, {batch.Packs.ToString("0.00", CultureInfo.InvariantCulture)} of a pack";
     }
+
+    private static bool GoesOn(BatchCourse course, BatchCourse next) => course.IsWhole && next.IsWhole && next.Course == course.Course + 1 && string.Equals(course.Face, next.Face, StringComparison.Ordinal);
 
     private static string One(BatchCourse course)
     {

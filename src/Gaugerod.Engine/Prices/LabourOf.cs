@@ -47,19 +47,25 @@ public enum LabourOf
 
     /// <summary>Mitred ends of trim.</summary>
     Mitres,
+
+    /// <summary>Soft joints, by their length: at edges and changes of plane, and across fields.</summary>
+    SoftJoints,
+
+    /// <summary>Board, by its area, linings of niches among it.</summary>
+    BoardArea,
 }
 
 /// <summary>How much of one kind there is in one run.</summary>
 /// <param name="Kind">The kind.</param>
-/// <param name="Run">The run.</param>
+/// <param name="Run">The run; empty for what is of none.</param>
 /// <param name="Amount">Square metres, metres, or how many.</param>
 public readonly record struct LabourAmount(LabourOf Kind, string Run, decimal Amount)
 {
     /// <summary>Whether a kind is measured in a unit: areas by the square, lengths by the length, all else by the piece.</summary>
     public static bool IsIn(LabourOf kind, PriceUnit unit) => kind switch
     {
-        LabourOf.TiledArea => PriceUnits.IsArea(unit),
-        LabourOf.CutLength or LabourOf.Joints or LabourOf.Trim => PriceUnits.IsLength(unit),
+        LabourOf.TiledArea or LabourOf.BoardArea => PriceUnits.IsArea(unit),
+        LabourOf.CutLength or LabourOf.Joints or LabourOf.Trim or LabourOf.SoftJoints => PriceUnits.IsLength(unit),
         _ => unit == PriceUnit.Each,
     };
 }

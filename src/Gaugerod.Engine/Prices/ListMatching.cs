@@ -20,6 +20,7 @@ internal static class ListMatching
         {
             if (lines[i] is not { Price: { } price, Fate: ListFate.NotUsed } line) continue;
             if (bought.FirstOrDefault(one => IsOf(price, one)) is not { } one) lines[i] = line with { Said = "the plan buys nothing of this name" };
+            else if (bought.Count(other => IsOf(price, other)) > 1) lines[i] = line with { Said = "the plan buys two things of this name: rename one of them in the job" };
             else if (request.Items.Any(own => IsOf(own, one))) lines[i] = line with { Said = "the job has a price of its own" };
             else if (price.Price is not null && one.Ways.All(way => way.Unit != price.Unit)) lines[i] = line with { Said = Estimator.Unfit(one, price.Unit) };
             else
@@ -33,14 +34,14 @@ internal static class ListMatching
     }
 
     /// <summary>Whether a price is of something bought: names are compared without regard to capitals and to how many blanks part words.</summary>
-    public static bool IsOf(ItemPrice price, Bought bought) => string.Equals(Key(price.Item), Key(bought.Item), StringComparison.Ordinal);
+    public static bool IsOf(ItemPrice price, Bought bought) => string.Equals(PriceWords.Key(price.Item), PriceWords.Key(bought.Item), StringComparison.Ordinal);
 
     private const int Told = 8;
 
     // Lines that price the same thing differently are all left out: to take one of them would be a guess.
     private static void Doubles(List<ListLine> lines)
     {
-        foreach (var alike in Enumerable.Range(0, lines.Count).Where(i => lines[i].Price is not null).GroupBy(i => Key(lines[i].Item), StringComparer.Ordinal).Where(group => group.Skip(1).Any()).ToList())
+        foreach (var alike in Enumerable.Range(0, lines.Count).Where(i => lines[i].Price is not null).GroupBy(i => PriceWords.Key(lines[i].Item), StringComparer.Ordinal).Where(group => group.Skip(1).Any()).ToList())
         {
             var (first, all) = (alike.First(), alike.ToList());
             var same = all.TrueForAll(i => lines[i].Price!.Price == lines[first].Price!.Price && lines[i].Price!.Unit == lines[first].Price!.Unit);
@@ -56,6 +57,4 @@ internal static class ListMatching
     private static string Said(ItemPrice price) => price.Price is { } known ? $"{PriceText.Plain(known)} by {PriceUnits.Word(price.Unit)}" : PriceText.ByOthers;
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
-
-    private static string Key(string name) => string.Join(' ', name.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)).ToUpperInvariant();
 }

@@ -65,9 +65,12 @@ public sealed record BedRequest(Length Least)
 
 /// <summary>What one bag of a mix makes.</summary>
 /// <param name="Name">What it is called; null for no name.</param>
-/// <param name="Litres">How much it makes.</param>
+/// <param name="Litres">How much it makes, with the sand that is added to it.</param>
 public sealed record BagOfMix(string? Name, double Litres)
 {
+    /// <summary>Sand that is added to it; null for none.</summary>
+    public MoreSand? Sand { get; init; }
+
     /// <summary>What it is called where it is bought.</summary>
     public string Called => Name ?? "bed mix";
 }

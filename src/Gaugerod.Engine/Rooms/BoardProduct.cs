@@ -2,6 +2,12 @@ using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Rooms;
 
+/// <summary>The mortar that tape over seams is bedded in.</summary>
+/// <param name="Of">The supply's name.</param>
+/// <param name="Width">How wide it is drawn along a seam; more than zero.</param>
+/// <param name="Thickness">How thick it lies; more than zero.</param>
+public sealed record SeamMortar(string Of, Length Width, Length Thickness);
+
 /// <summary>A sheet of backer board as it is bought. Sizes are the real ones.</summary>
 /// <param name="Name">Its name, unique among the job's boards.</param>
 /// <param name="Width">Its shorter side; 12 in or 300 mm to 4 m.</param>
@@ -26,6 +32,9 @@ public sealed record BoardProduct(string Name, Length Width, Length Length, Leng
 
     /// <summary>The name of the supply that tape over its seams is bought as; null, the default, where it is only measured.</summary>
     public string? Tape { get; init; }
+
+    /// <summary>What its tape is bedded in; null, the default, where that is not reckoned.</summary>
+    public SeamMortar? TapeMortar { get; init; }
 
     /// <summary>Sheets allowed for breakage, beside those that the pieces take; default none.</summary>
     public int Breakage { get; init; }

@@ -91,6 +91,9 @@ public sealed record Opening(string Name, Ring Ring, Sequence<Edge> Edges)
 {
     /// <summary>How it may be moved and resized, of a rectangle; null when it is settled.</summary>
     public OpeningRange? Range { get; init; }
+
+    /// <summary>How deep a niche is, from the front of its wall's board to the front of the board at its back; null, the default, where its lining is not planned.</summary>
+    public Length? Depth { get; init; }
 }
 
 /// <summary>A round penetration: a pipe, a valve, a drain.</summary>

@@ -20,6 +20,13 @@ internal static class BedRules
             $"The bed takes {Amounts.Volume(bed.Volume, tape)}{bags}, and weighs about {Amounts.Weight(bed.Kilograms, tape)}. It is {Shown.Fine(bed.Least, tape)} thick at {bed.Low} and {Shown.Fine(bed.Greatest, tape)} at the most, over a level base. Whether the floor carries that is for whoever answers for the structure.",
             "", Amounts.Volume(bed.Volume, tape), request.Density is null ? "reckoned; 144 lb in a cubic foot (trade press, an answer of the Tile Council's experts, 2021)" : "reckoned; weight as given");
 
+        if (bed.Sand is { } sand && request.Bag?.Sand is { } more)
+        {
+            yield return new(
+                FindingLevel.Note, "bed-mix", face, $"To each bag of {Amounts.Weight(more.Kilograms, tape)} go {Amounts.Weight(more.Added, tape)} of dry sand, {Amounts.Weight(sand, tape)} in all: one part of cement to {Whole(more.To)} of sand, by weight, from one to {Whole(more.From)}. Where the mix's own instructions say another, they come first.",
+                "1:4 to 1:6 by volume is used for beds laid almost dry", $"1:{Whole(more.To)}", "a setter's page on the mix for shower beds; 60 lb at 1:3 and 30 lb of sand are 1:5");
+        }
+
         const double Slack = 1e-9;
         var (least, most) = (LimitTable.For(region, LimitKeys.FallLeast), LimitTable.For(region, LimitKeys.FallMost));
         var gentle = bed.LeastFall < least.Least.Part - Slack;
@@ -77,4 +84,6 @@ internal static class BedRules
             yield return new(FindingLevel.Note, Rule, bed.Face, "A bed this large is reinforced.", $"reinforced over {bare.Most} (6 m²)", string.Create(CultureInfo.InvariantCulture, $"{(tape.Unit == LengthUnit.Inch ? bed.Area / 92_903.04 : bed.Area / 1e6):0.0} {(tape.Unit == LengthUnit.Inch ? "ft²" : "m²")}"), bare.Source);
         }
     }
+
+    private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

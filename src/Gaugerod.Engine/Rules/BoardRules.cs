@@ -11,42 +11,37 @@ internal static class BoardRules
 {
     private const string Rule = "board", Practice = "common practice, no source";
 
-    // Read on pages of makers and sellers; the standard itself, ANSI A108.11, from memory.
-    private const string Printed = "cement board makers' instructions as printed on their pages; ANSI A108.11 (from memory). The instructions of the board in hand go before";
-
-    private static readonly Length s_wall = Length.FromInches(0, 1, 2), s_stud = Length.FromInches(16), s_joist = Length.FromInches(24), s_screws = Length.FromInches(8);
-
-    private static readonly Length s_leastInset = Length.FromInches(0, 3, 8), s_mostInset = Length.FromInches(0, 5, 8), s_leastFoot = Length.FromInches(0, 1, 8), s_mostFoot = Length.FromInches(0, 1, 4);
-
     internal static IEnumerable<Finding> Findings(BoardPlan plan, Tape tape, Region? region)
     {
         if (plan.Faces.Count == 0) return [];
         var american = region is null or Region.America;
-        return plan.Faces.SelectMany(face => Limits(face, tape).Concat(Layout(face, tape))).Concat(plan.Faces.Select(face => face.Product).Distinct().SelectMany(product => Of(product, tape))).Append(new(
+        return plan.Faces.SelectMany(face => Limits(face, tape, region).Concat(Layout(face, tape))).Concat(plan.Faces.Select(face => face.Product).Distinct().SelectMany(product => Of(product, tape, region))).Append(new(
             FindingLevel.Note, "caution-board", "boards",
             "Cement board holds silica. Score it with a knife and snap it, outdoors or where the dust is drawn off; do not cut it dry with a power saw indoors, do not sweep dry, wear the mask that the local rules ask for. A sheet is heavy and long: carry it in twos. Before a screw goes in, know where wires and pipes run in the wall.",
             american ? "50 µg/m³ of air over 8 hours, action from 25 µg/m³" : $"as the law of {RegionWords.Long(region!.Value)} has it; no figure is held here", "",
             (american ? "29 CFR 1926.1153 (United States); " : "") + "score and snap: makers' pages; the rest common practice, no source"));
     }
 
-    private static IEnumerable<Finding> Of(BoardProduct board, Tape tape)
+    private static IEnumerable<Finding> Of(BoardProduct board, Tape tape, Region? region)
     {
-        if (board.ScrewsApart > s_screws) yield return Said(FindingLevel.Warn, board.Name, "Screws stand farther apart than is printed for walls and floors; on ceilings 6 in is printed.", $"at most {Say(s_screws)}", Say(board.ScrewsApart), Printed);
-        if (board.Inset < s_leastInset || board.Inset >= s_mostInset) yield return Said(FindingLevel.Warn, board.Name, "The outer screws stand too near to the sheet's edge, which then breaks out, or too far from it.", $"{Say(s_leastInset)} or more, under {Say(s_mostInset)}", Say(board.Inset), Printed);
+        var (apart, inset) = (LimitTable.For(region, LimitKeys.BoardScrews), LimitTable.For(region, LimitKeys.BoardInset));
+        if (board.ScrewsApart > apart.Most.Length) yield return Said(FindingLevel.Warn, board.Name, "Screws stand farther apart than is printed for walls and floors; on ceilings 6 in is printed.", $"at most {Say(apart.Most.Length)}", Say(board.ScrewsApart), apart.Source);
+        if (board.Inset < inset.Least.Length || board.Inset >= inset.Most.Length) yield return Said(FindingLevel.Warn, board.Name, "The outer screws stand too near to the sheet's edge, which then breaks out, or too far from it.", $"{Say(inset.Least.Length)} or more, under {Say(inset.Most.Length)}", Say(board.Inset), inset.Source);
 
         string Say(Length length) => Shown.Fine(length, tape);
     }
 
-    private static IEnumerable<Finding> Limits(BoardedFace face, Tape tape)
+    private static IEnumerable<Finding> Limits(BoardedFace face, Tape tape, Region? region)
     {
         var (board, studs) = (face.Product, face.Request.Studs);
         if (studs is not null)
         {
-            if (board.Thickness > Length.Zero) yield return Judged(board.Thickness >= s_wall, "On studs board is 1/2 in thick or more; thinner board is for floors and counters.", $"{Say(s_wall)} or more on walls and ceilings", Say(board.Thickness), Printed);
+            var (thick, apart, joists) = (LimitTable.For(region, LimitKeys.BoardWall), LimitTable.For(region, LimitKeys.BoardStuds), LimitTable.For(region, LimitKeys.BoardJoists));
+            if (board.Thickness > Length.Zero) yield return Judged(board.Thickness >= thick.Least.Length, "On studs board is 1/2 in thick or more; thinner board is for floors and counters.", $"{Say(thick.Least.Length)} or more on walls and ceilings", Say(board.Thickness), thick.Source);
             if (Widest(face) is { } widest && widest > Length.Zero)
             {
                 yield return Judged(
-                    widest <= s_stud, $"Studs under board stand {Say(widest)} from middle to middle at the most. On floors fibre cement is printed for joists up to {Say(s_joist)}, over a subfloor.", $"at most {Say(s_stud)}", Say(widest), Printed);
+                    widest <= apart.Most.Length, $"Studs under board stand {Say(widest)} from middle to middle at the most. On floors fibre cement is printed for joists up to {Say(joists.Most.Length)}, over a subfloor.", $"at most {Say(apart.Most.Length)}", Say(widest), apart.Source);
             }
 
             var half = Length.FromSteps((board.Gap.Steps + 1) / 2);
@@ -58,8 +53,9 @@ internal static class BoardRules
             }
         }
 
+        var foot = LimitTable.For(region, LimitKeys.BoardFoot);
         yield return new(
-            face.Request.Foot >= s_leastFoot && face.Request.Foot <= s_mostFoot ? FindingLevel.Note : FindingLevel.Warn, Rule, face.Face, "The gap under board, over a bath, a tray or a floor, keeps it from drawing water.", $"{Say(s_leastFoot)} to {Say(s_mostFoot)} over baths and trays", Say(face.Request.Foot), "a board maker's page; the maker's instructions go before");
+            face.Request.Foot >= foot.Least.Length && face.Request.Foot <= foot.Most.Length ? FindingLevel.Note : FindingLevel.Warn, Rule, face.Face, "The gap under board, over a bath, a tray or a floor, keeps it from drawing water.", $"{Say(foot.Least.Length)} to {Say(foot.Most.Length)} over baths and trays", Say(face.Request.Foot), foot.Source);
 
         string Say(Length length) => Shown.Fine(length, tape);
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Rules.Published;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane.Measure;
@@ -8,6 +9,29 @@ namespace Gaugerod.Engine.Rules;
 /// <summary>How large a field may be without a soft joint across it.</summary>
 internal static class MovementRules
 {
+    /// <summary>A part of a heated floor that is larger than its region has it, though no side of it is too long; none where the region has no figure.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="face">The face.</param>
+    /// <param name="part">The largest part between soft joints, in mm².</param>
+    /// <param name="region">The job's region; null where it names none.</param>
+    /// <param name="tape">How it is said.</param>
+    public static IEnumerable<Finding> Area(string run, string face, double part, Region? region, Tape tape) => LimitTable.Each(region, LimitKeys.MovementArea)
+        .Where(limit => part > limit.Most.Area)
+        .Select(limit => new Finding(FindingLevel.Warn, "movement-area", run, $"Between soft joints {face} is larger than tile on a heated screed goes. {limit.Limit.Do}", $"at most {limit.Most}", Amounts.Area(part, tape), limit.Source));
+
+    /// <summary>Edges of a large floor that stand without a soft joint; none where the region has no figure.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="face">The face.</param>
+    /// <param name="side">The floor's longer side.</param>
+    /// <param name="shut">The edges where tile is tight against what it meets.</param>
+    /// <param name="region">The job's region; null where it names none.</param>
+    /// <param name="tape">How it is said.</param>
+    public static IEnumerable<Finding> Edges(string run, string face, Length side, IReadOnlyList<string> shut, Region? region, Tape tape) => LimitTable.Each(region, LimitKeys.MovementPerimeter)
+        .Where(limit => shut.Count > 0 && side > limit.At.Length)
+        .Select(limit => new Finding(
+            FindingLevel.Warn, "movement-edges", run, $"Of {face} {string.Join(", ", shut)} {(shut.Count == 1 ? "has" : "have")} no soft joint: a floor this large has one along all its edges. {limit.Limit.Do}",
+            $"a soft joint along each edge from {limit.At} on", LengthText.Nearest(side, tape), limit.Source));
+
     /// <summary>What there is to say of a field that is larger.</summary>
     /// <param name="run">The run.</param>
     /// <param name="face">The face.</param>

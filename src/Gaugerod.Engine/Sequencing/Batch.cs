@@ -9,6 +9,9 @@ namespace Gaugerod.Engine.Sequencing;
 /// <param name="Of">How many pieces the course has.</param>
 public readonly record struct BatchCourse(int Course, int First, int Last, int Of)
 {
+    /// <summary>The face, where a task goes over several; null, the default, where there is one.</summary>
+    public string? Face { get; init; }
+
     /// <summary>Whether it is the whole course.</summary>
     public bool IsWhole => First == 1 && Last == Of;
 }

@@ -56,7 +56,7 @@ internal sealed class Batching
         while (true)
         {
             if (last == _pieces.Count) return (begins, last);
-            if (_pieces[last].Course != _pieces[last - 1].Course) course = last;
+            if (!_pieces[last].IsBeside(_pieces[last - 1])) course = last;
             litres += _pieces[last].Litres;
             if (Ends(last + 1) - begins > life || Until(last + 1) > day || litres > _mixing.Pack + 1e-9) return (begins, course > first ? course : last);
             last++;
@@ -81,11 +81,11 @@ internal sealed class Batching
     {
         for (var i = first; i < last;)
         {
-            var (from, to, course) = (i, i, _pieces[i].Course);
-            while (from > 0 && _pieces[from - 1].Course == course) from--;
-            while (to < _pieces.Count && _pieces[to].Course == course) to++;
+            var (from, to, own) = (i, i, _pieces[i]);
+            while (from > 0 && _pieces[from - 1].IsBeside(own)) from--;
+            while (to < _pieces.Count && _pieces[to].IsBeside(own)) to++;
             var until = Math.Min(to, last);
-            yield return new(course, i - from + 1, until - from, to - from);
+            yield return new(own.Course, i - from + 1, until - from, to - from) { Face = own.Face };
             i = until;
         }
     }

@@ -4,7 +4,14 @@ namespace Gaugerod.Engine.Sequencing;
 /// <param name="Course">Its course.</param>
 /// <param name="Minutes">How long it takes, its cuts among it.</param>
 /// <param name="Litres">What is spread for it.</param>
-internal readonly record struct PieceWork(int Course, double Minutes, double Litres);
+internal readonly record struct PieceWork(int Course, double Minutes, double Litres)
+{
+    /// <summary>The face it is on, where a task goes over several; null, the default, where there is one.</summary>
+    public string? Face { get; init; }
+
+    /// <summary>Whether another is of the same course of the same face.</summary>
+    public bool IsBeside(PieceWork other) => Course == other.Course && string.Equals(Face, other.Face, StringComparison.Ordinal);
+}
 
 /// <summary>What is mixed for the pieces of a task.</summary>
 /// <param name="Pieces">The pieces in setting order.</param>

@@ -14,6 +14,9 @@ public static class TaskNames
     /// <summary>The first use, which comes of itself.</summary>
     public const string FirstUse = "first use";
 
+    /// <summary>The moment before all work.</summary>
+    public const string Start = "start";
+
     /// <summary>The word of a kind.</summary>
     public static string Word(WorkKind kind) => kind switch
     {

@@ -9,11 +9,7 @@ namespace Gaugerod.Engine.Sequencing;
 /// <param name="Hold">For what; null where it only comes after it.</param>
 /// <param name="Source">Who says how long.</param>
 /// <param name="Product">The product that says it; null for none.</param>
-internal readonly record struct WorkLink(int From, int To, int Minutes, HoldKind? Hold, HoldFrom Source, string? Product)
-{
-    /// <summary>Whether the user asked for it; else the trade does.</summary>
-    public bool IsAsked { get; init; }
-}
+internal readonly record struct WorkLink(int From, int To, int Minutes, HoldKind? Hold, HoldFrom Source, string? Product);
 
 /// <summary>Tasks in the trade's order, and which waits for which.</summary>
 internal sealed class WorkGraph

@@ -20,9 +20,6 @@ public sealed record WorkHours(DateOnly Start, int From, int To, int Break, Sequ
     /// <summary>So many days from the start are looked at, ten years; what would come later has no date.</summary>
     public const int MostDays = 3653;
 
-    /// <summary>Minutes of work on a day.</summary>
-    public int Worked => To - From - Break;
-
     /// <summary>Whether a day is worked.</summary>
     public bool IsWorked(DateOnly day) => Days.Contains(day.DayOfWeek) && !Off.Any(off => off.From <= day && day <= off.To);
 

@@ -51,6 +51,9 @@ public sealed record WorkTask(string Name, WorkKind Kind)
     /// <summary>Which part of a face is set.</summary>
     public SetStage Stage { get; init; }
 
+    /// <summary>What made elsewhere it waits for, by that thing's name; null, the default, for nothing.</summary>
+    public string? Awaits { get; init; }
+
     /// <summary>How much there is to do, by all it may be counted by.</summary>
     public Sequence<WorkAmount> Amounts { get; init; } = [];
 

@@ -8,6 +8,17 @@ namespace Gaugerod.Engine.Takeoffs;
 /// <param name="Every">How far two of them stand apart at the most along a joint between two tiles; null for one at every crossing.</param>
 public sealed record Between(string Of, Length? Every);
 
+/// <summary>The batten under the first whole course.</summary>
+/// <param name="Of">The supply's name.</param>
+public sealed record BattenRequest(string Of)
+{
+    /// <summary>The screws that hold it; null, the default, where it is propped from below.</summary>
+    public string? Screws { get; init; }
+
+    /// <summary>How far two screws stand apart at the most; zero where it has none. No figure is published for it: the setter says it.</summary>
+    public Length Every { get; init; }
+}
+
 /// <summary>What a run is set and grouted with.</summary>
 public sealed record SettingRequest
 {
@@ -43,6 +54,9 @@ public sealed record SettingRequest
 
     /// <summary>What is wiped on when the joints are dry; null, the default, for nothing.</summary>
     public Coated? Sealer { get; init; }
+
+    /// <summary>What carries the first whole course over a cut one while the mortar is soft; null, the default, where it is not reckoned.</summary>
+    public BattenRequest? Batten { get; init; }
 
     /// <summary>How deep joints are filled; null, the default, for as deep as the tile is thick.</summary>
     public Length? JointDepth { get; init; }

@@ -45,6 +45,12 @@ public enum SupplyKind
     /// <summary>A mesh bedded over the seams of boards.</summary>
     Tape,
 
+    /// <summary>Carries the first whole course while the mortar is soft: a straight piece of wood or metal.</summary>
+    Batten,
+
+    /// <summary>Curbs and benches are built of it: blocks, bricks, mortar.</summary>
+    Masonry,
+
     /// <summary>A bed is made of it.</summary>
     Mix,
 }
@@ -93,7 +99,7 @@ public sealed record Supply(string Name, SupplyKind Kind, string Pack, double Ma
     /// <summary>What a kind is measured in.</summary>
     public static SupplyMeasure MeasureOf(SupplyKind kind) => kind switch
     {
-        SupplyKind.Backer or SupplyKind.Band or SupplyKind.Tape => SupplyMeasure.Length,
+        SupplyKind.Backer or SupplyKind.Band or SupplyKind.Tape or SupplyKind.Batten => SupplyMeasure.Length,
         SupplyKind.Primer or SupplyKind.Sealer => SupplyMeasure.Area,
         SupplyKind.Spacers or SupplyKind.Clips or SupplyKind.Wedges or SupplyKind.Screws => SupplyMeasure.Count,
         _ => SupplyMeasure.Volume,
@@ -117,7 +123,14 @@ public sealed record Coat(double Wet)
 /// <param name="Where">The run, or the face.</param>
 /// <param name="Amount">How much, without loss, in what the supply is measured in.</param>
 /// <param name="How">How it was reckoned, in words.</param>
-public sealed record SupplyUse(string Where, double Amount, string How);
+public sealed record SupplyUse(string Where, double Amount, string How)
+{
+    /// <summary>Whether it goes on a face, under its tile, and is none of what a run of that name is set with. Default not.</summary>
+    public bool IsUnder { get; init; }
+
+    /// <summary>The straight pieces that it is needed in; default none, where it is not cut to length.</summary>
+    public Plane.Sequence<Plane.Measure.Length> Pieces { get; init; } = [];
+}
 
 /// <summary>A supply to buy.</summary>
 /// <param name="Supply">What.</param>
@@ -127,11 +140,14 @@ public sealed record SupplyLine(Supply Supply, Plane.Sequence<SupplyUse> Uses)
     // A pack that is filled to the last drop is not followed by one for a rounding error.
     private const double Nothing = 1e-9;
 
+    /// <summary>How many lengths the pieces are cut from, where it comes in lengths; null, the default, where it is not cut.</summary>
+    public int? Lengths { get; init; }
+
     /// <summary>All that is used, loss among it, in what the supply is measured in.</summary>
     public double Amount => Uses.Sum(use => use.Amount) * (100 + Supply.LossPercent) / 100;
 
-    /// <summary>Whole packs.</summary>
-    public int Packs => (int)Math.Ceiling((Amount / Supply.Makes) - Nothing);
+    /// <summary>Whole packs; of what is cut to length no fewer than its pieces take.</summary>
+    public int Packs => Math.Max(Lengths ?? 0, (int)Math.Ceiling((Amount / Supply.Makes) - Nothing));
 
     /// <summary>What is left of them.</summary>
     public double Over => Math.Max(0, (Packs * Supply.Makes) - Amount);

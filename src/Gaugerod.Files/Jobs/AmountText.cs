@@ -52,6 +52,11 @@ internal static class AmountText
         entry, values, [("mil", 0.0254), ("mils", 0.0254), ("in", 25.4), ("\"", 25.4), ("mm", 1)], 0.0254, 1, 0.05, 10,
         values.Unit == LengthUnit.Inch ? "a film from 2 to 393 mil, such as \"25 mil\"" : "a film from 0.05 to 10 mm, such as \"0.6 mm\"");
 
+    /// <summary>What a bag weighs, in kg.</summary>
+    public static double? Weight(Entry? entry, Values values) => Read(
+        entry, values, [("lb", KilogramsInPound), ("lbs", KilogramsInPound), ("kg", 1)], KilogramsInPound, 1, 1, 100,
+        values.Unit == LengthUnit.Inch ? "what a bag weighs, from 3 to 220 lb, such as \"60 lb\"" : "what a bag weighs, from 1 to 100 kg, such as \"25 kg\"");
+
     /// <summary>What a cubic metre weighs, in kg.</summary>
     public static double? Density(Entry? entry, Values values) => Read(
         entry, values, [("lb/ft3", KilogramsInPound * 1000 / LitresInFoot), ("lb/ft³", KilogramsInPound * 1000 / LitresInFoot), ("pcf", KilogramsInPound * 1000 / LitresInFoot), ("kg/m3", 1), ("kg/m³", 1)],

@@ -25,17 +25,24 @@ internal static class BoardReader
         var apart = fields.Length("screwsApart", LengthRange.ScrewsApart, inches ? Length.FromInches(8) : Length.FromMillimetres(200));
         var inset = fields.Length("inset", LengthRange.Inset, inches ? Length.FromInches(0, 1, 2) : Length.FromMillimetres(12));
         var (screws, tape) = (values.Supplies.Named(fields["screws"], values, SupplyKind.Screws), values.Supplies.Named(fields["tape"], values, SupplyKind.Tape));
-        var breakage = ProductReader.Extra(fields, "breakage");
+        var (breakage, mortar) = (ProductReader.Extra(fields, "breakage"), Mortar(fields["tapeMortar"], values));
         if (width > length)
         {
             values.Log.AddSaid(fields["width"]!, LengthText.Finer(width.Value, values.Tape), $"the shorter side, no more than the length of {LengthText.Finer(length.Value, values.Tape)}", $"\"width\": \"{LengthText.Exact(length.Value, values.Tape)}\", \"length\": \"{LengthText.Exact(width.Value, values.Tape)}\"");
             return (name, null);
         }
 
-        var lost = (screws is null) != (fields["screws"] is null) || (tape is null) != (fields["tape"] is null);
+        var lost = (screws is null) != (fields["screws"] is null) || (tape is null) != (fields["tape"] is null) || (mortar is null) != (fields["tapeMortar"] is null);
         return (name, lost || name is null || width is not { } w || length is not { } l
             ? null
-            : new(name, w, l, thickness) { Gap = gap, ScrewsApart = apart, Inset = inset, Screws = screws, Tape = tape, Breakage = breakage });
+            : new(name, w, l, thickness) { Gap = gap, ScrewsApart = apart, Inset = inset, Screws = screws, Tape = tape, TapeMortar = mortar, Breakage = breakage });
+    }
+
+    private static SeamMortar? Mortar(Entry? entry, Values values)
+    {
+        if (Fields.Open(entry, BoardForms.TapeMortar, values) is not { } fields) return null;
+        var (of, width, thickness) = (values.Supplies.Named(fields["of"], values, SupplyKind.Mortar), fields.Length("width", LengthRange.SeamWidth), fields.Length("thickness", LengthRange.Notch with { What = "a thickness" }));
+        return of is null || width is not { } wide || thickness is not { } thick ? null : new(of, wide, thick);
     }
 
     /// <summary>How a face is boarded, null for not at all, and whether what stands there could be read.</summary>

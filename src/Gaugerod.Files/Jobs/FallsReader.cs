@@ -81,9 +81,19 @@ internal static class FallsReader
 
     private static BagOfMix? Bag(Entry? entry, Values values)
     {
-        if (Fields.Open(entry, Forms.Bag, values) is not { } fields) return null;
-        var (name, litres) = (fields["name"] is null ? null : fields.Name(), AmountText.Yield(fields["yield"], values));
-        return litres is not { } made || (fields["name"] is not null && name is null) ? null : new(name, made);
+        if (Fields.Open(entry, MixForms.Bag, values) is not { } fields) return null;
+        var (name, litres, sand) = (fields["name"] is null ? null : fields.Name(), AmountText.Yield(fields["yield"], values), Sand(fields["sand"], values));
+        return litres is not { } made || (fields["name"] is not null && name is null) || (fields["sand"] is not null && sand is null) ? null : new(name, made) { Sand = sand };
+    }
+
+    private static MoreSand? Sand(Entry? entry, Values values)
+    {
+        if (Fields.Open(entry, MixForms.Sand, values) is not { } fields) return null;
+        var (weight, has, wanted) = (AmountText.Weight(fields["weight"], values), values.Whole(fields["from"], 1, 10), values.Whole(fields["to"], 2, 12));
+        if (weight is not { } kilograms || has is not { } from || wanted is not { } to) return null;
+        if (to > from) return new(kilograms, from, to);
+        values.Log.AddSaid(fields["to"]!, $"{Values.Number(to)} parts of sand, of a bag that has {Values.Number(from)}", "more sand than the bag has; cement is not taken out of it", Values.Number(from + 1));
+        return null;
     }
 
     private static FoldLine? Line(Entry entry, Values values)

@@ -25,7 +25,7 @@ internal static class Forms
         new("format", "\"gaugerod-job/1\"", true), new("name", "a name such as \"Guest shower\"", true), new("note", "text"),
         new("region", "\"US\", \"UK\", \"EU\" or \"AU\""),
         new("units", "\"in\" or \"mm\"", true), new("tape", ASmallLength), new("paper", "\"letter\" or \"a4\""), new("edgeJoint", ASmallLength), new("cutting", "a group such as { \"order\": [\"tiles\", \"cuts\"] }"), new("tolerances", "a group such as { \"setOut\": \"1/16\" }"),
-        new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("boards", "a list of boards [ ]"), new("supplies", "a list of what is bought by the pack [ ]"), new("prices", "a group such as { \"currency\": \"EUR\" }"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true), new("work", "a group such as { \"start\": \"2027-03-08\" }"), new("handover", "a group such as { \"renew\": 5 }"));
+        new("products", "a list of tiles [ ]", true), new("trims", "a list of trims [ ]"), new("boards", "a list of boards [ ]"), new("supplies", "a list of what is bought by the pack [ ]"), new("fills", "a list such as [{ \"name\": \"bench\", \"of\": \"block\" }]"), new("prices", "a group such as { \"currency\": \"EUR\" }"), new("faces", "a list of faces [ ]", true), new("runs", "a list of runs [ ]", true), new("work", "a group such as { \"start\": \"2027-03-08\" }"), new("handover", "a group such as { \"renew\": 5 }"));
 
     public static readonly Form Product = new(
         "product",
@@ -119,7 +119,7 @@ internal static class Forms
     public static readonly Form RectangleOpening = new(
         "rectangleOpening",
         new("name", "a name such as \"window\"", true), new("left", ALength, true), new("bottom", ALength, true), new("width", ALength, true), new("height", ALength, true),
-        HeightsFrom, new("edge", "an edge { }"), new("edges", "a group { } with bottom, right, top or left"), new("range", "a group such as { \"bottom\": [40, 46] }"));
+        HeightsFrom, new("edge", "an edge { }"), new("edges", "a group { } with bottom, right, top or left"), new("range", "a group such as { \"bottom\": [40, 46] }"), new("depth", ALength));
 
     public static readonly Form OutlineOpening = new(
         "outlineOpening",
@@ -156,8 +156,6 @@ internal static class Forms
         new("least", "a length such as \"2\""), new("fall", "a fall such as \"1/4 per ft\""), new("perimeter", "\"level\" or \"constant\""),
         new("curb", "a length such as \"2\""), new("threshold", "a length such as \"2\""), new("density", "a weight such as \"144 lb/ft3\""), new("bag", "a group such as { \"yield\": \"0.5 ft3\" }"));
 
-    public static readonly Form Bag = new("bag", new("yield", "what a bag makes, such as \"0.5 ft3\"", true), new("name", "a name such as \"60 lb mix\""));
-
     public static readonly Form FlatnessOf = new(
         "flatness",
         new("of", "\"floor\" or \"wall\""), new("grid", "a group { } with from, step and heights"), new("points", "a list of readings such as [{ \"at\": [x, y], \"height\": \"1/8\" }]"),
@@ -182,27 +180,6 @@ internal static class Forms
 
     public static readonly Form Movement = new("movement", new("exposure", "\"sun\""), new("most", ALength));
 
-    public static readonly Form Supply = new(
-        "supply", new("name", "a name such as \"wall mortar\"", true), new("kind", "\"mortar\"", true), new("yield", "what a pack makes, such as \"0.66 ft3\"", true), new("pack", "what a pack is called, such as \"50 lb bag\""), new("loss", "a number of hundredths"),
-        new("potLife", WorkForms.ASpan), new("openTime", WorkForms.ASpan), new("holds", "a group such as { \"grout\": \"24 h\" }"),
-        new("covers", "what a pack of membrane covers, such as \"55 ft2\""), new("dry", "a film such as \"25 mil\""), new("solids", "hundredths of volume such as 50"));
-
-    public static readonly Form Under = new("under", new("primer", "a group such as { \"of\": \"primer\" }"), new("membrane", "a group such as { \"of\": \"membrane\" }"), new("filler", "a filler's name"));
-
-    public static readonly Form Membrane = new(
-        "membrane", new("of", "a membrane's name", true), new("coats", "a whole number such as 2"), new("to", ALength), new("bands", ALength), new("band", "a band's name"));
-
-    public static readonly Form Setting = new(
-        "setting", new("mortar", "a mortar's name"), new("trowel", "a group such as { \"width\": \"1/4\", \"depth\": \"3/8\", \"tooth\": \"1/4\" }"), new("backButter", ASmallLength), new("grout", "a grout's name"), new("jointDepth", ASmallLength),
-        new("sealant", "a sealant's name"), new("sealantDepth", ASmallLength), new("backer", "a backer's name"), new("spacers", "a group such as { \"of\": \"1/8 spacers\" }"), new("clips", "a group such as { \"of\": \"1/16 clips\", \"every\": \"12\" }"),
-        new("wedges", "the name of wedges"), new("sealer", "a group such as { \"of\": \"stone sealer\" }"));
-
-    public static readonly Form Between = new("between", new("of", "a supply's name", true), new("every", ALength));
-
-    public static readonly Form Coated = new("coated", new("of", "a supply's name", true), new("coats", "a whole number such as 2"));
-
-    public static readonly Form Trowel = new("trowel", new("width", ASmallLength, true), new("depth", ASmallLength, true), new("tooth", ASmallLength, true), new("shape", "\"square\""), new("angle", "degrees"));
-
     public static readonly Form SetSoFar = new(
         "setSoFar",
         new("face", "a face's name", true), new("courses", "a whole number such as 3", true), new("from", "a whole number such as 2"), new("top", "a length, or a group such as { \"left\": \"27 5/8\", \"right\": \"27 3/4\" }"), new("aside", "a length such as \"1/8\""), new("cut", "a list of pieces such as [\"A4\"]"));
@@ -224,8 +201,8 @@ internal static class Forms
 
     public static readonly IReadOnlyList<Form> All =
     [
-        Job, .. WorkForms.All, .. PriceForms.All, .. HandOverForms.All, Supply, Setting, Trowel, Between, Coated, Under, Membrane, Movement, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
-        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, Bag, OnBed, FlatnessOf, FlatGrid, FlatPoint, FlatLaid, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
+        Job, .. WorkForms.All, .. PriceForms.All, .. HandOverForms.All, .. SupplyForms.All, Movement, Product, Trim, EdgeTrim, TrimEnding, Cutting, Tolerances, OutlineFace, ReadFace, SurveyedFace, Survey, SurveyCorner, SurveyReading, Mark, Accuracy, ComesOff, SharedSide, Readings, Width, Height, LevelLine, Lean, FaceSides, OpeningSides, Edge, FaceEdge, OpeningEdge, Fixture,
+        RectangleOpening, OutlineOpening, Arc, Hole, .. Zones, Falls, .. MixForms.All, OnBed, FlatnessOf, FlatGrid, FlatPoint, FlatLaid, OpeningRange, FixtureRange, Run, .. BondForms.All, BondForms.Turns, JointRange, Limits, Place, SetSoFar, SetTop, EdgeRef, JointWant, AtLeastWant, CentredWant, InLineWant, HoleWant,
         EqualWant, FullCourseWant, .. BoardForms.All,
     ];
 

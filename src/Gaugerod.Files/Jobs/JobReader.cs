@@ -78,6 +78,8 @@ public static class JobReader
         var supplyNames = new Uniques("the supplies", parts: false);
         var supplies = fields.Items("supplies").Select(n => SupplyReader.Read(n, values, supplyNames)).ToList();
         values.Supplies = new(supplies);
+        var fillNames = new Uniques("the fills", parts: false);
+        var fills = fields.Items("fills").Select(n => FillReader.Read(n, values, fillNames)).OfType<FillRequest>().ToSequence();
         var boardNames = new Uniques("the boards", parts: false);
         var boards = fields.Items("boards").Select(n => BoardReader.Product(n, values, boardNames)).ToList();
         values.Boards = boards.ConvertAll(board => board.Name);
@@ -89,8 +91,9 @@ public static class JobReader
         var runReader = new RunReader(values, new KnownNames(products.Count == 0 ? [null] : products.ConvertAll(p => p.Name), faces.Count == 0 ? [new(null, null)] : faces));
         var runs = fields.Items("runs", atLeast: 1).Select(n => runReader.Read(n, runNames)).ToList();
         var work = new WorkReader(values, faces.Count == 0 ? [null] : [.. faces.SelectMany(face => face.Zones.Prepend(face.Name))], runs).Read(fields["work"]);
-        var prices = PricesReader.Read(fields["prices"], values, [.. fields.Items("runs").Select(RunName)]);
         var bags = faces.Where(face => face.Face is null || face.Face.Falls?.Bed?.Bag is not null).Select(face => face.Face?.Falls?.Bed?.Bag?.Called);
+        List<(string? Name, string What)> bought = [.. products.Select(p => (p.Name, "a tile")), .. trims.Where(t => t.Trim is not { IsWorked: true }).Select(t => (t.Name, "a trim")), .. boards.Select(b => (b.Name, "a board")), .. supplies.Select(s => (s.Name, "a supply")), .. bags.Select(bag => (bag, "the mix of a bed"))];
+        var prices = PricesReader.Read(fields["prices"], values, [.. fields.Items("runs").Select(RunName)], bought);
         var handOver = new HandOverReader(values, [.. products.Select(p => p.Name), .. trims.Select(t => t.Name), .. values.Boards, .. supplies.Select(s => s.Name), .. bags]).Read(fields["handover"]);
         if (values.Log.Any && Unit((Entry.Group)fields.Entry) is not null) Shapes(faces, new Tape(unit, mark), root, values.Log);
         if (name is null) return null;
@@ -101,6 +104,7 @@ public static class JobReader
             Region = region,
             Trims = trims.Select(t => t.Trim).OfType<TrimProduct>().ToSequence(),
             Supplies = supplies.Select(s => s.Supply).OfType<Supply>().ToSequence(),
+            Fills = fills,
             Boards = boards.Select(b => b.Board).OfType<BoardProduct>().ToSequence(),
             Work = work,
             Prices = prices,

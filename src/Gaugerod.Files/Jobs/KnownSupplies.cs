@@ -16,7 +16,7 @@ internal sealed class KnownSupplies(IReadOnlyList<(string? Name, Supply? Supply)
     /// <summary>What is put on all over.</summary>
     public Coated? Coated(Entry? entry, Values values, SupplyKind kind)
     {
-        if (Fields.Open(entry, Forms.Coated, values) is not { } fields) return null;
+        if (Fields.Open(entry, SupplyForms.Coated, values) is not { } fields) return null;
         var coats = values.Whole(fields["coats"], 1, 5);
         return Named(fields["of"], values, kind) is { } of && (coats is null) == (fields["coats"] is null) ? new(of, coats ?? 1) : null;
     }

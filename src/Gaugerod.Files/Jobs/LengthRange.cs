@@ -36,9 +36,12 @@ internal sealed record LengthRange(Length Least, Length Most, string What, strin
     public static readonly LengthRange OutOfFlat = new(Mm(-300), Mm(300), "a reading", "of at most 300 mm either way");
     public static readonly LengthRange Every = new(Mm(10), Mm(2000), "a distance", "from 10 mm to 2 m");
     public static readonly LengthRange Apart = new(Mm(500), Mm(100_000), "a distance", "from 0.5 to 100 m");
+    public static readonly LengthRange Body = new(Mm(10), Mm(10_000), "a body's side", "from 10 mm to 10 m");
     public static readonly LengthRange Line = new(Mm(-4000), Mm(4000), "a height", "of at most 4 m");
 
     public static readonly LengthRange BoardSide = new(BoardProduct.LeastSide, Product.MostSide, "a board's side", "from 300 mm to 4 m");
+    public static readonly LengthRange NicheDepth = new(Mm(20), Mm(1000), "a niche's depth", "from 20 mm to 1 m");
+    public static readonly LengthRange SeamWidth = new(Mm(10), Mm(300), "a width", "from 10 to 300 mm");
     public static readonly LengthRange Gap = Joint with { What = "a gap" };
     public static readonly LengthRange ScrewsApart = new(Mm(50), Mm(600), "a distance between screws", "from 50 to 600 mm");
     public static readonly LengthRange Inset = new(Mm(5), Mm(50), "an inset", "from 5 to 50 mm");

@@ -50,8 +50,10 @@ internal static class OpeningReader
         var sides = Fields.Open(fields["edges"], Forms.OpeningSides, fields.Values);
         var edges = Sides.Select(side => EdgeReader.Read(sides?[side], Forms.Edge, usual with { Name = side }, fields.Values)).ToSequence();
         if (name is null || left is not { } l || bottom is not { } b || width is not { } w || height is not { } h || under is not { } line) return null;
+        var depth = fields.Length("depth", LengthRange.NicheDepth);
+        if ((depth is null) != (fields["depth"] is null)) return null;
         var (range, understood) = Range(fields["range"], new(l, b + line, l + w, b + line + h), line, fields.Values);
-        return understood ? new Opening(name, Ring.Of(new Box(l, b + line, l + w, b + line + h)), edges) { Range = range } : null;
+        return understood ? new Opening(name, Ring.Of(new Box(l, b + line, l + w, b + line + h)), edges) { Range = range, Depth = depth } : null;
     }
 
     private static (OpeningRange? Range, bool Understood) Range(Entry? entry, Box box, Length under, Values values)

@@ -39,7 +39,7 @@ internal sealed class PriceValues(Values values, Currency? currency)
     public Pace? Pace(Entry? entry, LabourOf kind)
     {
         if (entry is null) return null;
-        var example = kind == LabourOf.TiledArea ? "\"0.8 to 1.2 m2\"" : LabourAmount.IsIn(kind, PriceUnit.Metre) ? "\"4 to 6 m\"" : "\"10 to 15\"";
+        var example = LabourAmount.IsIn(kind, PriceUnit.SquareMetre) ? "\"0.8 to 1.2 m2\"" : LabourAmount.IsIn(kind, PriceUnit.Metre) ? "\"4 to 6 m\"" : "\"10 to 15\"";
         var text = (Written(entry) ?? "").Trim();
         foreach (var hour in (string[])["an hour", "per hour", "/h", "/hour"]) text = text.EndsWith(hour, StringComparison.OrdinalIgnoreCase) ? text[..^hour.Length].TrimEnd() : text;
         var digit = text.AsSpan().LastIndexOfAnyInRange('0', '9');

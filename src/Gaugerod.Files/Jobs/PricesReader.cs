@@ -16,15 +16,16 @@ internal static class PricesReader
     /// <param name="entry">What stands there.</param>
     /// <param name="values">Takes what is wrong.</param>
     /// <param name="runs">The runs' names; null for one that has none yet.</param>
-    public static PriceRequest? Read(Entry? entry, Values values, IReadOnlyList<string?> runs)
+    /// <param name="bought">The names of what may be bought, with what each is.</param>
+    public static PriceRequest? Read(Entry? entry, Values values, IReadOnlyList<string?> runs, IReadOnlyList<(string? Name, string What)> bought)
     {
         if (entry is null || Fields.Open(entry, PriceForms.Prices, values) is not { } fields) return null;
         var currency = Code(fields["currency"], values);
         var prices = new PriceValues(values, currency);
-        var (items, tasks) = (new Uniques("the priced items", parts: false), new Uniques("the tasks", parts: false));
+        var (items, tasks) = (new Uniques("the priced items", parts: false) { Alike = PriceWords.Key }, new Uniques("the tasks", parts: false));
         var request = new PriceRequest(currency ?? new("EUR"))
         {
-            Items = fields.Items("items").Select(item => Item(item, prices, items)).OfType<ItemPrice>().ToSequence(),
+            Items = fields.Items("items").Select(item => Item(item, prices, items, bought)).OfType<ItemPrice>().ToSequence(),
             Labour = fields.Items("labour").Select(task => LabourReader.Read(task, prices, tasks, runs)).OfType<LabourPrice>().ToSequence(),
             Travel = Charge(fields["travel"], prices),
             Waste = Charge(fields["waste"], prices),
@@ -45,11 +46,15 @@ internal static class PricesReader
         return null;
     }
 
-    private static ItemPrice? Item(Entry entry, PriceValues prices, Uniques names)
+    private static ItemPrice? Item(Entry entry, PriceValues prices, Uniques names, IReadOnlyList<(string? Name, string What)> bought)
     {
         var values = prices.Values;
         if (Fields.Open(entry, PriceForms.Item, values) is not { } fields) return null;
         var name = names.Take(fields["item"], values);
+
+        // One price would price both.
+        var alike = name is null ? [] : bought.Where(one => one.Name is not null && string.Equals(PriceWords.Key(one.Name), PriceWords.Key(name), StringComparison.Ordinal)).Distinct().Select(one => one.What).ToList();
+        if (alike.Count > 1) values.Log.AddSaid(fields["item"]!, $"\"{name}\", which is the name of {string.Join(" and of ", alike)}", "what only one thing that is bought is called", "another name for one of them");
         var free = fields["price"] is Entry.Text { Value: PriceText.ByOthers };
         var price = free ? null : prices.Price(fields["price"]);
         var unit = values.Word(fields["unit"], Words.PriceUnits);

@@ -11,17 +11,17 @@ internal static class SettingReader
     public static (SettingRequest? Setting, bool Understood) Read(Entry? entry, Values values)
     {
         if (entry is null) return (null, true);
-        if (Fields.Open(entry, Forms.Setting, values) is not { } fields) return (null, false);
+        if (Fields.Open(entry, SupplyForms.Setting, values) is not { } fields) return (null, false);
         var known = values.Supplies;
         var (mortar, grout, sealant) = (known.Named(fields["mortar"], values, SupplyKind.Mortar), known.Named(fields["grout"], values, SupplyKind.Grout), known.Named(fields["sealant"], values, SupplyKind.Sealant));
         var (backer, wedges) = (known.Named(fields["backer"], values, SupplyKind.Backer), known.Named(fields["wedges"], values, SupplyKind.Wedges));
         var (spacers, clips) = (Between(fields["spacers"], values, SupplyKind.Spacers), Between(fields["clips"], values, SupplyKind.Clips));
         var sealer = known.Coated(fields["sealer"], values, SupplyKind.Sealer);
-        var trowel = Trowel(fields["trowel"], values);
+        var (trowel, batten) = (Trowel(fields["trowel"], values), Batten(fields["batten"], values));
         var setting = new SettingRequest
         {
             Mortar = mortar, Trowel = trowel, BackButter = fields.Length("backButter", LengthRange.Layer, Length.Zero), Grout = grout, JointDepth = fields.Length("jointDepth", LengthRange.Depth),
-            Sealant = sealant, SealantDepth = fields.Length("sealantDepth", LengthRange.Depth), Backer = backer, Spacers = spacers, Clips = clips, Wedges = wedges, Sealer = sealer,
+            Sealant = sealant, SealantDepth = fields.Length("sealantDepth", LengthRange.Depth), Backer = backer, Spacers = spacers, Clips = clips, Wedges = wedges, Sealer = sealer, Batten = batten,
         };
         Beside("trowel", "mortar");
         Beside("backButter", "mortar");
@@ -29,7 +29,7 @@ internal static class SettingReader
         Beside("sealantDepth", "sealant");
         Beside("backer", "sealant");
         Beside("wedges", "clips");
-        (string Field, object? Read)[] groups = [("mortar", mortar), ("grout", grout), ("trowel", trowel), ("sealant", sealant), ("backer", backer), ("wedges", wedges), ("spacers", spacers), ("clips", clips), ("sealer", sealer)];
+        (string Field, object? Read)[] groups = [("mortar", mortar), ("grout", grout), ("trowel", trowel), ("sealant", sealant), ("backer", backer), ("wedges", wedges), ("spacers", spacers), ("clips", clips), ("sealer", sealer), ("batten", batten)];
         return (setting, groups.All(group => (group.Read is null) == (fields[group.Field] is null)));
 
         // What is said of nothing would be passed over.
@@ -41,14 +41,23 @@ internal static class SettingReader
 
     private static Between? Between(Entry? entry, Values values, SupplyKind kind)
     {
-        if (Fields.Open(entry, Forms.Between, values) is not { } fields) return null;
+        if (Fields.Open(entry, SupplyForms.Between, values) is not { } fields) return null;
         var every = fields.Length("every", LengthRange.Every);
         return values.Supplies.Named(fields["of"], values, kind) is { } of && (every is null) == (fields["every"] is null) ? new(of, every) : null;
     }
 
+    private static BattenRequest? Batten(Entry? entry, Values values)
+    {
+        if (Fields.Open(entry, SupplyForms.Batten, values) is not { } fields) return null;
+        var (of, screws, every) = (values.Supplies.Named(fields["of"], values, SupplyKind.Batten), values.Supplies.Named(fields["screws"], values, SupplyKind.Screws), fields.Length("every", LengthRange.Every));
+        if (fields["screws"] is { } held && fields["every"] is null) values.Log.AddSaid(held, "\"screws\" and no \"every\"", "how far they stand apart at the most: it is not published, so you say it", values.Example("\"every\": \"18\""));
+        if (fields["every"] is { } apart && fields["screws"] is null) values.Log.AddSaid(apart, "an \"every\" and no \"screws\"", "the \"screws\" beside it", "\"screws\": \"..\"");
+        return of is null || (screws is null) != (fields["screws"] is null) || (every is null) != (fields["every"] is null) || (screws is null) != (every is null) ? null : new(of) { Screws = screws, Every = every ?? Length.Zero };
+    }
+
     private static Trowel? Trowel(Entry? entry, Values values)
     {
-        if (Fields.Open(entry, Forms.Trowel, values) is not { } fields) return null;
+        if (Fields.Open(entry, SupplyForms.Trowel, values) is not { } fields) return null;
         var (width, depth) = (fields.Length("width", LengthRange.Notch), fields.Length("depth", LengthRange.Notch));
         var (shape, degrees) = (fields.Word("shape", Words.NotchShapes, NotchShape.Square), values.Whole(fields["angle"], 30, 90) ?? 45);
         var tooth = fields.Length("tooth", shape == NotchShape.Vee ? LengthRange.Tooth : LengthRange.Notch);

@@ -8,7 +8,7 @@ internal static class SupplyReader
 {
     public static (string? Name, Supply? Supply) Read(Entry entry, Values values, Uniques names)
     {
-        if (Fields.Open(entry, Forms.Supply, values) is not { } fields) return (null, null);
+        if (Fields.Open(entry, SupplyForms.Supply, values) is not { } fields) return (null, null);
         var name = names.Take(fields["name"], values);
         var (kind, pack) = (values.Word(fields["kind"], Words.SupplyKinds), values.Name(fields["pack"]));
         var makes = kind is { } made ? AmountText.Makes(fields["yield"], values, Supply.MeasureOf(made)) : null;

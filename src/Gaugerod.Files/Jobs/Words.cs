@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Boards;
 using Gaugerod.Engine.Bonds;
 using Gaugerod.Engine.Cutting;
 using Gaugerod.Engine.Lines;
@@ -71,10 +72,12 @@ internal static class Words
 
     public static readonly Words<Exposure> Exposures = new(("inside", Exposure.Inside), ("sun", Exposure.Sun), ("outside", Exposure.Outside));
 
+    public static readonly Words<NichePart> NicheParts = new(("back", NichePart.Back), ("bottom", NichePart.Bottom), ("top", NichePart.Top), ("left", NichePart.Left), ("right", NichePart.Right));
+
     public static readonly Words<SupplyKind> SupplyKinds = new(
         ("mortar", SupplyKind.Mortar), ("grout", SupplyKind.Grout), ("sealant", SupplyKind.Sealant), ("backer", SupplyKind.Backer), ("membrane", SupplyKind.Membrane), ("band", SupplyKind.Band),
         ("primer", SupplyKind.Primer), ("sealer", SupplyKind.Sealer), ("filler", SupplyKind.Filler), ("spacers", SupplyKind.Spacers), ("clips", SupplyKind.Clips), ("wedges", SupplyKind.Wedges),
-        ("screws", SupplyKind.Screws), ("tape", SupplyKind.Tape));
+        ("screws", SupplyKind.Screws), ("tape", SupplyKind.Tape), ("batten", SupplyKind.Batten), ("masonry", SupplyKind.Masonry));
 
     public static readonly Words<NotchShape> NotchShapes = new(("square", NotchShape.Square), ("round", NotchShape.Round), ("pointed", NotchShape.Vee));
 

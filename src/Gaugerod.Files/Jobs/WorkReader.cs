@@ -24,8 +24,8 @@ internal sealed class WorkReader(Values values, IReadOnlyList<string?> faces, IR
         var floors = fields.Items("floors").Select(Face).OfType<string>().ToSequence();
         var own = fields.Items("tasks").Select(item => Fields.Open(item, WorkForms.Task, values)).ToList();
         var made = fields.Items("made").Select(item => Fields.Open(item, WorkForms.Made, values)).ToList();
-        var names = new Uniques("the tasks", parts: false, [.. Given()]);
-        var (ownNames, madeNames) = (own.ConvertAll(Name), made.ConvertAll(Name));
+        var names = new Uniques("the tasks", parts: false, [TaskNames.Start, .. Given()]);
+        var (ownNames, madeNames) = (own.ConvertAll(Name), made.ConvertAll(Arriving));
         List<string?> known = [.. Given(), .. ownNames, .. madeNames.Select(name => name is null ? null : TaskNames.In(name)), .. runs.Contains(null) ? [null] : (string?[])[]];
         var tasks = own.Select((task, i) => task is null || ownNames[i] is not { } name ? null : Task(task, name, known)).OfType<OwnTask>().ToSequence();
         var things = made.Select((thing, i) => thing is null || madeNames[i] is not { } name ? null : Made(thing, name, known)).OfType<MadeElsewhere>().ToSequence();
@@ -35,6 +35,15 @@ internal sealed class WorkReader(Values values, IReadOnlyList<string?> faces, IR
         };
 
         string? Name(Fields? group) => group is null ? null : names.Take(group["name"], values);
+
+        // That it is in is a task too.
+        string? Arriving(Fields? group)
+        {
+            if (Name(group) is not { } name) return null;
+            if (names.Refuses(TaskNames.In(name))) values.Log.AddSaid(group!["name"]!, $"\"{name}\", and a task \"{TaskNames.In(name)}\", which is what its coming is called", "a name of its own", Values.Quoted(name + " 2"));
+            names.Reserve(TaskNames.In(name));
+            return name;
+        }
     }
 
     private WorkHours? Hours(Fields fields)

@@ -28,6 +28,7 @@ internal static class BoardWriter
         json.WriteLengths("studs", face.Studs);
         json.WriteList("pieces", face.Pieces, piece => Write(json, piece));
         json.WriteList("seams", face.Seams, seam => Write(json, seam));
+        if (face.Niches.Count > 0) json.WriteList("niches", face.Niches, niche => Write(json, niche));
         json.WriteNumber("area", Math.Round(face.Area));
         json.WriteLength("seamLength", face.SeamLength);
         json.WriteNumber("screws", face.Screws);
@@ -51,6 +52,26 @@ internal static class BoardWriter
         json.WriteBoolean("whole", piece.IsWhole);
         json.WriteNumber("sheet", piece.Sheet);
         json.WriteNumber("screws", piece.Screws.Count);
+        json.WriteEndObject();
+    }
+
+    private static void Write(Utf8JsonWriter json, NicheBoards niche)
+    {
+        json.WriteStartObject();
+        json.WriteString("opening", niche.Opening);
+        json.WriteLength("depth", niche.Depth);
+        json.WriteLength("seams", niche.Seams);
+        json.WriteList("pieces", niche.Pieces, piece =>
+        {
+            json.WriteStartObject();
+            json.WriteString("id", piece.Id);
+            json.WriteString("part", Words.NicheParts.Say(piece.Part));
+            json.WriteLength("along", piece.Along);
+            json.WriteLength("across", piece.Across);
+            json.WriteNumber("sheet", piece.Sheet);
+            json.WriteNumber("screws", piece.Screws);
+            json.WriteEndObject();
+        });
         json.WriteEndObject();
     }
 

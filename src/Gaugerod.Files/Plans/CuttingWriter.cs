@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Gaugerod.Engine.Cutting;
+using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane;
 using Gaugerod.Plane.Shapes;
@@ -9,16 +10,17 @@ namespace Gaugerod.Files.Plans;
 /// <summary>Writes which tile every piece comes from, and why no fewer would do.</summary>
 internal static class CuttingWriter
 {
-    public static void Write(Utf8JsonWriter json, Sequence<ProductCutting> cutting, Sequence<BoxPlan> boxes)
+    public static void Write(Utf8JsonWriter json, Plan plan)
     {
         json.WriteStartObject("cutting");
-        json.WriteList("products", cutting, product =>
-            WriteProduct(json, product, boxes.FirstOrDefault(plan => string.Equals(plan.Product, product.Product, StringComparison.Ordinal))));
+        json.WriteList("products", plan.Cutting, product =>
+            WriteProduct(json, plan.Job, product, plan.Boxes.FirstOrDefault(boxes => string.Equals(boxes.Product, product.Product, StringComparison.Ordinal))));
         json.WriteEndObject();
     }
 
-    private static void WriteProduct(Utf8JsonWriter json, ProductCutting cutting, BoxPlan? boxes)
+    private static void WriteProduct(Utf8JsonWriter json, Job job, ProductCutting all, BoxPlan? boxes)
     {
+        var (cutting, later) = CutOrder.Of(job, all);
         json.WriteStartObject();
         json.WriteString("product", cutting.Product);
         json.WriteNumber("bought", cutting.Bought);
@@ -29,7 +31,26 @@ internal static class CuttingWriter
         json.WriteList("weighings", cutting.Weighings, proof => WriteWeighing(json, proof));
         if (cutting.Fewest is { } fewest) WriteCost(json, "fewest", fewest);
         if (cutting.Simple is { } simple) WriteCost(json, "simple", simple);
-        json.WriteList("settings", cutting.Settings, setting =>
+        WriteOrder(json, cutting.Settings, cutting.ByHand);
+        if (later.Count > 0)
+        {
+            json.WriteList("later", later, waits =>
+            {
+                json.WriteStartObject();
+                json.WriteString("for", waits.For);
+                WriteOrder(json, waits.Settings, waits.ByHand);
+                json.WriteEndObject();
+            });
+        }
+
+        if (boxes is not null) WriteBlend(json, boxes);
+        json.WriteList("tiles", cutting.Tiles, tile => WriteTile(json, tile));
+        json.WriteEndObject();
+    }
+
+    private static void WriteOrder(Utf8JsonWriter json, Sequence<SawSetting> settings, Sequence<string> byHand)
+    {
+        json.WriteList("settings", settings, setting =>
         {
             json.WriteStartObject();
             json.WriteLength("fence", setting.Fence);
@@ -38,10 +59,7 @@ internal static class CuttingWriter
             if (setting.Parts.Count > 0) json.WriteList("parts", setting.Parts, json.WriteNumberValue);
             json.WriteEndObject();
         });
-        json.WriteNames("byHand", cutting.ByHand);
-        if (boxes is not null) WriteBlend(json, boxes);
-        json.WriteList("tiles", cutting.Tiles, tile => WriteTile(json, tile));
-        json.WriteEndObject();
+        json.WriteNames("byHand", byHand);
     }
 
     private static void WriteProof(Utf8JsonWriter json, PairingProof proof)

@@ -34,7 +34,7 @@ public static class PlanWriter
         json.WriteList("surveys", plan.Surveys, survey => SurveyWriter.Write(json, survey));
         var tiles = new TileNumbers(plan.Cutting);
         json.WriteList("runs", plan.Runs, run => RunWriter.Write(json, run, tiles));
-        CuttingWriter.Write(json, plan.Cutting, plan.Boxes);
+        CuttingWriter.Write(json, plan);
         json.WriteList("trim", plan.Trims.Lines, line => TrimWriter.Write(json, line));
         PrepWriter.Write(json, plan);
         json.WriteList("takeoff", plan.Order, line => OrderWriter.Write(json, line));

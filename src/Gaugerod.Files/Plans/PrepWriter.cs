@@ -29,6 +29,7 @@ internal static class PrepWriter
         json.WriteNumber("kilograms", Math.Round(bed.Kilograms, 1));
         if (bed.Bags is { } bags) json.WriteNumber("bags", bags);
         else json.WriteNull("bags");
+        if (bed.Sand is { } sand) json.WriteNumber("sand", Math.Round(sand, 1));
         json.WriteLength("least", bed.Least);
         json.WriteLength("greatest", bed.Greatest);
         json.WriteLength("farthest", bed.Farthest);

@@ -74,6 +74,7 @@ internal static class SequenceWriter
     private static void Write(Utf8JsonWriter json, BatchCourse course)
     {
         json.WriteStartObject();
+        if (course.Face is { } face) json.WriteString("face", face);
         json.WriteNumber("course", course.Course);
         json.WriteNumber("first", course.First);
         json.WriteNumber("last", course.Last);

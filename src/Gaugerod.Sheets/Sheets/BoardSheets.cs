@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Boards;
+using Gaugerod.Engine.Rooms;
 using Gaugerod.Plane.Measure;
 using Gaugerod.Plane.Shapes;
 using Gaugerod.Sheets.Drawings;
@@ -53,13 +54,33 @@ internal static class BoardSheets
             face.Pieces.Select(piece => (IReadOnlyList<string>)[piece.Id, Figures.Number(piece.Row), figures.Cut(piece.Shape.Outer.Bounds.Width), figures.Cut(piece.Shape.Outer.Bounds.Height), Figures.Number(piece.Sheet), Figures.Number(piece.Screws.Count), Cut(piece, face, figures)]), flow.Width);
         flow.Add(Block.Together(Block.Heading("Pieces", flow.Width), head), rows, Block.Together(Block.Heading("Pieces, continued", flow.Width), head));
         flow.Add(Block.Gap(3));
+        foreach (var niche in face.Niches) Niche(flow, niche, face.Product, figures);
         var corners = face.Corners > Length.Zero ? $" Inside corners, taped too: {Long(face.Corners, figures)}; one that two boarded faces share is taped once." : "";
-        flow.Add(Block.Words($"{Figures.Count(face.Screws, "screw", "screws")} in all. Seams to tape: {Long(face.SeamLength, figures)}.{corners}{(bare > 0 ? " Pieces too small for their number in the picture have it in the table only." : "")} Mind the caution on the sheet \"Sheets of board\".", flow.Width, after: 2));
+        flow.Add(Block.Words($"{Figures.Count(face.Screws, "screw", "screws")} in all. Seams to tape: {Long(face.SeamLength, figures)}.{(face.Niches.Count > 0 ? $" Joints of niches, taped too: {Long(face.NicheSeams, figures)}." : "")}{corners}{(bare > 0 ? " Pieces too small for their number in the picture have it in the table only." : "")} Mind the caution on the sheet \"Sheets of board\".", flow.Width, after: 2));
         foreach (var found in book.Plan.Findings.Where(finding => finding.Rule is "board" && finding.Level > Engine.FindingLevel.Note && string.Equals(finding.Where, face.Face, StringComparison.Ordinal)))
         {
             flow.Add(Block.Words($"▲ {found.Text} Limit: {found.Limit}; here {found.Value} ({found.Source}).", flow.Width, after: 2));
         }
     }
+
+    private static void Niche(Flow flow, NicheBoards niche, BoardProduct board, Figures figures)
+    {
+        var (head, rows) = Table.Of(
+            [new("Piece", 9, Bold: true), new("where", 60), new("long", 13, Right: true), new("wide", 13, Right: true), new("sheet", 9, Right: true), new("screws", 10, Right: true)],
+            niche.Pieces.Select(piece => (IReadOnlyList<string>)[piece.Id, Where(piece.Part), figures.Cut(piece.Along), figures.Cut(piece.Across), Figures.Number(piece.Sheet), Figures.Number(piece.Screws)]), flow.Width);
+        var words = $"{figures.Near(niche.Width)} wide, {figures.Near(niche.Height)} high, {figures.NearWithUnit(niche.Depth)} deep, board to board. The wall's board ends at the opening and covers the edges of the sides; the frame behind is larger by the board's thickness, {figures.NearWithUnit(board.Thickness)}, all round. The bottom falls to the front, so set it so before it is screwed.";
+        flow.Add(Block.Together(Block.Heading($"Lining of {niche.Opening}", flow.Width), Block.Words(words, flow.Width, 9, after: 1.5), head), rows, head);
+        flow.Add(Block.Gap(3));
+    }
+
+    private static string Where(NichePart part) => part switch
+    {
+        NichePart.Back => "back, behind the sides",
+        NichePart.Bottom => "bottom, under the ends of left and right",
+        NichePart.Top => "top, over the ends of left and right",
+        NichePart.Left => "left, between bottom and top",
+        _ => "right, between bottom and top",
+    };
 
     /// <summary>What is cut out of a piece: its corners where it is no rectangle, openings in it, pipes through it.</summary>
     private static string Cut(BoardPiece piece, BoardedFace face, Figures figures)

@@ -11,21 +11,33 @@ internal static class CutSheets
 {
     private const double FenceWidth = 54, Cell = 22, Row = 6.6;
 
-    public static void Add(SheetBook book, ProductCutting cutting, IReadOnlyDictionary<string, PieceOnFace> pieces)
+    public static void Add(SheetBook book, ProductCutting all, IReadOnlyDictionary<string, PieceOnFace> pieces)
     {
-        if (cutting.Settings.Count == 0 && cutting.ByHand.Count == 0) return;
+        if (all.Settings.Count == 0 && all.ByHand.Count == 0) return;
+        var (cutting, later) = CutOrder.Of(book.Plan.Job, all);
         var flow = book.Flow($"Cut list: {cutting.Product}", $"Pieces of {cutting.Product} to cut, by saw setting, then pieces marked by hand.");
-        flow.Add(Block.Words(Count(cutting, pieces), flow.Width, after: 2));
+        flow.Add(Block.Words(Count(all, later, pieces), flow.Width, after: 2));
+        Settings(flow, book, cutting, pieces);
+        ByHand(flow, book.Figures, cutting, pieces);
+        foreach (var waits in later) Later(flow, book, all with { Settings = waits.Settings, ByHand = waits.ByHand }, waits, pieces);
+    }
+
+    /// <summary>What waits is kept under a heading of its own, so that nobody cuts it with the rest.</summary>
+    private static void Later(Flow flow, SheetBook book, ProductCutting cutting, CutLater waits, IReadOnlyDictionary<string, PieceOnFace> pieces)
+    {
+        flow.Add(Block.Gap(4));
+        flow.Add(Block.Together(Block.Heading($"Cut last: waits for {waits.For}", flow.Width), Block.Words($"▲ Measure again when {waits.For} is in, then cut. Keep their tiles, and the rests of tiles that are shared, apart until then.", flow.Width, bold: true, after: 1.5)));
         Settings(flow, book, cutting, pieces);
         ByHand(flow, book.Figures, cutting, pieces);
     }
 
-    private static string Count(ProductCutting cutting, IReadOnlyDictionary<string, PieceOnFace> pieces)
+    private static string Count(ProductCutting cutting, IReadOnlyCollection<CutLater> later, IReadOnlyDictionary<string, PieceOnFace> pieces)
     {
         var all = cutting.Settings.SelectMany(s => s.Pieces).Concat(cutting.ByHand).Distinct(StringComparer.Ordinal).Where(pieces.ContainsKey).Select(id => pieces[id].Piece).ToArray();
         var drilled = all.Count(piece => piece.IsOnlyDrilled);
         var words = $"{Figures.Count(all.Length, "piece", "pieces")} to cut";
-        return drilled == 0 ? words + "." : $"{words}: {Figures.Number(all.Length - drilled)} at an edge, {Figures.Number(drilled)} only drilled.";
+        var last = string.Concat(later.Select(waits => $" {Figures.Count(waits.Pieces.Count(), "piece waits", "pieces wait")} for {waits.For} and stand last."));
+        return (drilled == 0 ? words + "." : $"{words}: {Figures.Number(all.Length - drilled)} at an edge, {Figures.Number(drilled)} only drilled.") + last;
     }
 
     private static void Settings(Flow flow, SheetBook book, ProductCutting cutting, IReadOnlyDictionary<string, PieceOnFace> pieces)

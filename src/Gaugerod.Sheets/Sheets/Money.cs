@@ -13,8 +13,6 @@ internal static class Money
         return amount < 0 ? "\u2212" + text : text;
     }
 
-    public static string Of(Spread spread, Currency currency) => spread.IsRange ? $"{Of(spread.Low, currency)} to {Of(spread.High, currency)}" : Of(spread.Likely, currency);
-
     /// <summary>A number as it was typed, or a range.</summary>
     public static string Plain(Spread spread) => spread.IsRange ? $"{PriceText.Plain(spread.Low)} to {PriceText.Plain(spread.High)}" : PriceText.Plain(spread.Likely);
 

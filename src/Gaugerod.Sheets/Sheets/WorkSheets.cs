@@ -52,10 +52,12 @@ internal static class WorkSheets
     {
         foreach (var task in work.Tasks.Where(task => task.Batches.Count > 0))
         {
-            var rows = task.Batches.Select(batch => (IReadOnlyList<string>)[Figures.Number(batch.Number), $"{WorkWords.Day(batch.Begins)} {WorkWords.Clock(batch.Begins)} to {WorkWords.Clock(batch.Ends)}", WorkWords.Covers(batch), WorkWords.Much(batch, book.Figures.Tape), "____ %"]);
-            var (head, lines) = Table.Of([new("Mix", 12, Bold: true), new("When", 62), new("Covers", 52), new("Makes", 40), new("Tile lifted", 20)], rows, flow.Width, 9);
+            // No tile is lifted where joints are filled.
+            var set = task.Kind == WorkKind.Setting;
+            var rows = task.Batches.Select(batch => (IReadOnlyList<string>)[Figures.Number(batch.Number), $"{WorkWords.Day(batch.Begins)} {WorkWords.Clock(batch.Begins)} to {WorkWords.Clock(batch.Ends)}", WorkWords.Covers(batch), WorkWords.Much(batch, book.Figures.Tape), .. set ? (string[])["____ %"] : []]);
+            var (head, lines) = Table.Of([new("Mix", 12, Bold: true), new("When", 62), new("Covers", set ? 52 : 72), new("Makes", 40), .. set ? (Column[])[new("Tile lifted", 20)] : []], rows, flow.Width, 9);
             var ahead = task.Ahead is { } tiles ? $" Comb for no more than {Figures.Count(tiles, "tile", "tiles")} ahead: the mortar takes no tile for longer." : "";
-            flow.Add(Block.Together(Block.Heading("Mixes: " + task.Name, flow.Width), Block.Words(WorkNotes.Check(book.Plan.Job) + ahead, flow.Width, after: 1.5), head), lines, head);
+            flow.Add(Block.Together(Block.Heading("Mixes: " + task.Name, flow.Width), Block.Words((set ? WorkNotes.Check(book.Plan.Job) : WorkNotes.GroutMixes) + ahead, flow.Width, after: 1.5), head), lines, head);
             flow.Add(Block.Gap(4));
         }
     }

@@ -1,4 +1,5 @@
 using Gaugerod.Engine.Boards;
+using Gaugerod.Engine.Planning;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane.Measure;
@@ -88,7 +89,7 @@ public sealed class BoardLayoutTests
     public void A_floor_of_a_hundred_square_feet_takes_seven_sheets_where_area_and_a_tenth_say_eight()
     {
         var face = Planned(Face(Wall(null), 120, 120), ThreeByFive);
-        var stock = SheetCutting.Cut(ThreeByFive, face.Pieces);
+        var stock = SheetCutting.Cut(ThreeByFive, [.. face.Cut]);
         Assert.Equal(7, stock.Sheets.Count);
         Assert.Equal(7, stock.LowerBound);
         Assert.Equal(8, TileOrder.ByArea(100, 10, 15).Packs);
@@ -99,9 +100,10 @@ public sealed class BoardLayoutTests
     [Theory]
     [InlineData(60, 36, 54)]
     [InlineData(96, 48, 91)]
+    [InlineData(60, 32, 45)]
     public void A_whole_sheet_on_a_floor_takes_the_screws_of_its_grid(long width, long height, int screws)
     {
-        var face = Planned(Face(Wall(null), width, height), width == 60 ? ThreeByFive : FourByEight);
+        var face = Planned(Face(Wall(null), width, height), FourByEight with { Width = Length.FromInches(height), Length = Length.FromInches(width) });
         Assert.Equal(screws, Assert.Single(face.Pieces).Screws.Count);
     }
 
@@ -119,10 +121,33 @@ public sealed class BoardLayoutTests
     [Fact]
     public void Offcuts_are_used_on()
     {
-        var long60 = new BoardPiece("B1", 1, new(Ring.Of(Inches(0, 0, 60, 48)), []), Length.FromInches(60), Length.FromInches(48), []);
+        var long60 = new SheetPiece("B1", Length.FromInches(60), Length.FromInches(48));
         var stock = SheetCutting.Cut(FourByEight, [long60, long60 with { Id = "B2", Along = Length.FromInches(36) }, long60 with { Id = "B3", Along = Length.FromInches(40) }]);
         Assert.Equal(2, stock.Sheets.Count);
         Assert.Equal(2, stock.LowerBound);
         Assert.Equal(["B1", "B2"], stock.Sheets[0].Pieces.Select(piece => piece.Id));
+    }
+
+    // By hand: rows of 12 in without a gap. The lowest may be 4 in high and the highest a rest, so that a wall of n whole rows and a part is laid in n + 2.
+    [Fact]
+    public void A_wall_that_is_accepted_never_has_more_rows_than_the_search_keeps_apart()
+    {
+        var board = ThreeByFive with { Width = Length.FromInches(12), Length = Length.FromInches(60) };
+        var refused = 0;
+        for (var height = 12L * (LastSeams.Most - 3); height <= 12 * (LastSeams.Most + 1); height += 3)
+        {
+            var remarks = new Remarks(Tape.Sixteenths);
+            // A window low down and one high up, so that rows are tried whose seams keep off their corners.
+            var task = Task(Face(Wall(Every(16, 16)), 48, height, Inches(10, 17, 20, 9), Inches(10, height - 40, 20, 11)), board);
+            BoardFaults.Find(task, "faces[0].board", large: true, remarks);
+            if (remarks.Faults.Count > 0) refused++;
+            else
+            {
+                var rows = RowHeights.Of(task.Field.Bounds.Bottom.Steps, task.Field.Bounds.Top.Steps, task.Sheet(BoardLay.Across), task.Field.Corners.Select(corner => corner.Y.Steps), RowHeights.Aside);
+                Assert.All(rows, bands => Assert.InRange(bands.Length, 1, LastSeams.Most));
+            }
+        }
+
+        Assert.InRange(refused, 5, 16);
     }
 }

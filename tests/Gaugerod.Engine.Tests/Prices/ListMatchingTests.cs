@@ -42,5 +42,13 @@ public sealed class ListMatchingTests
         Assert.Equal([(ListFate.Unread, "found a price in USD, expected EUR"), (ListFate.NotUsed, "no price: one by \"m\" does not fit; it is bought by pack")], list.Select(line => (line.Fate, line.Said)));
     }
 
+    [Fact]
+    public void One_line_never_prices_two_things_of_one_name()
+    {
+        var (request, list) = ListMatching.Of(new(new("EUR")), [Line(2, "tile", 30)], [Tile, Grout with { Item = "Tile" }]);
+        Assert.Empty(request.Items);
+        Assert.Equal((ListFate.NotUsed, "the plan buys two things of this name: rename one of them in the job"), (list[0].Fate, list[0].Said));
+    }
+
     private static ListLine Line(int line, string item, decimal price, PriceUnit unit = PriceUnit.Box) => new("list.csv", line, line, item, ListFate.NotUsed, "") { Price = new(item, unit, Spread.Of(price)) };
 }

@@ -35,13 +35,33 @@ internal sealed class WalkedWork
     }
 
     /// <summary>Whether the minute that begins at a moment is worked: a day's hours run from one moment to another, each the first at which the clock shows it.</summary>
-    public bool IsWorked(long minute)
+    public bool IsWorked(long minute) => IsWorked(minute, Of(Day(minute)));
+
+    /// <summary>How many minutes are worked from one on until its day ends, and how many on the next day that is worked.</summary>
+    public (int Left, int Next) Around(long minute)
+    {
+        var (day, left) = (Day(minute), 0);
+        for (var at = minute; at < Of(day)[^1]; at++) left += IsWorked(at, Of(day)) ? 1 : 0;
+        for (var next = day.AddDays(1); ; next = next.AddDays(1))
+        {
+            if (Of(next) is [var begins, var rests, var goesOn, var ends] && (rests - begins) + (ends - goesOn) is > 0 and var worked) return (left, (int)worked);
+        }
+    }
+
+    private static bool IsWorked(long minute, long[] hours) =>
+        hours is [var begins, var rests, var goesOn, var ends] && minute >= begins && minute < ends && (minute < rests || minute >= goesOn);
+
+    private DateOnly Day(long minute)
     {
         var at = Instant.FromUnixTimeSeconds(minute * 60);
         if (_interval is null || !_interval.Contains(at)) _interval = _zone.GetZoneInterval(at);
-        var day = new DateOnly(1970, 1, 1).AddDays((int)((minute + (_interval.WallOffset.Seconds / 60)) / 1440));
+        return new DateOnly(1970, 1, 1).AddDays((int)((minute + (_interval.WallOffset.Seconds / 60)) / 1440));
+    }
+
+    private long[] Of(DateOnly day)
+    {
         if (!_days.TryGetValue(day, out var hours)) _days[day] = hours = Hours(day);
-        return hours is [var begins, var rests, var goesOn, var ends] && minute >= begins && minute < ends && (minute < rests || minute >= goesOn);
+        return hours;
     }
 
     private long[] Hours(DateOnly day)

@@ -42,6 +42,20 @@ public sealed class BedJobTests
         Assert.Contains(plan.Findings, finding => finding.Rule == "bed" && finding.Text.Contains("6 bags of 60 lb", StringComparison.Ordinal));
     }
 
+    // A setter's page on the mix for shower beds: 60 lb of a 3:1 mix and 30 lb of sand are 15 of cement to 75 of sand, 1:5.
+    [Fact]
+    public void A_bag_made_leaner_says_the_sand_that_goes_to_it_and_to_all()
+    {
+        var leaner = Shower.Replace("\"0.45 ft3\"", "\"0.45 ft3\", \"sand\": { \"weight\": \"60 lb\", \"from\": 3, \"to\": 5 }", StringComparison.Ordinal);
+        Assert.Empty(SchemaTests.Faults(SchemaTests.JobSchema, leaner));
+        var plan = Planner.Plan(Read(leaner));
+        Assert.Contains("30 lb of dry sand, 180 lb in all", Assert.Single(plan.Findings, finding => finding.Rule == "bed-mix").Text, StringComparison.Ordinal);
+        using var json = JsonDocument.Parse(PlanWriter.Write(plan));
+        Assert.Empty(SchemaTests.Faults(SchemaTests.PlanSchema, Encoding.UTF8.GetString(PlanWriter.Write(plan))));
+        Assert.Equal(180 * 0.45359237, json.RootElement.GetProperty("prep").GetProperty("beds")[0].GetProperty("sand").GetDouble(), 0.05);
+        Assert.Equal(30.0 * 0.45359237, new MoreSand(60 * 0.45359237, 3, 5).Added, 1e-9);
+    }
+
     [Fact]
     public void A_dip_under_the_straightedge_is_found_with_what_fills_it()
     {
@@ -121,6 +135,8 @@ public sealed class BedJobTests
     [InlineData("\"to\": \"drain\"", "\"to\": \"drain\", \"drains\": [\"drain\"]", "faces[0].falls.drains", "one of the two")]
     [InlineData("\"to\": \"drain\"", "\"to\": \"drain\", \"perimeter\": \"levl\"", "faces[0].falls.perimeter", "\"level\"")]
     [InlineData("0.45 ft3", "much", "faces[0].falls.bag.yield", null)]
+    [InlineData("\"0.45 ft3\"", "\"0.45 ft3\", \"sand\": { \"weight\": \"60 lb\", \"from\": 5, \"to\": 3 }", "faces[0].falls.bag.sand.to", "6")]
+    [InlineData("\"0.45 ft3\"", "\"0.45 ft3\", \"sand\": { \"weight\": \"60 st\", \"from\": 3, \"to\": 5 }", "faces[0].falls.bag.sand.weight", null)]
     [InlineData("\"step\": 12", "\"step\": 0", "faces[0].flatness.grid.step", null)]
     [InlineData("\"heights\": [[0, 0, 0], ", "\"heights\": [[0, 0], ", "faces[0].flatness.grid.heights[1]", null)]
     [InlineData("\"heights\"", "\"gaps\": [], \"heights\"", "faces[0].flatness.grid", null)]

@@ -48,15 +48,37 @@ public sealed class MovementJobTests
         Assert.Equal("4.0 ft across the field, 1/8 in wide, 1/8 in deep", plan.Supplies[0].Uses[0].How);
     }
 
+    // Source: BS 5385-3 as a supplier of joints gives it: edges of floors from 2 m on. 1.95 m is 76.8 in, 2.05 m is 80.7 in.
+    [Theory]
+    [InlineData(80.7 / 12, "UK", 1)]
+    [InlineData(76.8 / 12, "UK", 0)]
+    [InlineData(80.7 / 12, "US", 0)]
+    public void A_large_floor_that_is_tight_at_its_edges_is_told_where_the_region_has_a_figure(double feet, string region, int found)
+    {
+        var told = Planner.Plan(Job(feet, "inside", region)).Findings.Where(finding => finding.Rule == "movement-edges").ToList();
+        Assert.Equal(found, told.Count);
+        Assert.All(told, finding => Assert.StartsWith("Of floor south, east, north, west have no soft joint", finding.Text, StringComparison.Ordinal));
+    }
+
+    // Source: a leaflet of the German tile trade's association, from memory: 40 m² on a heated screed. 4 ft by 100 ft are 37.2 m², by 110 ft 40.9 m².
+    [Theory]
+    [InlineData(110, "EU", "sun", 1)]
+    [InlineData(100, "EU", "sun", 0)]
+    [InlineData(110, "EU", "inside", 0)]
+    [InlineData(110, "UK", "sun", 0)]
+    public void A_heated_floor_is_held_to_the_area_that_its_region_has(double feet, string region, string exposure, int found) =>
+        Assert.Equal(found, Planner.Plan(Job(feet, exposure + "\", \"most\": \"120 ft", region)).Findings.Count(finding => finding.Rule == "movement-area"));
+
     [Theory]
     [InlineData("\"exposure\": \"inside\"", "\"exposure\": \"sunn\"", "runs[0].movement.exposure", "\"sun\"")]
     [InlineData("\"exposure\": \"inside\"", "\"most\": 0", "runs[0].movement.most", "19 11/16 in")]
     public void A_slip_is_said_where_it_stands_with_what_fits(string old, string changed, string path, string? nearest) =>
         Assert.Contains((path, nearest), Samples.Faults(Hall.Replace("WIDE", "120", StringComparison.Ordinal).Replace(old, changed, StringComparison.Ordinal)).Select(fault => (fault.Path, fault.Nearest)));
 
-    private static Job Job(double feet, string exposure)
+    private static Job Job(double feet, string exposure, string? region = null)
     {
         var text = Hall.Replace("WIDE", (feet * 12).ToString("0.####", CultureInfo.InvariantCulture) + "in", StringComparison.Ordinal).Replace("\"exposure\": \"inside\"", $"\"exposure\": \"{exposure}\"", StringComparison.Ordinal);
+        if (region is not null) text = text.Replace("\"units\": \"in\"", $"\"units\": \"in\", \"region\": \"{region}\"", StringComparison.Ordinal);
         return Assert.IsType<JobReading.Understood>(JobReader.Read(Encoding.UTF8.GetBytes(text), "job.json")).Job;
     }
 }

@@ -57,6 +57,8 @@ public sealed class PricesJobTests
     [InlineData("\"price\": 40", "\"price\": \"1,200\"", "job.json:4: prices.items[1].price: found \"1,200\", expected a price without a comma.")]
     [InlineData("\"price\": 40", "\"price\": \"40 USD\"", "job.json:4: prices.items[1].price: found a price in USD, expected a price in EUR, the job's currency.")]
     [InlineData("\"item\": \"floor cover\"", "\"item\": \"tile\"", "job.json:4: prices.items[1].item: found \"tile\", which is taken, expected a name of its own among the priced items. Nearest: \"tile 2\".")]
+    [InlineData("\"item\": \"floor cover\"", "\"item\": \"TILE\"", "job.json:4: prices.items[1].item: found \"TILE\", which is taken, expected a name of its own among the priced items. Nearest: \"TILE 2\".")]
+    [InlineData("\"perBox\": 10 }],", "\"perBox\": 10 }], \"supplies\": [{ \"name\": \"TILE\", \"kind\": \"grout\", \"yield\": \"2 l\" }],", "job.json:4: prices.items[0].item: found \"tile\", which is the name of a tile and of a supply, expected what only one thing that is bought is called. Nearest: another name for one of them.")]
     [InlineData("\"unit\": \"lump\"", "\"unit\": \"lot\"", "job.json:4: prices.items[1].unit: found \"lot\", expected \"box\", \"each\", \"m2\", \"ft2\", \"m\", \"ft\", \"hour\", \"pack\" or \"lump\".")]
     [InlineData("\"run\": \"wall\", \"per\"", "\"run\": \"floor\", \"per\"", "job.json:5: prices.labour[0].run: found \"floor\", expected a run of this job: \"wall\".")]
     [InlineData("\"0.8 to 1.2 m2\"", "\"0.8 to 1.2 m\"", "job.json:5: prices.labour[0].pace: found \"0.8 to 1.2 m\", expected how much tiled area in an hour, such as \"0.8 to 1.2 m2\".")]
@@ -72,6 +74,18 @@ public sealed class PricesJobTests
     {
         Assert.Equal(2, Wall.Split(old).Length);
         Assert.Contains(said, Samples.Messages(Wall.Replace(old, changed, StringComparison.Ordinal)));
+    }
+
+    // By hand: two sides of 2394 mm and two of 2994 between soft joints of 3, 10.776 m, at 4 a metre; a board of 2994 by 2391 mm, 3 mm off the corners and the ceiling, 6 off the floor, without a seam.
+    [Fact]
+    public void Soft_joints_are_paid_by_the_metre_and_board_by_its_area()
+    {
+        var text = Wall.Replace("{ \"task\": \"clean\"", "{ \"task\": \"seal\", \"of\": \"soft joints\", \"per\": \"m\", \"rate\": \"4\" }, { \"task\": \"put up\", \"of\": \"board area\", \"run\": \"wall\", \"per\": \"m2\", \"rate\": \"10\" }, { \"task\": \"clean\"", StringComparison.Ordinal)
+            .Replace("\"faces\": [{", "\"boards\": [{ \"name\": \"board\", \"width\": 2600, \"length\": 3100 }], \"faces\": [{ \"board\": { \"of\": \"board\", \"edges\": 3, \"foot\": 6 }, ", StringComparison.Ordinal);
+        Assert.Empty(Schemas.SchemaTests.Faults(Schemas.SchemaTests.JobSchema, text));
+        var lines = Planner.Plan(Job(text)).Price!.Lines.ToDictionary(line => line.What, StringComparer.Ordinal);
+        Assert.Equal((10.78m, 43.12m, "soft joints: 10.78 m"), (lines["seal"].Quantity.Likely, lines["seal"].Cost!.Value.Likely, lines["seal"].How));
+        Assert.Equal((7.16m, "board area of wall: 7.16 m²"), (lines["put up"].Quantity.Likely, lines["put up"].How));
     }
 
     /// <summary>A price hangs on no search: the plan before is gone on from, and is the same as one from the beginning.</summary>

@@ -37,6 +37,7 @@ public sealed class HandOverTests
     public void Spares_are_those_ordered_with_what_the_last_box_holds_more_and_what_did_not_break()
     {
         var plan = HandOverSamples.Noted;
+        Assert.Equal(2, HandingOver.Of(plan)!.Left.Count);
         foreach (var left in HandingOver.Of(plan)!.Left)
         {
             var (line, product) = (plan.Order.Single(one => one.Item == left.Of), plan.Job.Products.Single(one => one.Name == left.Of));
@@ -54,6 +55,7 @@ public sealed class HandOverTests
         Assert.Contains("7 days after grout walls, grout ground (what light grout says)", words[0], StringComparison.Ordinal);
         Assert.Contains(words, word => word.StartsWith("No time was given for soft joints of ", StringComparison.Ordinal));
         Assert.Contains(words, word => word.Contains("24 h after set floor (the setter's own figure; the bag goes first)", StringComparison.Ordinal));
+        Assert.NotEmpty(HandOverWords.FirstUse(Samples.GuestShower));
         Assert.All(HandOverWords.FirstUse(Samples.GuestShower), word => Assert.Contains("say", word, StringComparison.Ordinal));
     }
 

@@ -15,7 +15,7 @@ internal static class JobOpening
     private const int DeepestNesting = 32;
 
     private static readonly string[] s_lists = ["products", "faces", "runs"];
-    private static readonly HashSet<string> s_listsOfGroups = new(StringComparer.Ordinal) { "products", "faces", "runs", "supplies", "boards", "openings", "fixtures", "holes", "wants" };
+    private static readonly HashSet<string> s_listsOfGroups = new(StringComparer.Ordinal) { "products", "faces", "runs", "supplies", "boards", "fills", "openings", "fixtures", "holes", "wants" };
 
     /// <summary>The job's text; or why it is refused, in words.</summary>
     public static (string Text, string Refusal) Open(byte[] bytes, string fileName)

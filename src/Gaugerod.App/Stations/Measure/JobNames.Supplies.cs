@@ -20,5 +20,6 @@ internal static partial class JobNames
     public static bool UsesSupply(JsonObject root, string name) => Takers(root).Any(group => s_supplyFields.Any(field => Is(group[field], name)));
 
     private static IEnumerable<JsonObject> Takers(JsonObject root) =>
-        Runs(root).Select(run => run["setting"]).Concat(JobLists.List(root, "faces").Select(face => face?["under"])).OfType<JsonObject>().SelectMany(group => group.Select(member => member.Value).OfType<JsonObject>().Prepend(group)).Concat(JobLists.List(root, "boards").OfType<JsonObject>());
+        Runs(root).Select(run => run["setting"]).Concat(JobLists.List(root, "faces").Select(face => face?["under"])).Concat(JobLists.List(root, "boards")).OfType<JsonObject>().SelectMany(group => group.Select(member => member.Value).OfType<JsonObject>().Prepend(group))
+            .Concat(JobLists.List(root, "fills").OfType<JsonObject>());
 }

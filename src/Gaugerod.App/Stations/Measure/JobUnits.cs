@@ -66,7 +66,7 @@ internal static class JobUnits
             ("density", _) => (" lb/ft3", " kg/m3"),
             ("dry", _) => (" mil", " mm"),
             ("covers", _) or ("yield", "primer" or "sealer") => (" ft2", " m2"),
-            ("yield", "backer" or "band" or "tape") => (" ft", " m"),
+            ("yield", "backer" or "band" or "tape" or "batten") => (" ft", " m"),
             ("yield", "spacers" or "clips" or "wedges" or "screws") => ("", ""),
             _ => (" ft3", " l"),
         };

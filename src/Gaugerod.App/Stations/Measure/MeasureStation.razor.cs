@@ -113,7 +113,7 @@ public sealed partial class MeasureStation : ComponentBase, IAsyncDisposable
 
     private static string PartOf(string path) =>
         path.StartsWith("faces", StringComparison.Ordinal) ? "Walls"
-        : path.StartsWith("products", StringComparison.Ordinal) || path.StartsWith("trims", StringComparison.Ordinal) || path.StartsWith("supplies", StringComparison.Ordinal) || path.StartsWith("boards", StringComparison.Ordinal) ? "Tiles"
+        : path.StartsWith("products", StringComparison.Ordinal) || path.StartsWith("trims", StringComparison.Ordinal) || path.StartsWith("supplies", StringComparison.Ordinal) || path.StartsWith("boards", StringComparison.Ordinal) || path.StartsWith("fills", StringComparison.Ordinal) ? "Tiles"
         : path.StartsWith("runs", StringComparison.Ordinal) ? "Runs"
         : "Job";
 

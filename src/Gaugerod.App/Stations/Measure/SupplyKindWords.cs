@@ -4,18 +4,19 @@ namespace Gaugerod.App.Stations.Measure;
 internal static class SupplyKindWords
 {
     /// <summary>The kinds, as the job file names them.</summary>
-    public static readonly IReadOnlyList<string> All = ["mortar", "grout", "sealant", "backer", "membrane", "band", "primer", "sealer", "filler", "spacers", "clips", "wedges", "screws", "tape"];
+    public static readonly IReadOnlyList<string> All = ["mortar", "grout", "sealant", "backer", "membrane", "band", "primer", "sealer", "filler", "spacers", "clips", "wedges", "screws", "tape", "batten", "masonry"];
 
     /// <summary>What they are called where not by that.</summary>
     public static readonly IReadOnlyDictionary<string, string> Said = new Dictionary<string, string>(StringComparer.Ordinal)
     {
-        ["backer"] = "cord behind sealant", ["membrane"] = "roll-on membrane", ["band"] = "band in the membrane", ["filler"] = "filler or leveller", ["screws"] = "board screws", ["tape"] = "tape over board seams",
+        ["backer"] = "cord behind sealant", ["membrane"] = "roll-on membrane", ["band"] = "band in the membrane", ["filler"] = "filler or leveller", ["screws"] = "screws", ["masonry"] = "blocks or mortar for curbs and benches", ["tape"] = "tape over board seams",
     };
 
     /// <summary>What its yield is called.</summary>
     public static string Yield(string kind) => kind switch
     {
         "backer" or "band" or "tape" => "Length in a pack",
+        "batten" => "How long one is",
         "primer" or "sealer" => "A pack covers, one coat",
         "spacers" or "clips" or "wedges" or "screws" => "How many in a pack",
         _ => "A pack makes",
@@ -25,6 +26,8 @@ internal static class SupplyKindWords
     public static string Example(string kind, bool inches) => kind switch
     {
         "backer" or "band" or "tape" => inches ? "50 ft" : "15 m",
+        "batten" => inches ? "8 ft" : "2.4 m",
+        "masonry" => inches ? "0.3 ft3" : "9 l",
         "primer" or "sealer" => inches ? "200 ft2" : "20 m2",
         "spacers" or "clips" or "wedges" or "screws" => "200",
         "sealant" => inches ? "10.1 fl oz" : "310 ml",
@@ -48,7 +51,9 @@ internal static class SupplyKindWords
     public static string Where(string kind) => kind switch
     {
         "primer" or "membrane" or "band" or "filler" => "Which wall or floor takes it is said there, under “Under the tile”.",
-        "screws" or "tape" => "Which board takes it is said below, under “Boards”; how much, where boards are laid out on a wall or floor.",
+        "masonry" => "What is built of it is said below, under “Curbs and benches”.",
+        "screws" => "Which board takes them is said below, under “Boards”; which run screws a batten with them, at Runs.",
+        "tape" => "Which board takes it is said below, under “Boards”; how much, where boards are laid out on a wall or floor.",
         _ => "Which run takes it is said at Runs, under “Mortar, grout, sealant”.",
     };
 }

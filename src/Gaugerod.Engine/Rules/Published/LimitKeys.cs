@@ -16,5 +16,6 @@ internal static class LimitKeys
         MortarBed = "mortar-bed", MortarHeavy = "mortar-bed-heavy", ContactDry = "contact-dry", ContactWet = "contact-wet", AdhesiveC1 = "adhesive-c1", AdhesiveC2 = "adhesive-c2",
         FallLeast = "fall-least", FallMost = "fall-most", Curb = "curb", ShowerArea = "shower-area", ShowerDisc = "shower-disc", WallFinish = "wall-finish", FloodDepth = "flood-depth", FloodCode = "flood-code", FloodCustom = "flood-custom", Upturn = "upturn", MembraneOut = "membrane-out",
         OverLiner = "bed-over-liner", OverLinerStrict = "bed-over-liner-strict", BedThick = "bed-thick", BedReinforced = "bed-reinforced",
+        BoardWall = "board-wall", BoardStuds = "board-studs", BoardJoists = "board-joists", BoardScrews = "board-screws", BoardInset = "board-inset", BoardFoot = "board-foot",
         Silica = "silica", SilicaAction = "silica-action", LeadInside = "lead-inside", LeadOutside = "lead-outside", LoadOfOne = "lifting", Alkali = "alkali";
 }

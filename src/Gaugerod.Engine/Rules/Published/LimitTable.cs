@@ -3,12 +3,12 @@ using Gaugerod.Plane;
 
 namespace Gaugerod.Engine.Rules.Published;
 
-/// <summary>The published limits that are compared or shown, but those of boards (BoardRules) and of how long things dry and cure (PublishedHolds), which stand there.</summary>
+/// <summary>The published limits that are compared or shown, but those of how long things dry and cure (PublishedHolds), which stand there.</summary>
 public static class LimitTable
 {
     /// <summary>All of them, subject by subject.</summary>
     public static Sequence<PublishedLimit> All { get; } =
-        [.. FlatnessTable.Rows, .. JointTable.Rows, .. MovementTable.Rows, .. MortarTable.Rows, .. ShowerTable.Rows, .. BedTable.Rows, .. HealthTable.Rows];
+        [.. FlatnessTable.Rows, .. JointTable.Rows, .. MovementTable.Rows, .. MortarTable.Rows, .. ShowerTable.Rows, .. BedTable.Rows, .. BoardTable.Rows, .. HealthTable.Rows];
 
     /// <summary>The limit for a region by the first of the keys that it has; the North American one by the first that there is, where it has none.</summary>
     internal static Ruling For(Region? region, params ReadOnlySpan<string> keys)

@@ -1,9 +1,8 @@
-using Gaugerod.Engine.Boards;
 using Gaugerod.Engine.Takeoffs;
 
 namespace Gaugerod.Engine.Tests.Takeoffs;
 
-public sealed class FilmAndScrewTests
+public sealed class FilmTests
 {
     private const double SquareFoot = 0.09290304, Mil = 0.0254;
 
@@ -26,12 +25,4 @@ public sealed class FilmAndScrewTests
         Assert.Equal(32.1, Film.Gallon * Film.Covers(wet) / SquareFoot, 0.05);
         Assert.Equal(1, Film.Litres(1, 1));
     }
-
-    // Source: a maker's page on its board prints 55 screws for 3 by 5 ft and 91 for 4 by 8 ft, 8 in apart; the grid half an inch from the edges gives 54 and 91.
-    [Theory]
-    [InlineData(36, 60, 54)]
-    [InlineData(48, 96, 91)]
-    [InlineData(32, 60, 45)]
-    [InlineData(17, 17, 9)]
-    public void A_sheet_takes_the_screws_of_its_grid(int width, int length, int screws) => Assert.Equal(screws, Fastening.Screws(width, length, apart: 8, inset: 0.5));
 }
