@@ -53,7 +53,7 @@ public sealed class SupplyTests(Rig rig)
         await PartAsync(page, "Tiles");
         await page.GetByLabel("Supply's name").FillAsync("grey mortar");
         await page.GetByLabel("Supply's name").BlurAsync();
-        await Expect(page.GetByText("A wall or a run takes it")).ToBeVisibleAsync();
+        await Expect(page.GetByText("A wall, a run or a board takes it")).ToBeVisibleAsync();
         var job = await JobAsync(page);
         Same(JsonNode.Parse("""{ "mortar": "grey mortar", "backButter": "2", "sealant": "supply 1" }"""), job["runs"]![0]!["setting"]);
         Same(JsonNode.Parse("""{ "membrane": { "of": "supply 2", "to": "1800" } }"""), job["faces"]![0]!["under"]);

@@ -27,9 +27,6 @@ internal static class DayWords
     public static JsonNode Read(string line) =>
         line.Split(To) is [{ Length: > 0 } from, { Length: > 0 } to] ? new JsonObject { ["from"] = from.Trim(), ["to"] = to.Trim() } : JsonValue.Create(line);
 
-    /// <summary>A day as the job file has it.</summary>
-    public static string Write(DateTime day) => day.ToString(Written, CultureInfo.InvariantCulture);
-
     private static string Said(string text) =>
         DateOnly.TryParseExact(text, Written, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? WorkWords.Day(day.ToDateTime(TimeOnly.MinValue)) : "";
 }

@@ -37,8 +37,8 @@ internal sealed class SheetBook(Plan plan)
 
     public Figures Figures { get; } = new(plan.Job.Tape);
 
-    /// <summary>The job's note, where the foot of a sheet across has no room for all of it; else null.</summary>
-    public string? LongNote => plan.Job.Note is { } note && !string.IsNullOrWhiteSpace(note) && Shortened(note, 7.5, PaperOf(landscape: false).Width - (2 * Side)).EndsWith('…') ? note : null;
+    /// <summary>The job's note, where the foot of an upright sheet has no room for all of it; else null.</summary>
+    public string? LongNote => plan.Job.Note is { } note && !string.IsNullOrWhiteSpace(note) && Shortened(note, 7.5, Paper(landscape: false).Width - (2 * Side)).EndsWith('…') ? note : null;
 
     private double Foot => string.IsNullOrWhiteSpace(plan.Job.Note) ? 14 : 18;
 

@@ -13,22 +13,18 @@ namespace Gaugerod.App.Stations.Cuts;
 /// <param name="Pieces">The pieces.</param>
 internal sealed record CutGroup(int Number, string Title, SawSetting? Setting, List<Piece> Pieces)
 {
-    /// <summary>The groups of a plan in the order they are cut; of several tiles each is named.</summary>
+    /// <summary>The groups of a plan in the order they are cut, what waits for something made elsewhere last; of several tiles each is named.</summary>
     public static IEnumerable<CutGroup> Of(Plan plan)
     {
         var pieces = plan.Runs.SelectMany(run => run.Faces).SelectMany(face => face.Pieces).ToDictionary(piece => piece.Id, StringComparer.Ordinal);
-        var number = 0;
-        foreach (var product in plan.Cutting)
-        {
-            var of = plan.Cutting.Count > 1 ? ": " + product.Product : "";
-            foreach (var setting in product.Settings)
-            {
-                var title = $"Fence {LengthText.Down(setting.Fence, plan.Job.Tape)} along the {(setting.Across ? "width" : "height")}{of}";
-                yield return new(++number, title, setting, [.. setting.Pieces.Select(id => pieces[id])]);
-            }
+        var orders = plan.Cutting.Select(product => (Of: plan.Cutting.Count > 1 ? ": " + product.Product : "", Order: CutOrder.Of(plan.Job, product))).ToList();
+        var groups = orders.SelectMany(one => Groups(one.Order.Now.Settings, one.Order.Now.ByHand, one.Of))
+            .Concat(orders.SelectMany(one => one.Order.Later.SelectMany(later => Groups(later.Settings, later.ByHand, $"{one.Of}, waits for {later.For}"))));
+        return groups.Select((group, i) => new CutGroup(i + 1, group.Title, group.Setting, [.. group.Pieces.Select(id => pieces[id])]));
 
-            if (product.ByHand.Count > 0) yield return new(++number, "Marked by hand" + of, null, [.. product.ByHand.Select(id => pieces[id])]);
-        }
+        IEnumerable<(string Title, SawSetting? Setting, IEnumerable<string> Pieces)> Groups(IEnumerable<SawSetting> settings, IReadOnlyCollection<string> byHand, string behind) => settings
+            .Select(setting => ($"Fence {LengthText.Down(setting.Fence, plan.Job.Tape)} along the {(setting.Across ? "width" : "height")}{behind}", (SawSetting?)setting, setting.Pieces.AsEnumerable()))
+            .Concat(byHand.Count > 0 ? [("Marked by hand" + behind, null, byHand)] : []);
     }
 
     /// <summary>Which tiles are only parted here, in words; empty for none.</summary>

@@ -10,7 +10,7 @@ internal static partial class JobNames
     public static string? Refusal(JsonArray list, int at, string name, string thing)
     {
         if (name.Length == 0) return $"A {thing} needs a name; it keeps the one it had.";
-        if (thing is not ("run" or "tile" or "trim" or "supply" or "board" or "wall" or "task") && name.Contains('.', StringComparison.Ordinal)) return "A name here holds no full stop.";
+        if (thing is not ("run" or "tile" or "trim" or "supply" or "board" or "wall" or "task" or "thing") && name.Contains('.', StringComparison.Ordinal)) return "A name here holds no full stop.";
         for (var i = 0; i < list.Count; i++)
         {
             if (i != at && string.Equals(JobLists.Name(list[i]), name, StringComparison.Ordinal)) return $"Another {thing} is called {name}; this one keeps the name it had.";

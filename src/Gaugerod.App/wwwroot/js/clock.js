@@ -7,6 +7,11 @@ export function today() {
   return `${now.getDate()} ${MONTHS[now.getMonth()]}`;
 }
 
+/** Today: "2027-03-08". */
+export function day() {
+  return times(String(Date.now())).slice(0, 10);
+}
+
 /** Moments in milliseconds since 1970, parted by commas, as days and times of this device, parted likewise. */
 export function times(moments) {
   const two = number => String(number).padStart(2, "0");
