@@ -29,8 +29,8 @@ public sealed class PriceListTests
             [
                 (2, ListFate.NotUsed, ""), (3, ListFate.Unread, "found no item, expected its name as the job has it"), (4, ListFate.Unread, "found \"ell\" as the unit, expected box, each, m2, ft2, m, ft, hour, pack, lump"),
                 (5, ListFate.Unread, "found \"0\", expected a price of more than nothing, or \"by others\""), (6, ListFate.Unread, "found \"-4,00\", expected a price of more than nothing, or \"by others\""),
-                (7, ListFate.NoPrice, "found no price, expected a number or \"by others\""), (8, ListFate.Unread, "found \"call us\" as the price, expected a number such as \"12,50\", or \"12 to 15\""),
-                (9, ListFate.Unread, "found 5 fields, expected 4"), (10, ListFate.Unread, "found \"12.50\" as the price, expected a number such as \"12,50\", or \"12 to 15\""), (11, ListFate.NotUsed, ""),
+                (7, ListFate.NoPrice, "found no price, expected a number or \"by others\""), (8, ListFate.Unread, "found \"call us\" as the price, expected a number to 10 000 000 such as \"12,50\", or \"12 to 15\""),
+                (9, ListFate.Unread, "found 5 fields, expected 4"), (10, ListFate.Unread, "found \"12.50\" as the price, expected a number to 10 000 000 such as \"12,50\", or \"12 to 15\""), (11, ListFate.NotUsed, ""),
             ],
             read.Lines.Select(line => (line.First, line.Fate, line.Said)));
         Assert.Equal("EUR", read.Currency!.Code);

@@ -30,14 +30,14 @@ internal static class Lettering
         return lines;
     }
 
-    /// <summary>How many letters of a word stand within a width, one at the least; no half of a letter that takes two.</summary>
-    private static int Fits(string word, double size, bool bold, double width)
+    /// <summary>How many letters of a word from one on stand within a width, one at the least; no half of a letter that takes two.</summary>
+    private static int Fits(string word, int from, double size, bool bold, double width)
     {
         var face = bold ? TypeFace.Bold : TypeFace.Regular;
-        var (fits, room) = (0, width / (size * Point));
-        while (fits < word.Length && (room -= face.Advance(word[fits])) >= 0) fits++;
-        if (fits > 1 && fits < word.Length && char.IsLowSurrogate(word[fits])) fits--;
-        return Math.Clamp(fits, 1, word.Length - 1);
+        var (to, room) = (from, width / (size * Point));
+        while (to < word.Length && (room -= face.Advance(word[to])) >= 0) to++;
+        if (to - from > 1 && to < word.Length && char.IsLowSurrogate(word[to])) to--;
+        return Math.Max(to - from, Math.Min(1, word.Length - from));
     }
 
     private static void WrapParagraph(string paragraph, double size, bool bold, double width, List<string> lines)
@@ -54,14 +54,14 @@ internal static class Lettering
             }
 
             if (line.Length > 0) lines.Add(line);
-            while (Width(word, size, bold) > width && word.Length > 1)
+            var from = 0;
+            for (var fits = Fits(word, from, size, bold, width); from + fits < word.Length; fits = Fits(word, from, size, bold, width))
             {
-                var fits = Fits(word, size, bold, width);
-                lines.Add(word[..fits]);
-                word = word[fits..];
+                lines.Add(word.Substring(from, fits));
+                from += fits;
             }
 
-            line = word;
+            line = word[from..];
         }
 
         lines.Add(line);

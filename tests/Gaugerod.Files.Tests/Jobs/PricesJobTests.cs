@@ -53,7 +53,7 @@ public sealed class PricesJobTests
     [InlineData("\"EUR\"", "\"eur\"", "job.json:3: prices.currency: found \"eur\", expected the three capital letters of a currency (ISO 4217), such as \"EUR\". Nearest: \"EUR\".")]
     [InlineData("\"price\": 40", "\"price\": 0", "job.json:4: prices.items[1].price: found 0, expected a price of more than nothing; for what others buy, \"by others\".")]
     [InlineData("\"price\": 40", "\"price\": -4", "job.json:4: prices.items[1].price: found -4, expected a price of more than nothing; for what others buy, \"by others\".")]
-    [InlineData("\"price\": 40", "\"price\": \"40,50\"", "job.json:4: prices.items[1].price: found \"40,50\", expected a number such as \"12.50\", or \"12 to 15\". Nearest: \"40.50\".")]
+    [InlineData("\"price\": 40", "\"price\": \"40,50\"", "job.json:4: prices.items[1].price: found \"40,50\", expected a number to 10,000,000 such as \"12.50\", or \"12 to 15\". Nearest: \"40.50\".")]
     [InlineData("\"price\": 40", "\"price\": \"1,200\"", "job.json:4: prices.items[1].price: found \"1,200\", expected a price without a comma.")]
     [InlineData("\"price\": 40", "\"price\": \"40 USD\"", "job.json:4: prices.items[1].price: found a price in USD, expected a price in EUR, the job's currency.")]
     [InlineData("\"item\": \"floor cover\"", "\"item\": \"tile\"", "job.json:4: prices.items[1].item: found \"tile\", which is taken, expected a name of its own among the priced items. Nearest: \"tile 2\".")]

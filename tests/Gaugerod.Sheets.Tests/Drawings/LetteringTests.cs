@@ -43,4 +43,17 @@ public sealed class LetteringTests
         Assert.All(lines, l => Assert.True(Lettering.Width(l, 9) <= 30, l));
         Assert.True(lines.Count > 3);
     }
+
+    // A word of 20,000 letters took minutes when each line was measured letter by letter from its end; no line is wider than the column, nothing is lost.
+    [Fact]
+    public void A_word_without_end_is_broken_in_no_time_and_loses_no_letter()
+    {
+        var word = string.Concat(Enumerable.Repeat("mWil😀", 4000));
+        var clock = System.Diagnostics.Stopwatch.StartNew();
+        var lines = Lettering.Wrap(word, 9, bold: false, 30);
+        Assert.True(clock.ElapsedMilliseconds < 1000, $"{clock.ElapsedMilliseconds} ms");
+        Assert.Equal(word, string.Concat(lines));
+        Assert.All(lines, line => Assert.True(Lettering.Width(line, 9) <= 30));
+        Assert.All(lines, line => Assert.False(char.IsLowSurrogate(line[0])));
+    }
 }
