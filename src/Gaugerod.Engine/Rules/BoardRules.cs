@@ -27,7 +27,7 @@ internal static class BoardRules
     {
         var (apart, inset) = (LimitTable.For(region, LimitKeys.BoardScrews), LimitTable.For(region, LimitKeys.BoardInset));
         if (board.ScrewsApart > apart.Most.Length) yield return Said(FindingLevel.Warn, board.Name, "Screws stand farther apart than is printed for walls and floors; on ceilings 6 in is printed.", $"at most {Say(apart.Most.Length)}", Say(board.ScrewsApart), apart.Source);
-        if (board.Inset < inset.Least.Length || board.Inset >= inset.Most.Length) yield return Said(FindingLevel.Warn, board.Name, "The outer screws stand too near to the sheet's edge, which then breaks out, or too far from it.", $"{Say(inset.Least.Length)} or more, under {Say(inset.Most.Length)}", Say(board.Inset), inset.Source);
+        if (board.Inset < inset.LeastOn(tape) || board.Inset >= inset.Most.Length) yield return Said(FindingLevel.Warn, board.Name, "The outer screws stand too near to the sheet's edge, which then breaks out, or too far from it.", $"{Say(inset.LeastOn(tape))} or more, under {Say(inset.Most.Length)}", Say(board.Inset), inset.Source);
 
         string Say(Length length) => Shown.Fine(length, tape);
     }
