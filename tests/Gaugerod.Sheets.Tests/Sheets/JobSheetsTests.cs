@@ -111,10 +111,10 @@ public sealed class JobSheetsTests
     [Fact]
     public void A_course_above_a_cut_one_gets_a_batten_and_its_caution()
     {
-        var words = Ledge.Words(Samples.GuestShower.Runs[0]);
+        var words = BattenWords.Of(Samples.GuestShower.Job, Samples.GuestShower.Runs[0]);
         Assert.StartsWith("On west, north and east", words, StringComparison.Ordinal);
         Assert.Contains("No screw through a waterproofed face", words, StringComparison.Ordinal);
-        Assert.Null(Ledge.Words(Samples.GuestShower.Runs[0] with { Lines = [] }));
+        Assert.Null(BattenWords.Of(Samples.GuestShower.Job, Samples.GuestShower.Runs[0] with { Lines = [] }));
     }
 
     [Theory]
