@@ -41,7 +41,7 @@ public static class EstimateSheets
         var sum = price.Of(group, asked: false);
         rows = rows.Append(["Sum", "", "", Amount(sum.Low), Amount(sum.Likely), Amount(sum.High), "", ""]);
         var (head, body) = Table.Of(
-            [new("What", 30, Bold: true), new("How much", 24), new("Price of one", 20, Right: true), new("Low", 19, Right: true), new("Likely", 19, Right: true), new("High", 19, Right: true), new("", 2), new("How", 53)], rows, flow.Width, 8);
+            [new("What", 30, Bold: true), new("How much", 24), new("Price of one", 24, Right: true), new("Low", 19, Right: true), new("Likely", 19, Right: true), new("High", 19, Right: true), new("", 2), new("How", 49)], rows, flow.Width, 8);
         flow.Add(Block.Together(Block.Heading(char.ToUpperInvariant(PriceWords.Of(group)[0]) + PriceWords.Of(group)[1..], flow.Width), head), body, head);
         flow.Add(Block.Gap(3));
 

@@ -1,4 +1,5 @@
 using Gaugerod.Engine;
+using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Plane.Measure;
@@ -115,6 +116,15 @@ public sealed class JobSheetsTests
         Assert.StartsWith("On west, north and east", words, StringComparison.Ordinal);
         Assert.Contains("No screw through a waterproofed face", words, StringComparison.Ordinal);
         Assert.Null(BattenWords.Of(Samples.GuestShower.Job, Samples.GuestShower.Runs[0] with { Lines = [] }));
+    }
+
+    // Flat floors too, whose courses are cut at their lower edge as a wall's are at its foot.
+    [Fact]
+    public void No_floor_gets_a_batten()
+    {
+        var floors = new[] { WorkSamples.Plan, Samples.PorchFloor }.SelectMany(plan => plan.Runs.Select(run => (plan.Job, Run: run))).Where(of => of.Run.Request.Name is not "walls").ToList();
+        Assert.Contains(floors, of => of.Run.Faces.Any(face => of.Run.Lines.Any(line => line.Axis == Axis.Level && line.Face == face.Face.Name && face.Pieces.Any(piece => HangingCourse.Holds(of.Run, line, piece)))));
+        Assert.All(floors, of => Assert.Null(BattenWords.Of(of.Job, of.Run)));
     }
 
     [Theory]
