@@ -27,7 +27,7 @@ internal static class BoardMaker
                 var rings = row.Rings(from, to);
                 foreach (var outline in BoardPlanner.Outlines(rings).OrderBy(ring => ring.Min(corner => (corner.X, corner.Y))))
                 {
-                    var number = string.Create(CultureInfo.InvariantCulture, $"B{before + pieces.Count + 1}");
+                    var number = string.Create(CultureInfo.InvariantCulture, $"b{before + pieces.Count + 1}");
                     pieces.Add(Piece(number, r + 1, [outline, .. rings.Where(ring => !SheetRow.IsOutline(ring) && Holds(outline, ring))]));
                 }
             }

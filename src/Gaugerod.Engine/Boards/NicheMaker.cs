@@ -18,7 +18,7 @@ internal static class NicheMaker
         foreach (var opening in Lined(task))
         {
             var pieces = Parts(opening, task.Product).Select((part, i) => new NichePiece(
-                string.Create(CultureInfo.InvariantCulture, $"B{before + i + 1}"), part.Part, Length.Max(part.One, part.Other), Length.Min(part.One, part.Other), screws.Of([Rectangle(part.One, part.Other)]).Count)).ToSequence();
+                string.Create(CultureInfo.InvariantCulture, $"b{before + i + 1}"), part.Part, Length.Max(part.One, part.Other), Length.Min(part.One, part.Other), screws.Of([Rectangle(part.One, part.Other)]).Count)).ToSequence();
             before += pieces.Count;
             yield return new(opening.Name, opening.Ring.Bounds.Width, opening.Ring.Bounds.Height, opening.Depth!.Value, pieces);
         }

@@ -68,7 +68,7 @@ public static class HandOverWords
         EdgeKind.Ceiling => "at the ceiling",
         EdgeKind.Threshold => "at the threshold",
         EdgeKind.Free => "at the open side",
-        _ => "at what stands there",
+        _ => "at a fixture or an opening",
     };
 
     /// <summary>Where a soft joint across a field stands.</summary>

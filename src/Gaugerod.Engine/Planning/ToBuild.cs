@@ -20,7 +20,7 @@ public sealed record ToBuild(string Face, string Words, string From)
         {
             foreach (var (old, opening) in was.Openings.Zip(now.Openings))
             {
-                if (old.Range is { } range && (range.Sideways ?? range.Bottom ?? range.Width ?? range.Height) is not null) yield return Of(now.Name, $"Frame {opening.Name}", Opening(opening, range), Opening(old, range), range.Under);
+                if (old.Range is { } range && (range.Sideways ?? range.Bottom ?? range.Width ?? range.Height) is not null) yield return Of(now.Name, $"Frame {opening.Name}", Opening(opening, range), Opening(old, range), range.Under, opening.Depth is null ? "" : " Its board lines it: frame it wider and higher by the board all round, as the sheet of the boards says.");
             }
 
             foreach (var (old, zone) in was.Zones.Zip(now.Zones))
@@ -55,10 +55,10 @@ public sealed record ToBuild(string Face, string Words, string From)
         }
     }
 
-    private static ToBuild Of(string face, string what, string places, string asked, Length under)
+    private static ToBuild Of(string face, string what, string places, string asked, Length under, string lined = "")
     {
         var heights = under == Length.Zero ? "the foot of that corner" : "the struck level line";
         var moved = string.Equals(places, asked, StringComparison.Ordinal) ? "It stands as asked." : string.Create(CultureInfo.InvariantCulture, $"Moved to meet the joints; asked was {asked}.");
-        return new(face, $"{what}: {places}", $"Sideways from the left corner, heights from {heights}, to where its tile's edge is measured. {moved}");
+        return new(face, $"{what}: {places}", $"Sideways from the left corner, heights from {heights}, to where its tile's edge is measured.{lined} {moved}");
     }
 }

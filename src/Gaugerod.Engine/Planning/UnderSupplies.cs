@@ -17,8 +17,8 @@ internal static class UnderSupplies
             var under = face.Under!;
             if (under.Primer is { } primer)
             {
-                var area = Coating.Whole(drawn!, null) * primer.Coats;
-                yield return (primer.Of, new(face.Name, area / 1e6, $"{Amounts.Area(area, job.Tape)} of face{CoatsWords.Of(primer.Coats)}"));
+                var area = (Coating.Whole(drawn!, null) + Coating.Linings(drawn!, null)) * primer.Coats;
+                yield return (primer.Of, new(face.Name, area / 1e6, $"{Amounts.Area(area, job.Tape)} of face{Lined(drawn!, null)}{CoatsWords.Of(primer.Coats)}"));
             }
 
             if (under.Membrane is { } membrane) yield return (membrane.Of, Membrane(job, drawn!, membrane));
@@ -37,13 +37,16 @@ internal static class UnderSupplies
     }
 
     /// <summary>What a membrane covers of a face, in mm².</summary>
-    public static double Area(DrawnFace face, MembraneRequest membrane) => membrane.Bands is { } band ? Coating.Bands(face, membrane.To, band) : Coating.Whole(face, membrane.To);
+    public static double Area(DrawnFace face, MembraneRequest membrane) => (membrane.Bands is { } band ? Coating.Bands(face, membrane.To, band) : Coating.Whole(face, membrane.To)) + Coating.Linings(face, membrane.To);
+
+    private static string Lined(DrawnFace face, Length? to) => Coating.Linings(face, to) > 0 ? " and of what lines its niches" : "";
 
     private static SupplyUse Membrane(Job job, DrawnFace face, MembraneRequest membrane)
     {
         var coat = job.Supplies.First(supply => string.Equals(supply.Name, membrane.Of, StringComparison.Ordinal)).Coat!;
         var area = Area(face, membrane);
         var where = membrane.Bands is { } wide ? $" of bands {LengthText.Nearest(wide, job.Tape)} out from corners, foot, openings and holes" : " of face";
+        where += Lined(face, membrane.To);
         var high = membrane.To is { } to && to < face.Outline.Ring.Bounds.Top ? $", {LengthText.Nearest(to, job.Tape)} high" : "";
         var dry = coat.Dry is { } thick ? $" to dry to {Amounts.Mil(thick, job.Tape)}" : "";
         return new(face.Face.Name, Film.Litres(area / 1e6, coat.Wet), $"{Amounts.Area(area, job.Tape)}{where}{high}, {Amounts.Mil(coat.Wet, job.Tape)} wet{dry}{CoatsWords.Of(membrane.Coats)}");

@@ -11,7 +11,7 @@ internal static class WorkFinish
     /// <param name="set">All that is set, by its run.</param>
     public static void Add(WorkMaking making, ILookup<string, int> set)
     {
-        var (done, water) = (new List<int>(), new List<(int Task, Supply? Product, bool IsGrout)>());
+        var (done, water, grouts) = (new List<int>(), new List<(int Task, Supply? Product, bool IsGrout)>(), new List<(int Task, RunWork Run)>());
         var trims = making.Runs.ToDictionary(run => run, run => Trims(making, run, set[run.Run.Name]));
         foreach (var run in making.Runs)
         {
@@ -20,6 +20,12 @@ internal static class WorkFinish
             foreach (var task in set[name].Concat(trims[run] is { } trim ? [trim] : [])) making.After(task, grout, HoldKind.Grout, run.Mortar);
             done.Add(grout);
             water.Add((grout, run.Grout, true));
+            grouts.Add((grout, run));
+        }
+
+        foreach (var (grout, run) in grouts)
+        {
+            var name = run.Run.Name;
             if (run.Soft > 0) Last(new(TaskNames.Soft(name), WorkKind.SoftJoints) { Run = name, Faces = run.Run.Faces }, new(PaceUnit.Metres, run.Soft), grout, HoldKind.Soft, run, run.Run.Setting?.Sealant);
             if (run.Run.Setting?.Sealer is not null || making.IsAsked(WorkKind.Sealer)) Last(new(TaskNames.Seal(name), WorkKind.Sealer) { Run = name, Faces = run.Run.Faces }, new(PaceUnit.SquareMetres, run.Area), grout, HoldKind.Sealer, run, run.Run.Setting?.Sealer?.Of);
         }
@@ -28,14 +34,16 @@ internal static class WorkFinish
         foreach (var task in done) making.After(task, handOver);
         var use = making.Add(new(TaskNames.FirstUse, WorkKind.FirstUse) { Hands = 0, Minutes = 0 });
         making.After(handOver, use);
-        
+
         // What is printed of water is printed of grout; sealants and sealers differ too much.
         foreach (var (task, product, isGrout) in water) making.After(task, use, HoldKind.Water, product, isGrout);
 
         void Last(WorkTask task, WorkAmount amount, int grout, HoldKind hold, RunWork run, string? with)
         {
             var at = making.Add(task, amount);
-            making.After(grout, at, hold, run.Grout);
+
+            // A corner has tile of two faces, often of two runs: it is sealed when the grout of all of them is dry.
+            foreach (var dry in hold == HoldKind.Soft ? grouts : [(grout, run)]) making.After(dry.Task, at, hold, dry.Run.Grout);
             done.Add(at);
             water.Add((at, making.Of(with), false));
         }

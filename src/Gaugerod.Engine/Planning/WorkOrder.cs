@@ -34,7 +34,7 @@ internal sealed record WorkOrder(WorkGraph Graph, IReadOnlyList<WorkLoop> Loops,
             .. order.Loops.Select(loop => Said(FindingLevel.Stop, $"{loop.Path}: {WorkFaults.Words(loop)}. This wait is left out.")),
             .. order.Absent.Select(absent => Said(FindingLevel.Warn, $"{absent.Path}: there is no task \"{absent.Name}\" in this plan. Nothing waits for it.")),
             .. strange.Select(one => Said(FindingLevel.Warn, $"{one.Name}: there is no piece {one.Piece} in this plan. Nothing waits for it.")),
-            .. WorkRules.Findings(plan),
+            .. WorkRules.Findings(plan, job.Region, job.Tape),
         ]);
     }
 

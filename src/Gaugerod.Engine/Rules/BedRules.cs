@@ -24,7 +24,7 @@ internal static class BedRules
         {
             yield return new(
                 FindingLevel.Note, "bed-mix", face, $"To each bag of {Amounts.Weight(more.Kilograms, tape)} go {Amounts.Weight(more.Added, tape)} of dry sand, {Amounts.Weight(sand, tape)} in all: one part of cement to {Whole(more.To)} of sand, by weight, from one to {Whole(more.From)}. Where the mix's own instructions say another, they come first.",
-                "1:4 to 1:6 by volume is used for beds laid almost dry", $"1:{Whole(more.To)}", "a setter's page on the mix for shower beds; 60 lb at 1:3 and 30 lb of sand are 1:5");
+                "", $"1:{Whole(more.To)} by weight", "a setter's page on the mix for shower beds; 60 lb at 1:3 and 30 lb of sand are 1:5");
         }
 
         const double Slack = 1e-9;
@@ -45,10 +45,10 @@ internal static class BedRules
         if (request.Curb is { } curb)
         {
             var limit = LimitTable.For(region, LimitKeys.Curb);
-            var isOff = curb < limit.Least.Length || curb > limit.Most.Length;
+            var isOff = curb < limit.LeastOn(tape) || curb > limit.Most.Length;
             yield return new(
                 isOff ? FindingLevel.Warn : FindingLevel.Note, Rule, face, "How high the top of the curb is over the top of the drain." + (isOff ? limit.Do : ""),
-                $"from {Shown.Fine(limit.Least.Length, tape)} to {Shown.Fine(limit.Most.Length, tape)}", Shown.Fine(curb, tape), limit.Source);
+                $"from {Shown.Fine(limit.LeastOn(tape), tape)} to {Shown.Fine(limit.Most.Length, tape)}", Shown.Fine(curb, tape), limit.Source);
         }
     }
 
@@ -67,16 +67,16 @@ internal static class BedRules
     {
         var (liner, strict, thick, bare) = (LimitTable.For(region, LimitKeys.OverLiner), LimitTable.For(region, LimitKeys.OverLinerStrict), LimitTable.For(region, LimitKeys.BedThick), LimitTable.For(region, LimitKeys.BedReinforced));
         // What falls to an edge is a bench, a sill or a curb: there is neither a liner nor a drain.
-        if (bed.Request.Toward is null && bed.Least > Length.Zero && bed.Least < strict.Least.Length)
+        if (bed.Request.Toward is null && bed.Least > Length.Zero && bed.Least < strict.LeastOn(tape))
         {
             yield return new(
-                bed.Least < liner.Least.Length ? FindingLevel.Warn : FindingLevel.Note, Rule, bed.Face, "How thick it is at the drain, where it lies over a liner. A bonded bed may feather out, as its instructions say.",
-                $"at least {Shown.Fine(liner.Least.Length, tape)}, and {Shown.Fine(strict.Least.Length, tape)} as a consultant reads A108.1A", Shown.Fine(bed.Least, tape), liner.Source);
+                bed.Least < liner.LeastOn(tape) ? FindingLevel.Warn : FindingLevel.Note, Rule, bed.Face, "How thick it is at the drain, where it lies over a liner. A bonded bed may feather out, as its instructions say.",
+                $"at least {Shown.Fine(liner.LeastOn(tape), tape)}, and {Shown.Fine(strict.LeastOn(tape), tape)} as a consultant reads A108.1A", Shown.Fine(bed.Least, tape), liner.Source);
         }
 
         if (bed.Greatest > thick.Most.Length)
         {
-            yield return new(FindingLevel.Warn, Rule, bed.Face, "How thick it is at the most. Thicker beds need whoever specifies them to agree.", $"{Shown.Fine(thick.Least.Length, tape)} to {Shown.Fine(thick.Most.Length, tape)}", Shown.Fine(bed.Greatest, tape), thick.Source);
+            yield return new(FindingLevel.Warn, Rule, bed.Face, "How thick it is at the most. Thicker beds need whoever specifies them to agree.", $"{Shown.Fine(thick.LeastOn(tape), tape)} to {Shown.Fine(thick.Most.Length, tape)}", Shown.Fine(bed.Greatest, tape), thick.Source);
         }
 
         if (bed.Area > bare.Most.Area)

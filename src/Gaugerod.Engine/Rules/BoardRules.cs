@@ -27,7 +27,7 @@ internal static class BoardRules
     {
         var (apart, inset) = (LimitTable.For(region, LimitKeys.BoardScrews), LimitTable.For(region, LimitKeys.BoardInset));
         if (board.ScrewsApart > apart.Most.Length) yield return Said(FindingLevel.Warn, board.Name, "Screws stand farther apart than is printed for walls and floors; on ceilings 6 in is printed.", $"at most {Say(apart.Most.Length)}", Say(board.ScrewsApart), apart.Source);
-        if (board.Inset < inset.Least.Length || board.Inset >= inset.Most.Length) yield return Said(FindingLevel.Warn, board.Name, "The outer screws stand too near to the sheet's edge, which then breaks out, or too far from it.", $"{Say(inset.Least.Length)} or more, under {Say(inset.Most.Length)}", Say(board.Inset), inset.Source);
+        if (board.Inset < inset.LeastOn(tape) || board.Inset >= inset.Most.Length) yield return Said(FindingLevel.Warn, board.Name, "The outer screws stand too near to the sheet's edge, which then breaks out, or too far from it.", $"{Say(inset.LeastOn(tape))} or more, under {Say(inset.Most.Length)}", Say(board.Inset), inset.Source);
 
         string Say(Length length) => Shown.Fine(length, tape);
     }
@@ -71,6 +71,7 @@ internal static class BoardRules
         if (face.InLine > 0) yield return Said(FindingLevel.Warn, face.Face, $"{Times(face.InLine)} seams of two rows stand in line. In the rows tried, studs and sheets leave no other choice; another stud would.", "none", Number(face.InLine), Practice);
         if (face.Narrow > 0) yield return Said(FindingLevel.Note, face.Face, $"{Pieces(face.Narrow)} of board narrower than 4 in: easily broken, pre-drill.", "", Number(face.Narrow), Practice);
         if (face.Under > Length.Zero) yield return Said(FindingLevel.Note, face.Face, "Seams of board lie under joints of tile where water runs; in the rows tried, none that was better in what counts more keeps them apart. The tape and the membrane over them matter the more there.", "none where it can be had", Amounts.Distance((double)face.Under.Millimetres, tape), Practice);
+        if (face.Niches.Count > 0) yield return Said(FindingLevel.Note, face.Face, $"Inside of {string.Join(", ", face.Niches.Select(niche => niche.Opening))} board and coats are counted. Its tile, mortar, grout and sealant are not: a face is flat, so give its back and its sides as faces of their own.", "", "", "docs/materials.md");
         foreach (var niche in face.Niches)
         {
             if (StudsIn(face, niche) is not { Count: > 0 } studs) continue;

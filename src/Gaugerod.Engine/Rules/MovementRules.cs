@@ -17,7 +17,7 @@ internal static class MovementRules
     /// <param name="tape">How it is said.</param>
     public static IEnumerable<Finding> Area(string run, string face, double part, Region? region, Tape tape) => LimitTable.Each(region, LimitKeys.MovementArea)
         .Where(limit => part > limit.Most.Area)
-        .Select(limit => new Finding(FindingLevel.Warn, "movement-area", run, $"Between soft joints {face} is larger than tile on a heated screed goes. {limit.Limit.Do}", $"at most {limit.Most}", Amounts.Area(part, tape), limit.Source));
+        .Select(limit => new Finding(FindingLevel.Warn, "movement-area", run, $"If the screed under it is heated: between soft joints {face} is larger than tile goes there, taken by the box around it. {limit.Limit.Do}", $"at most {limit.Most}", Amounts.Area(part, tape), limit.Source));
 
     /// <summary>Edges of a large floor that stand without a soft joint; none where the region has no figure.</summary>
     /// <param name="run">The run.</param>

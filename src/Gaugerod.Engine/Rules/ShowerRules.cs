@@ -28,19 +28,19 @@ internal static class ShowerRules
 
         var widest = Length.FromSteps((long)(WidestDisc.On(floor) * Length.StepsPerMillimetre));
         // It is found to half a millimetre.
-        var isNarrow = widest + Length.FromSteps(Length.StepsPerMillimetre / 2) < disc.Least.Length;
+        var isNarrow = widest + Length.FromSteps(Length.StepsPerMillimetre / 2) < disc.LeastOn(tape);
         yield return new(
             isNarrow ? FindingLevel.Warn : FindingLevel.Note, Rule, bed.Face, "If this floor is a shower's: the widest round that fits on it, as measured here. Inside its finished walls it is smaller." + (isNarrow ? disc.Do : ""),
-            $"at least {Shown.Fine(disc.Least.Length, tape)}", LengthText.Nearest(widest, tape), disc.Source);
+            $"at least {Shown.Fine(disc.LeastOn(tape), tape)}", LengthText.Nearest(widest, tape), disc.Source);
 
         var (depth, code, custom) = (LimitTable.For(region, LimitKeys.FloodDepth), LimitTable.For(region, LimitKeys.FloodCode), LimitTable.For(region, LimitKeys.FloodCustom));
         yield return new(
             FindingLevel.Note, "flood-test", bed.Face, $"Before tile goes on, try whether it holds water. {code.Limit.Do} Ask the inspector which time holds.",
-            $"at least {Shown.Fine(depth.Least.Length, tape)} of water at the threshold for {code.Least}; {custom.Least} as many places and the trade have it", "", $"{code.Source}; {custom.Limit.Source}");
+            $"at least {Shown.Fine(depth.LeastOn(tape), tape)} of water at the threshold for {code.Least}; {custom.Least} as many places and the trade have it", "", $"{code.Source}; {custom.Limit.Source}");
         if (bed.Least > Length.Zero)
         {
             var upturn = LimitTable.For(region, LimitKeys.Upturn);
-            yield return new(FindingLevel.Note, Rule, bed.Face, $"Where a liner lies under this bed, how far it is turned up. {upturn.Limit.Do}", $"at least {Shown.Fine(upturn.Least.Length, tape)} over the finished threshold", "", upturn.Source);
+            yield return new(FindingLevel.Note, Rule, bed.Face, $"Where a liner lies under this bed, how far it is turned up. {upturn.Limit.Do}", $"at least {Shown.Fine(upturn.LeastOn(tape), tape)} over the finished threshold", "", upturn.Source);
         }
     }
 
@@ -52,15 +52,15 @@ internal static class ShowerRules
     {
         if (face.Under?.Membrane is not { To: { } to }) yield break;
         var limit = LimitTable.For(region, LimitKeys.WallFinish);
-        var isLow = to < limit.Least.Length;
+        var isLow = to < limit.LeastOn(tape);
         yield return new(
             isLow ? FindingLevel.Warn : FindingLevel.Note, "membrane-height", face.Name,
             "If this wall is a shower's: how high its membrane goes. The limit is that of the wall's finish, from the shower's floor, and the trade has the membrane go at least to the shower head (common practice, no source)." + (isLow ? limit.Do : ""),
-            $"at least {Shown.Fine(limit.Least.Length, tape)}", Shown.Fine(to, tape), limit.Source);
+            $"at least {Shown.Fine(limit.LeastOn(tape), tape)}", Shown.Fine(to, tape), limit.Source);
         if (region == Region.Australia)
         {
-            var out1 = LimitTable.For(region, LimitKeys.MembraneOut);
-            yield return new(FindingLevel.Note, "membrane-height", face.Name, $"How far the membrane goes on into the room beyond a hob. {out1.Limit.Do}", $"at least {Shown.Fine(out1.Least.Length, tape)}", "", out1.Source);
+            var onto = LimitTable.For(region, LimitKeys.MembraneOut);
+            yield return new(FindingLevel.Note, "membrane-height", face.Name, $"How far the membrane goes on into the room beyond a hob. {onto.Limit.Do}", $"at least {Shown.Fine(onto.LeastOn(tape), tape)}", "", onto.Source);
         }
     }
 

@@ -1,4 +1,7 @@
+using Gaugerod.Engine.Rooms;
+using Gaugerod.Engine.Rules.Published;
 using Gaugerod.Engine.Sequencing;
+using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Rules;
 
@@ -7,10 +10,8 @@ internal static class WorkRules
 {
     private const string Where = "the order of work";
 
-    private const int LeastFlood = 15;
-
     /// <summary>What there is to say.</summary>
-    internal static IEnumerable<Finding> Findings(WorkPlan plan) => Never(plan).Concat(Holds(plan)).Concat(Flood(plan)).Concat(Paces(plan)).Concat(Packs(plan));
+    internal static IEnumerable<Finding> Findings(WorkPlan plan, Region? region, Tape tape) => Never(plan).Concat(Holds(plan)).Concat(Flood(plan, region, tape)).Concat(Paces(plan)).Concat(Packs(plan));
 
     private static IEnumerable<Finding> Never(WorkPlan plan)
     {
@@ -44,15 +45,16 @@ internal static class WorkRules
 
     private static string Said(PublishedHold printed) => printed.Least == printed.Most ? SpanText.Say(printed.Most) : $"{SpanText.Say(printed.Least)} to {SpanText.Say(printed.Most)}";
 
-    private static IEnumerable<Finding> Flood(WorkPlan plan)
+    private static IEnumerable<Finding> Flood(WorkPlan plan, Region? region, Tape tape)
     {
         if (plan.Request.Flood is not { } minutes) yield break;
-        var text = minutes < LeastFlood
+        var (depth, code, custom) = (LimitTable.For(region, LimitKeys.FloodDepth), LimitTable.For(region, LimitKeys.FloodCode), LimitTable.For(region, LimitKeys.FloodCustom));
+        var isShort = minutes < code.Least.Number;
+        var text = isShort
             ? "The water of the flood test stands shorter than the code asks. Plug the drain, fill to the threshold, and ask the inspector how long."
-            : "Plug the drain, close weep holes, fill at least 2 in (51 mm) at the threshold, mark the level, and look below. Ask the inspector how long it is to stand.";
+            : $"Plug the drain, close weep holes, fill at least {Shown.Fine(depth.LeastOn(tape), tape)} at the threshold, mark the level, and look below. Ask the inspector how long it is to stand.";
         yield return new(
-            minutes < LeastFlood ? FindingLevel.Warn : FindingLevel.Note, "work-flood", Where, text, "at least 15 min by the code; 24 h is the custom", SpanText.Say(minutes),
-            "IPC 417.5.2 and 312.9, IRC P2503.6 as a code forum prints them; 24 h: trade forums, and ASTM D5957 from memory");
+            isShort ? FindingLevel.Warn : FindingLevel.Note, "work-flood", Where, text, $"at least {code.Least} by the code; {custom.Least} is the custom", SpanText.Say(minutes), $"{code.Source}; {custom.Limit.Source}");
     }
 
     private static IEnumerable<Finding> Paces(WorkPlan plan)

@@ -23,5 +23,5 @@ public readonly record struct BatchCourse(int Course, int First, int Last, int O
 /// <param name="Courses">What it covers.</param>
 /// <param name="Pieces">How many pieces.</param>
 /// <param name="Litres">How much it is, ready to use.</param>
-/// <param name="Packs">How much of a pack that is; more than one where so much is used before it stiffens.</param>
+/// <param name="Packs">How much of a pack that is; more than one where a single piece takes more.</param>
 public sealed record Batch(int Number, DateTime Begins, DateTime Ends, Sequence<BatchCourse> Courses, int Pieces, double Litres, double Packs);

@@ -3,7 +3,7 @@ using Gaugerod.Plane;
 namespace Gaugerod.Engine.Sequencing;
 
 /// <summary>
-/// What each mix of a task covers. A mix is no more than a pack, is used up within its pot life and on its day, and ends with a course
+/// What each mix of a task covers. A mix is no more than a pack, but where a single piece takes more, is used up within its pot life and on its day, and ends with a course
 /// where it covers the end of one.
 /// </summary>
 internal sealed class Batching

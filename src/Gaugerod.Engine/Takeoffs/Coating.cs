@@ -21,6 +21,13 @@ internal static class Coating
         return BoxClip.Clip(rings, box).Sum(Area);
     }
 
+    /// <summary>What lines the niches that are known to be so deep: their backs and their four sides, in mm²; those that begin below a height.</summary>
+    /// <param name="face">The face.</param>
+    /// <param name="to">How high the face is coated; null for all of it.</param>
+    public static double Linings(DrawnFace face, Length? to) => face.Openings.Zip(face.Face.Openings)
+        .Where(pair => pair.Second.Depth is not null && (to is null || pair.First.Ring.Bounds.Bottom < to))
+        .Sum(pair => Math.Abs(Area(Ring(pair.First.Ring.Points))) + (Sides(pair.First, null).Sum(side => side.Length) * (pair.Second.Depth!.Value.Steps / Step)));
+
     /// <summary>The area of bands along corners, the foot, openings and holes, in mm², no more than all there is. Where two bands cross it counts twice, as much as is put on there.</summary>
     /// <param name="face">The face.</param>
     /// <param name="to">How high; null for all of it.</param>

@@ -28,10 +28,14 @@ public static class JobReader
         var job = Fields.Open(group, Forms.Job, new Values(log, unit)) is { } fields ? Job(fields, root) : null;
 
         // What was read in doubt may well be why the rest does not fit.
-        return log.Any || job is null ? new JobReading.Refused([.. log.Faults, .. log.Doubts]) { AsFar = job } : new JobReading.Understood(job with { Remarks = [.. log.Doubts.Select(Remark), .. log.PassedOver.Select(Remark)] }, root, log);
+        return log.Any || job is null ? new JobReading.Refused([.. log.Faults, .. log.Doubts]) { AsFar = job } : new JobReading.Understood(job with { Remarks = [.. log.Remarks.Select(Remark), .. log.PassedOver.Select(Remark)] }, root, log);
     }
 
-    private static Finding Remark(FileFault doubt) => new(
+    private static Finding Remark(Doubtful doubt) => doubt.Of == DoubtOf.Fraction ? Fraction(doubt.Fault) : new(
+        FindingLevel.Warn, "name", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"line {doubt.Fault.Line}"),
+        $"{doubt.Fault.Path}: {doubt.Fault.Found}.{(doubt.Fault.Nearest is { } meant ? $" Is {meant} meant?" : "")}", doubt.Fault.Expected, "", "docs/job-file.md");
+
+    private static Finding Fraction(FileFault doubt) => new(
         FindingLevel.Warn, "fraction", string.Create(System.Globalization.CultureInfo.InvariantCulture, $"line {doubt.Line}"),
         $"{doubt.Path[(doubt.Path.LastIndexOf('.') + 1)..]}: {doubt.Found}. A fraction without a unit is inches, in a job in mm too.{(doubt.Nearest is null ? " Write the unit behind it." : $" Write {doubt.Nearest}.")}",
         "", "", "the rule for lengths in the job file");

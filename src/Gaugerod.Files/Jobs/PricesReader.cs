@@ -55,7 +55,7 @@ internal static class PricesReader
         // One price would price both.
         var alike = name is null ? [] : bought.Where(one => one.Name is not null && string.Equals(PriceWords.Key(one.Name), PriceWords.Key(name), StringComparison.Ordinal)).Distinct().Select(one => one.What).ToList();
         if (alike.Count > 1) values.Log.AddSaid(fields["item"]!, $"\"{name}\", which is the name of {string.Join(" and of ", alike)}", "what only one thing that is bought is called", "another name for one of them");
-        if (name is not null && alike.Count == 0 && fields["quantity"] is null && Near.Of(name, bought.Select(one => one.Name).OfType<string>()) is { } meant) values.Log.Doubt(fields["item"]!, $"\"{name}\", which nothing that is bought is called", "the name of what is bought, or a \"quantity\" of your own", Values.Quoted(meant));
+        if (name is not null && alike.Count == 0 && fields["quantity"] is null && Near.Of(name, bought.Select(one => one.Name).OfType<string>()) is { } meant) values.Log.Doubt(fields["item"]!, DoubtOf.Name, $"\"{name}\", which nothing that is bought is called", "the name of what is bought, or a \"quantity\" of your own", Values.Quoted(meant));
         var free = fields["price"] is Entry.Text { Value: PriceText.ByOthers };
         var price = free ? null : prices.Price(fields["price"]);
         var unit = values.Word(fields["unit"], Words.PriceUnits);

@@ -40,9 +40,15 @@ internal static class SupplyReader
             return (null, true);
         }
 
-        if ((covers is null) == (dry is null))
+        if (covers is null && dry is null)
         {
-            values.Log.AddSaid(fields.Entry, covers is null ? "a membrane, and nothing that says how thick it goes on" : "both \"covers\" and \"dry\"", "what a pack \"covers\", or how thick it is \"dry\" and its \"solids\"", covers is null ? "\"covers\", as the maker says it" : null);
+            fields.Missing("covers", "what a pack covers as the maker says it, such as \"6 m2\", or how thick it is \"dry\" and its \"solids\"");
+            return (null, false);
+        }
+
+        if (covers is not null && dry is not null)
+        {
+            values.Log.AddSaid(dry, "both \"covers\" and \"dry\"", "what a pack \"covers\", or how thick it is \"dry\" and its \"solids\"", "leave it out");
             return (null, false);
         }
 

@@ -47,7 +47,7 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
         switch (LengthText.Read(text, Unit))
         {
             case LengthReading.Understood { Value: var length } read when unit is null || range.Holds(length):
-                if (unit is not null && read.FractionAsInches) Log.Doubt(entry, AsInches(entry, read), "a unit behind it in a job in mm", EitherUnit(text, read));
+                if (unit is not null && read.FractionAsInches) Log.Doubt(entry, DoubtOf.Fraction, AsInches(entry, read), "a unit behind it in a job in mm", EitherUnit(text, read));
                 return length;
             case LengthReading.Understood { Value: var length, FractionAsInches: true } read:
                 var nearest = read.InMillimetres is { } meant && range.Holds(meant) ? Millimetres(meant) : range.NearestTo(length, Tape);
@@ -116,7 +116,6 @@ internal sealed class Values(FaultLog log, LengthUnit? unit)
         return null;
     }
 
-    /// <summary>Text for people; anything printable, of any length.</summary>
     /// <summary>So many letters text of one's own may have: some six pages.</summary>
     public const int MostLetters = 20_000;
 

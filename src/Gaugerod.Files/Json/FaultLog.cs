@@ -4,6 +4,21 @@ using Gaugerod.Plane;
 
 namespace Gaugerod.Files.Json;
 
+/// <summary>What is in doubt.</summary>
+internal enum DoubtOf
+{
+    /// <summary>The unit of a fraction.</summary>
+    Fraction,
+
+    /// <summary>A name.</summary>
+    Name,
+}
+
+/// <summary>What was read by the rule, but may have been meant otherwise.</summary>
+/// <param name="Of">What is in doubt.</param>
+/// <param name="Fault">Where it stands, what it is, and what was meant.</param>
+internal sealed record Doubtful(DoubtOf Of, FileFault Fault);
+
 /// <summary>Gathers the faults of one file, so that they can be said together.</summary>
 internal sealed class FaultLog(string file, Source source)
 {
@@ -13,8 +28,8 @@ internal sealed class FaultLog(string file, Source source)
     private const int LongestPart = 500;
 
     private readonly List<FileFault> _faults = [];
-    private readonly List<FileFault> _doubts = [];
-    private int _more;
+    private readonly List<Doubtful> _doubts = [];
+    private bool _more;
 
     public Source Source { get; } = source;
 
@@ -23,13 +38,16 @@ internal sealed class FaultLog(string file, Source source)
     public bool Any => _faults.Count > 0;
 
     /// <summary>What was read by the rule, but may have been meant otherwise; in the file's order.</summary>
-    public Sequence<FileFault> Doubts => _doubts.OrderBy(f => f.Line).ThenBy(f => f.Column).ToSequence();
+    public Sequence<FileFault> Doubts => Remarks.Select(doubt => doubt.Fault).ToSequence();
+
+    /// <summary>The same with what they are about.</summary>
+    public IEnumerable<Doubtful> Remarks => _doubts.OrderBy(doubt => doubt.Fault.Line).ThenBy(doubt => doubt.Fault.Column);
 
     /// <summary>Fields that are not known here, by line and path; in the file's order.</summary>
     public Sequence<(int Line, string Path)> PassedOver => _passedOver.Order().ToSequence();
 
     /// <summary>All of them in the file's order; where there are more than are kept, a last one says so.</summary>
-    public Sequence<FileFault> Faults => [.. _faults.OrderBy(f => f.Line).ThenBy(f => f.Column), .. _more == 0 ? (FileFault[])[] : [Located(0, "", string.Create(CultureInfo.InvariantCulture, $"{_more} faults more than these {Most}, the rest of the file among them"), "these mended first; then the others are said", null)]];
+    public Sequence<FileFault> Faults => [.. _faults.OrderBy(f => f.Line).ThenBy(f => f.Column), .. !_more ? (FileFault[])[] : [Located(0, "", string.Create(CultureInfo.InvariantCulture, $"more faults than these {Most}"), "these mended first; then the others are said", null)]];
 
     public void PassOver(int nameAt, string path)
     {
@@ -40,7 +58,7 @@ internal sealed class FaultLog(string file, Source source)
     {
         if (_faults.Count >= Most)
         {
-            _more++;
+            _more = true;
             return;
         }
 
@@ -60,10 +78,10 @@ internal sealed class FaultLog(string file, Source source)
     /// <param name="mends">What to put for that; none where the words are advice only.</param>
     public void AddSaid(Entry entry, string found, string expected, string? nearest = null, Sequence<Mend>? mends = null) => Add(entry.At, entry.Path, found, expected, nearest, mends);
 
-    public void Doubt(Entry entry, string found, string expected, string? nearest)
+    public void Doubt(Entry entry, DoubtOf of, string found, string expected, string? nearest)
     {
         if (_doubts.Count >= Most) return;
-        var doubt = Located(entry.At, entry.Path, found, expected, nearest);
+        var doubt = new Doubtful(of, Located(entry.At, entry.Path, found, expected, nearest));
         if (!_doubts.Contains(doubt)) _doubts.Add(doubt);
     }
 

@@ -9,7 +9,7 @@ namespace Gaugerod.Sheets.Sheets;
 public static class EstimateSheets
 {
     private const string Rule =
-        "Low takes every quantity and every price at its lowest, high at its highest, likely at what you said or the middle. Nothing is said of how probable any of them is. Each line is rounded to the least coin, half of it away from nought; tax is reckoned on the sum.";
+        "Low takes every quantity and every price at its lowest, high at its highest, likely at what you said or the middle. Nothing is said of how probable any of them is. Each line is rounded to the least coin; tax is reckoned on the sum.";
 
     // A list of thousands of lines is in the table of the list; here are those to be set right.
     private const int MostNamed = 300;

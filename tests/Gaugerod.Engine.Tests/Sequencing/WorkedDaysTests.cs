@@ -2,6 +2,7 @@ using Gaugerod.Engine.Rules;
 using Gaugerod.Engine.Sequencing;
 using Gaugerod.Engine.Takeoffs;
 using Gaugerod.Plane;
+using Gaugerod.Plane.Measure;
 
 namespace Gaugerod.Engine.Tests.Sequencing;
 
@@ -63,7 +64,7 @@ public sealed class WorkedDaysTests
         var hours = new WorkHours(new(year, month, day), 480, 960, 0, Week, [new(new(2037, 1, 1), new(9999, 12, 31))], Clocks.Nz);
         var plan = Two(hours, 60, 0, minutes * 10);
         Assert.Null(plan.Tasks[^1].Begins);
-        Assert.Contains(WorkRules.Findings(plan), finding => finding is { Level: FindingLevel.Stop, Rule: "work-never" });
+        Assert.Contains(WorkRules.Findings(plan, null, Tape.Millimetres), finding => finding is { Level: FindingLevel.Stop, Rule: "work-never" });
     }
 
     private static WorkPlan Two(WorkHours hours, int first, int hold, int next, bool whole = false)

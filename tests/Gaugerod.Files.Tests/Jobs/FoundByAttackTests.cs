@@ -56,6 +56,21 @@ public sealed class FoundByAttackTests
         (double, string) Band() => Planner.Plan(Job(root)).Supplies.Single(line => line.Supply.Name == "band") is var line ? (Math.Round(line.Amount, 6), line.Uses[0].How) : default;
     }
 
+    // By hand: the wall of 2.4 by 1.2 m less a niche of 400 by 300 mm, 90 mm deep; its back again, and four sides of 1.4 m by 90 mm: 2.88 - 0.12 + 0.12 + 0.126 m².
+    [Fact]
+    public void A_niche_that_is_lined_is_primed_inside()
+    {
+        var root = Wall();
+        root["boards"] = JsonNode.Parse("""[{ "name": "board", "width": 1200, "length": 2400, "thickness": 12.5 }]""");
+        root["supplies"]!.AsArray().Add(JsonNode.Parse("""{ "name": "primer", "kind": "primer", "yield": "20 m2" }"""));
+        root["faces"]![0]!["board"] = JsonNode.Parse("""{ "of": "board", "studs": { "from": 0, "spacing": 600 } }""");
+        root["faces"]![0]!["openings"] = JsonNode.Parse("""[{ "name": "niche", "left": 700, "bottom": 500, "width": 400, "height": 300, "depth": 90 }]""");
+        root["faces"]![0]!["under"] = JsonNode.Parse("""{ "primer": { "of": "primer" } }""");
+        var line = Planner.Plan(Job(root)).Supplies.Single(line => line.Supply.Name == "primer");
+        Assert.Equal(3.006, line.Amount, 1e-9);
+        Assert.Contains("of face and of what lines its niches", line.Uses[0].How, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void No_mix_begins_before_the_one_before_is_used_up()
     {
@@ -108,6 +123,7 @@ public sealed class FoundByAttackTests
         root["prices"] = JsonNode.Parse("""{ "currency": "EUR", "items": [{ "item": "tle", "unit": "each", "price": 2 }] }""");
         var read = Assert.IsType<JobReading.Understood>(JobReader.Read(Encoding.UTF8.GetBytes(root.ToJsonString()), "job.json"));
         Assert.Contains(read.Doubts, doubt => doubt.Path == "prices.items[0].item" && doubt.Nearest == "\"tile\"");
+        Assert.Contains(Planner.Plan(read.Job).Findings, finding => finding.Rule == "name" && finding.Text == "prices.items[0].item: \"tle\", which nothing that is bought is called. Is \"tile\" meant?");
     }
 
     [Fact]

@@ -85,6 +85,31 @@ public sealed class GroutAndWaitingTests
         Assert.DoesNotContain("\"later\"", Encoding.UTF8.GetString(PlanWriter.Write(before)), StringComparison.Ordinal);
     }
 
+    // All of a tile waits: it is parted when that is in, and at no fence before.
+    [Fact]
+    public void A_tile_of_which_all_waits_is_parted_last()
+    {
+        var before = Planner.Plan(Samples.Job("galley-splash"));
+        var (product, tile) = before.Cutting.SelectMany(one => one.Tiles.Select(tile => (one, tile))).First(of => of.one.Settings.Any(setting => setting.Parts.Contains(of.tile.Number)));
+        var ids = string.Join(", ", tile.Pieces.Select(piece => $"\"{piece.Id}\""));
+        var text = Samples.Text("galley-splash").Replace("\"units\": \"mm\",", $"\"units\": \"mm\", \"work\": {{ \"start\": \"2027-03-25\", \"made\": [{{ \"name\": \"slab\", \"lead\": \"5 days\", \"pieces\": [{ids}] }}] }},", StringComparison.Ordinal);
+        var plan = Planner.Plan(Job(text));
+        var (now, later) = CutOrder.Of(plan.Job, plan.Cutting.Single(one => one.Product == product.Product));
+        Assert.DoesNotContain(now.Settings, setting => setting.Parts.Contains(tile.Number));
+        Assert.Contains(Assert.Single(later).Settings, setting => setting.Parts.Contains(tile.Number));
+        Assert.Equal(product.Settings.Sum(setting => setting.Parts.Count), now.Settings.Concat(later[0].Settings).Sum(setting => setting.Parts.Count));
+    }
+
+    // A corner has tile of both runs: silicone on grout that is not dry lets go.
+    [Fact]
+    public void Soft_joints_wait_until_the_grout_of_all_runs_is_dry()
+    {
+        var plan = Planner.Plan(Job(WorkJob.Text)).Work!;
+        var grouts = plan.Tasks.Where(task => task.Kind == WorkKind.Grouting).ToList();
+        Assert.Equal(2, grouts.Count);
+        Assert.All(plan.Tasks.Where(task => task.Kind == WorkKind.SoftJoints), soft => Assert.All(grouts, grout => Assert.True(soft.Begins >= grout.Ends!.Value.AddHours(24))));
+    }
+
     [Fact]
     public void What_waits_for_one_of_two_things_does_not_wait_for_the_other_whose_name_ends_alike()
     {

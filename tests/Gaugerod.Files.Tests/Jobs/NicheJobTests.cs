@@ -42,7 +42,7 @@ public sealed class NicheJobTests
         Assert.Equal(43, face.Screws - face.Pieces.Sum(piece => piece.Screws.Count));
 
         // Numbers go on from the wall's; every piece comes out of one of the sheets that are bought, within it.
-        Assert.Equal(Enumerable.Range(1, face.Pieces.Count + 5).Select(i => $"B{i}"), face.Pieces.Select(piece => piece.Id).Concat(niche.Pieces.Select(piece => piece.Id)));
+        Assert.Equal(Enumerable.Range(1, face.Pieces.Count + 5).Select(i => $"b{i}"), face.Pieces.Select(piece => piece.Id).Concat(niche.Pieces.Select(piece => piece.Id)));
         var stock = Assert.Single(plan.Boards.Stocks);
         foreach (var piece in niche.Pieces)
         {

@@ -63,6 +63,6 @@ public class SeveralFaultsTests
         var text = "{\"name\": \"long\", " + string.Join(",", Enumerable.Range(0, 500).Select(i => $"\"faces{i}\": 1")) + "}";
         var faults = Samples.Faults(text);
         Assert.Equal(FaultLog.Most + 1, faults.Count);
-        Assert.Contains("faults more than these 100", faults[^1].Found, StringComparison.Ordinal);
+        Assert.Contains("more faults than these 100", faults[^1].Found, StringComparison.Ordinal);
     }
 }

@@ -73,8 +73,8 @@ public sealed class UnderJobTests
     }
 
     [Theory]
-    [InlineData(", \"dry\": \"25 mil\", \"solids\": 50", "", "supplies[0]", "\"covers\", as the maker says it")]
-    [InlineData("\"dry\": \"25 mil\"", "\"dry\": \"25 mil\", \"covers\": \"55 ft2\"", "supplies[0]", null)]
+    [InlineData(", \"dry\": \"25 mil\", \"solids\": 50", "", "supplies[0].covers", null)]
+    [InlineData("\"dry\": \"25 mil\"", "\"dry\": \"25 mil\", \"covers\": \"55 ft2\"", "supplies[0].dry", "leave it out")]
     [InlineData(", \"solids\": 50", "", "supplies[0].solids", null)]
     [InlineData("\"solids\": 50", "\"solids\": 0", "supplies[0].solids", "1")]
     [InlineData("\"dry\": \"25 mil\"", "\"dry\": \"25 miles\"", "supplies[0].dry", null)]

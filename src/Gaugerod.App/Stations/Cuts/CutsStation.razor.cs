@@ -22,6 +22,8 @@ public sealed partial class CutsStation : ComponentBase, IAsyncDisposable
     private List<CutGroup> _groups = [];
     private Dictionary<string, string> _sources = [];
     private PiecePictures? _pictures;
+    private ElementReference _saw;
+    private bool _isLarge;
 
     [CascadingParameter]
     internal JobDesk Desk { get; set; } = null!;
@@ -31,6 +33,14 @@ public sealed partial class CutsStation : ComponentBase, IAsyncDisposable
 
     [Inject]
     private IJSRuntime Js { get; set; } = null!;
+
+    /// <summary>Who works by keys or by ear stands at the piece when it is opened.</summary>
+    protected override async Task OnAfterRenderAsync(bool firstRender)
+    {
+        var opened = One is not null && !_isLarge;
+        _isLarge = One is not null;
+        if (opened) await _saw.FocusAsync(preventScroll: true);
+    }
 
     /// <inheritdoc />
     public ValueTask DisposeAsync() => _script?.DisposeAsync() ?? ValueTask.CompletedTask;

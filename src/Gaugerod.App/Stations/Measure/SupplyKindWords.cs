@@ -35,6 +35,19 @@ internal static class SupplyKindWords
         _ => inches ? "0.66 ft3" : "14 l",
     };
 
+    /// <summary>What a pack of it may be called.</summary>
+    public static string Pack(string kind, bool inches) => kind switch
+    {
+        "backer" or "band" or "tape" => inches ? "50 ft roll" : "15 m roll",
+        "batten" => "lath",
+        "masonry" => "block",
+        "sealant" => "tube",
+        "primer" or "sealer" => "bottle",
+        "membrane" => "pail",
+        "spacers" or "clips" or "wedges" or "screws" => "bag of 200",
+        _ => inches ? "50 lb bag" : "20 kg bag",
+    };
+
     /// <summary>The holds that such a product says, as the order of work asks for them.</summary>
     public static IReadOnlyList<string> Holds(string kind) => kind switch
     {
