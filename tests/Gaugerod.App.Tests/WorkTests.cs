@@ -75,6 +75,20 @@ public sealed class WorkTests(Rig rig)
         Assert.Empty(device.Troubles);
     }
 
+    [Theory]
+    [ClassData(typeof(Screens))]
+    public async Task What_may_run_beside_a_task_stands_by_it_on_its_day(bool phone)
+    {
+        await using var device = await rig.DeviceAsync(phone);
+        var page = await OpenAsync(device, s_mixed.TrimEnd()[..^1] + """, "work": { "start": "2027-03-08", "pace": { "setting": "0.8 m2" }, "tasks": [{ "name": "plumber", "takes": "2 h", "hands": 0 }] } }""");
+        await Device.PlannedAsync(page);
+        await Device.GoAsync(page, "Set");
+        await page.Locator("summary", new() { HasText = "Order of work" }).ClickAsync();
+        await Expect(page.Locator(".work th", new() { HasTextRegex = new("^\\s*set wall") }).First).ToContainTextAsync("∥ Beside it may run: plumber");
+        await LookAsync(page, "order of work, beside", phone);
+        Assert.Empty(device.Troubles);
+    }
+
     [Fact]
     public async Task Floors_and_things_made_elsewhere_keep_their_walls_by_any_name()
     {

@@ -20,16 +20,15 @@ internal sealed record Batten(string Run, string Face, string Wall, Sequence<Len
 /// <summary>What holds up walls whose first whole course stands over a cut one.</summary>
 internal static class BattenSupplies
 {
-    /// <summary>The battens of a run, wall by wall in its order.</summary>
+    /// <summary>The battens of a run, wall by wall in its order. A floor carries its first course itself, and what lies below a strip's line is the strip.</summary>
     public static IEnumerable<Batten> Along(Job job, RunPlan run)
     {
         if (run.IsBorder) yield break;
         foreach (var plan in run.Faces)
         {
-            var wall = job.Faces.First(face => string.Equals(face.Name, plan.Face.Wall, StringComparison.Ordinal));
-            if (FloorFaces.Is(wall) || job.Work?.Floors.Contains(wall.Name, StringComparer.Ordinal) == true) continue;
+            if (IsFloor(job, plan.Face.Wall)) continue;
             var stretches = run.Lines.Where(line => line.Axis == Axis.Level && string.Equals(line.Face, plan.Face.Name, StringComparison.Ordinal)).SelectMany(line => Under(run, line, plan)).ToSequence();
-            if (stretches.Count > 0) yield return new(run.Request.Name, plan.Face.Name, wall.Name, stretches);
+            if (stretches.Count > 0) yield return new(run.Request.Name, plan.Face.Name, plan.Face.Wall, stretches);
         }
     }
 
@@ -53,18 +52,21 @@ internal static class BattenSupplies
     public static IEnumerable<Finding> Findings(Job job, RunPlan run)
     {
         if (run.Request.Setting?.Batten?.Screws is null) yield break;
-        var wet = Along(job, run).Select(batten => batten.Wall).Distinct(StringComparer.Ordinal).Where(wall => job.Faces.Any(face => string.Equals(face.Name, wall, StringComparison.Ordinal) && face.Under?.Membrane is not null)).ToList();
+        var wet = Along(job, run).Select(batten => batten.Wall).Distinct(StringComparer.Ordinal).Where(wall => HasMembrane(job, wall)).ToList();
         if (wet.Count == 0) yield break;
-        yield return new(
-            FindingLevel.Warn, "batten", run.Request.Name,
-            $"The batten is screwed through the membrane of {string.Join(", ", wet)}: each screw is a hole in it. Prop it from below, or close every hole as the membrane's maker says.", "", "", "common practice, no source");
+        yield return new(FindingLevel.Warn, "batten", run.Request.Name, BattenWords.Through(wet), "", "", "common practice, no source");
     }
+
+    /// <summary>Whether a membrane goes on a wall.</summary>
+    public static bool HasMembrane(Job job, string wall) => job.Faces.Any(face => string.Equals(face.Name, wall, StringComparison.Ordinal) && face.Under?.Membrane is not null);
 
     /// <summary>How long a bar of a supply is.</summary>
     public static Length BarOf(Supply supply) => Length.FromSteps((long)Math.Round(supply.Makes * 1000 * Length.StepsPerMillimetre));
 
     /// <summary>How many screws a piece takes: one at each end, the others between them.</summary>
     public static int Screws(Length piece, Length every) => (int)((piece.Steps + every.Steps - 1) / every.Steps) + 1;
+
+    private static bool IsFloor(Job job, string name) => job.Work?.Floors.Contains(name, StringComparer.Ordinal) == true || job.Faces.Any(face => string.Equals(face.Name, name, StringComparison.Ordinal) && FloorFaces.Is(face));
 
     // As high as the cut course's tops stand, just within it: what stands there in place of tile carries the course above itself.
     private static IEnumerable<Length> Under(RunPlan run, SnapLine line, FacePlan plan)

@@ -20,12 +20,4 @@ public static class HangingCourse
         // A floor that falls is no wall to screw a batten to.
         return piece.Frame is null && piece.Cell.Top <= line.At && line.At - piece.Cell.Top <= reach && piece.Cuts.Any(cut => cut.Away == TileSide.Bottom);
     }
-
-    /// <summary>Whether one is set last below a line.</summary>
-    public static bool IsBelow(RunPlan run, SnapLine line)
-    {
-        ArgumentNullException.ThrowIfNull(run);
-        ArgumentNullException.ThrowIfNull(line);
-        return run.Faces.Where(face => string.Equals(face.Face.Name, line.Face, StringComparison.Ordinal)).SelectMany(face => face.Pieces).Any(piece => Holds(run, line, piece));
-    }
 }

@@ -48,6 +48,17 @@ public static class WorkWords
         }).ToSequence();
     }
 
+    /// <summary>What may run at the same time, had one the hands, the first few of it by name: <c>lines of tray; set left, below the line; set right; and 2 more</c>; empty for nothing.</summary>
+    public static string Beside(WorkTask task)
+    {
+        ArgumentNullException.ThrowIfNull(task);
+        const int most = 3;
+        var more = task.Beside.Count - most;
+
+        // A task's own name may hold a comma.
+        return string.Join("; ", task.Beside.Take(most)) + (more > 0 ? Text($"; and {more} more") : "");
+    }
+
     /// <summary>What a mix covers: <c>courses 5 to 8</c>, <c>course 9, tiles 1 to 3 of 7</c>.</summary>
     public static string Covers(Batch batch)
     {

@@ -69,7 +69,8 @@ internal static class BoardSheets
             [new("Piece", 9, Bold: true), new("where", 60), new("long", 13, Right: true), new("wide", 13, Right: true), new("sheet", 9, Right: true), new("screws", 10, Right: true)],
             niche.Pieces.Select(piece => (IReadOnlyList<string>)[piece.Id, Where(piece.Part), figures.Cut(piece.Along), figures.Cut(piece.Across), Figures.Number(piece.Sheet), Figures.Number(piece.Screws)]), flow.Width);
         var words = $"{figures.Near(niche.Width)} wide, {figures.Near(niche.Height)} high, {figures.NearWithUnit(niche.Depth)} deep, board to board. The wall's board ends at the opening and covers the edges of the sides; the frame behind is larger by the board's thickness, {figures.NearWithUnit(board.Thickness)}, all round. The bottom falls to the front, so set it so before it is screwed.";
-        flow.Add(Block.Together(Block.Heading($"Lining of {niche.Opening}", flow.Width), Block.Words(words, flow.Width, 9, after: 1.5), head), rows, head);
+        var name = $"Lining of {niche.Opening}";
+        flow.Add(Block.Together(Block.Heading(name, flow.Width), Block.Words(words, flow.Width, 9, after: 1.5), head), rows, Block.Together(Block.Heading(name + ", continued", flow.Width), head), whole: true);
         flow.Add(Block.Gap(3));
     }
 
@@ -88,23 +89,24 @@ internal static class BoardSheets
         var (box, words) = (piece.Shape.Outer.Bounds, new List<string>());
         if (piece.Shape.Outer.Points.Count != 4 || Ring.Of(box).DoubledArea != piece.Shape.Outer.DoubledArea)
         {
-            words.Add(piece.Shape.Outer.Points.Count > MostCorners ? "round: marked on site" : "corners " + string.Join(' ', FromLowest(piece.Shape.Outer, box).Select(Said)));
+            words.Add(piece.Shape.Outer.Points.Count > MostCorners ? "round: marked on site" : "corners " + string.Join(' ', FromLowest(piece.Shape.Outer, box).Select(at => Said(at, figures.Cut))));
         }
 
         foreach (var hole in piece.Shape.Inner)
         {
             var inner = hole.Bounds;
-            words.Add($"{figures.Near(inner.Width)} × {figures.Near(inner.Height)} at {Said(new(inner.Left, inner.Bottom))}");
+            words.Add($"{figures.Near(inner.Width)} × {figures.Near(inner.Height)} at {Said(new(inner.Left, inner.Bottom), figures.Near)}");
         }
 
         foreach (var hole in face.Holes.Where(hole => RingChecks.Locate(piece.Shape.Outer, hole.Centre) != Whereabouts.Outside))
         {
-            words.Add($"{hole.Name}, {figures.Near(hole.Diameter)} round, at {Said(hole.Centre)}");
+            words.Add($"{hole.Name}, {figures.Near(hole.Diameter)} round, at {Said(hole.Centre, figures.Near)}");
         }
 
         return words.Count > 0 ? string.Join("; ", words) : piece.IsWhole ? "a whole sheet" : "";
 
-        string Said(Point at) => $"[{figures.Near(at.X - box.Left)},\u00A0{figures.Near(at.Y - box.Bottom)}]";
+        // A corner is cut to, as a size is: the outermost says the same figure as the size does.
+        string Said(Point at, Func<Length, string> figure) => $"[{figure(at.X - box.Left)},\u00A0{figure(at.Y - box.Bottom)}]";
     }
 
     /// <summary>The corners from the one nearest to the lower left of the box on.</summary>

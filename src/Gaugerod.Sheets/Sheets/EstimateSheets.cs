@@ -36,12 +36,12 @@ public static class EstimateSheets
         var code = price.Request.Currency;
         var rows = price.Lines.Where(line => line.Group == group).Select(line => (IReadOnlyList<string>)
         [
-            line.What, PriceUnits.Say(Money.Plain(line.Quantity), line.Unit), line.Price is { } known ? Money.Plain(known) : line.IsByOthers ? "by others" : "none", Amount(line.Cost?.Low), Amount(line.Cost?.Likely), Amount(line.Cost?.High), "", How(line),
+            line.What, PriceUnits.Say(Money.Plain(line.Quantity), line.Unit), line.Price is { } known ? Money.Of(known, code) : line.IsByOthers ? "by others" : "none", Amount(line.Cost?.Low), Amount(line.Cost?.Likely), Amount(line.Cost?.High), "", How(line),
         ]);
         var sum = price.Of(group, asked: false);
         rows = rows.Append(["Sum", "", "", Amount(sum.Low), Amount(sum.Likely), Amount(sum.High), "", ""]);
         var (head, body) = Table.Of(
-            [new("What", 30, Bold: true), new("How much", 24), new("Price of one", 20, Right: true), new("Low", 19, Right: true), new("Likely", 19, Right: true), new("High", 19, Right: true), new("", 2), new("How", 53)], rows, flow.Width, 8);
+            [new("What", 30, Bold: true), new("How much", 24), new("Price of one", 24, Right: true), new("Low", 19, Right: true), new("Likely", 19, Right: true), new("High", 19, Right: true), new("", 2), new("How", 49)], rows, flow.Width, 8);
         flow.Add(Block.Together(Block.Heading(char.ToUpperInvariant(PriceWords.Of(group)[0]) + PriceWords.Of(group)[1..], flow.Width), head), body, head);
         flow.Add(Block.Gap(3));
 
@@ -62,7 +62,7 @@ public static class EstimateSheets
             rows.Add(Row($"{tax.Name}, {PriceText.Plain(tax.Percent)} %", sums => sums.Tax));
         }
 
-        if (request.Rounding is { } step) rows.Add(Row($"Rounding to {PriceText.Plain(step)}; it is not taxed", sums => sums.Rounding));
+        if (request.Rounding is { } step) rows.Add(Row($"Rounding to {Money.Of(step, code)}; it is not taxed", sums => sums.Rounding));
         rows.Add(Row($"Total, {code.Code}", sums => sums.Total));
         var (head, body) = Table.Of([new("", 98, Bold: true), new("Low", 29, Right: true), new("Likely", 29, Right: true), new("High", 29, Right: true)], rows, flow.Width, 9.5);
         flow.Add(Block.Together(Block.Heading("Sum", flow.Width), head), body, head, whole: true);

@@ -145,7 +145,7 @@ internal static class FaceSheet
     private static string Grain(List<Piece> pieces)
     {
         var ways = pieces.Select(p => p.GrainOnFace).OfType<Angle>().OrderBy(way => way.Thousandths).Select(GrainWords.Of).Distinct(StringComparer.Ordinal).ToList();
-        return ways.Count == 0 ? "" : $" Short arrows: the grain, {Ledge.List(ways)}.";
+        return ways.Count == 0 ? "" : $" Short arrows: the grain, {NameList.Of(ways)}.";
     }
 
     /// <summary>Two parts, each of the roundest length that keeps the bar short.</summary>

@@ -77,7 +77,7 @@ internal static class FirstSheet
         }
 
         if (SettingOrder.Words(book.Plan.Job, run) is { } order) across.Add(Block.Words(order, across.Width, 8, after: 1));
-        if (Ledge.Words(run) is { } ledge) across.Add(Block.Words(ledge, across.Width, 8, after: 1.5));
+        if (BattenWords.Of(book.Plan.Job, run) is { } ledge) across.Add(Block.Words(ledge, across.Width, 8, after: 1.5));
         var flow = new Flow(across.Rest(2, 8), () => Next(2));
         var width = flow.Width;
         if (withOrder)
@@ -137,7 +137,7 @@ internal static class FirstSheet
         var figures = new Figures(plan.Job.Tape);
         var product = plan.Job.Products.FirstOrDefault(p => string.Equals(p.Name, run.Request.Product, StringComparison.Ordinal));
         var tile = product is null ? run.Request.Product : $"{product.Name}, {figures.Near(product.Width)} × {figures.Near(product.Height)} {figures.Unit}";
-        if (run.Request.Bond.With.Count > 0) tile += $", with {Ledge.List(run.Request.Bond.With)}";
+        if (run.Request.Bond.With.Count > 0) tile += $", with {NameList.Of(run.Request.Bond.With)}";
         var others = plan.Runs.Any(other => !ReferenceEquals(other, run) && other.Faces.Any(face => run.Faces.Any(own => string.Equals(own.Face.Wall, face.Face.Wall, StringComparison.Ordinal))))
             ? " Fine outlines without fill are laid by other runs." : "";
         // A run that is called run 1 says so itself.

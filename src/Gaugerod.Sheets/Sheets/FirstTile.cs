@@ -50,7 +50,7 @@ internal sealed record FirstTile(string Face, Piece? Piece, string Words)
         if (near.Count == 0) return new(face.Face.Name, null, "No tile lies on this face.");
         var (on, piece) = near[0];
         var parts = near.Where(of => of.Piece.Cell == piece.Cell).Select(of => of.Piece.Id).ToList();
-        var cut = piece.Kind == PieceKind.Full ? "" : parts.Count == 1 ? $" It is piece {piece.Id}, cut." : $" It is cut: {Ledge.List(parts)} are its pieces.";
+        var cut = piece.Kind == PieceKind.Full ? "" : parts.Count == 1 ? $" It is piece {piece.Id}, cut." : $" It is cut: {NameList.Of(parts)} are its pieces.";
         var turned = run.Turned.Any(line => LineFace.Is(face.Face, line.Face)) ? " Its sides lie along the two turned lines." : "";
         var words = $"On {face.Face.SetOut.Name}: where the level line {Place(level, run, figures)} and the plumb line {Place(plumb, run, figures)} cross stands {level.Why[(level.Why.IndexOf("stands", StringComparison.Ordinal) + 7)..]}{cut}{turned} Lay the pattern out from it both ways.";
         return new(on.Face.Name, piece, words);

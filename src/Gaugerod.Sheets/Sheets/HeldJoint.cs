@@ -17,7 +17,7 @@ internal static class HeldJoint
         if (EdgeOf(outcome) is not { } edge || Out(edge, run) is not { } slope) return "";
         var pieces = run.Faces.Where(f => string.Equals(f.Face.Name, edge.Face, StringComparison.Ordinal)).SelectMany(f => f.Pieces).Where(p => Along(p, edge, slope.By, figures) is not null).Select(p => p.Id).ToArray();
         if (pieces.Length == 0) return "";
-        return $" {Capital(Thing(edge.Edge))} is {figures.NearWithUnit(slope.By)} out of {slope.Of}: {Ledge.List(pieces)} {(pieces.Length == 1 ? "is" : "are")} cut along it.";
+        return $" {Capital(Thing(edge.Edge))} is {figures.NearWithUnit(slope.By)} out of {slope.Of}: {NameList.Of(pieces)} {(pieces.Length == 1 ? "is" : "are")} cut along it.";
     }
 
     /// <summary>Why a piece is cut along an edge on which a joint is held; null when it is not.</summary>

@@ -30,7 +30,7 @@ public static class PriceTable
         Spread All(Func<Sums, decimal> which) => new(which(estimate.Low), which(estimate.Likely), which(estimate.High));
 
         Sequence<DataCell> Sum(string what, Spread? of, string unit, decimal? price, Spread amount, string how = "") =>
-            Row("sum", "", what, of, unit, price is { } known ? Spread.Of(known) : null, amount, null, "", how, "", "", request.Currency);
+            Row("sum", "", what, of, unit, price is { } known ? Spread.Of(known) : null, amount, null, "", how, "", "", request.Currency, isMoney: !unit.Contains('%', StringComparison.Ordinal));
     }
 
     private static Sequence<DataCell> Line(PriceRequest request, EstimateLine line) => Row(
@@ -38,9 +38,9 @@ public static class PriceTable
         request.Tax?.On.Contains(line.Group) == true ? "yes" : "no", line.Lacks.Length > 0 ? $"{line.Lacks}; {line.How}" : line.How, line.Note, line.From, request.Currency);
 
     private static Sequence<DataCell> Row(
-        string kind, string group, string what, Spread? quantity, string unit, Spread? price, Spread? amount, Spread? asked, string taxed, string how, string note, string from, Currency currency) =>
+        string kind, string group, string what, Spread? quantity, string unit, Spread? price, Spread? amount, Spread? asked, string taxed, string how, string note, string from, Currency currency, bool isMoney = true) =>
     [
-        Words(kind), Words(group), Words(what), .. Numbers(quantity, PriceText.Plain), Words(unit), .. Numbers(price, PriceText.Plain), .. Numbers(amount, currency.Write), .. Numbers(asked, currency.Write),
+        Words(kind), Words(group), Words(what), .. Numbers(quantity, PriceText.Plain), Words(unit), .. Numbers(price, isMoney ? number => Money.Exact(number, currency) : PriceText.Plain), .. Numbers(amount, currency.Write), .. Numbers(asked, currency.Write),
         Words(taxed), Words(currency.Code), Words(how), Words(note), Words(from),
     ];
 

@@ -65,17 +65,20 @@ public static class QuoteSheets
         }
 
         if (sums.Rounding != 0) rows.Add(["Rounding", "", Money.Of(sums.Rounding, request.Currency)]);
-        if (rows.Count > 0) Rows("Sum");
-        flow.Add(Block.Gap(2.5));
-        flow.Add(Block.Together(Block.Words($"Total {Money.Total(price, request.Quote.ShowsRange)} {request.Currency.Code}", flow.Width, 13, bold: true, after: 1), Block.Words(Kind(price), flow.Width, 8.5, ink: Ink.Quiet, after: 3)));
+        // A total without what it is made of, on the next page, is no sum.
+        var (head, body) = Under("Sum");
+        flow.Add(Block.Together(
+            [.. body.Count > 0 ? body.Prepend(head).Append(Block.Gap(3.7)) : [Block.Gap(2.5)], Block.Words($"Total {Money.Total(price, request.Quote.ShowsRange)} {request.Currency.Code}", flow.Width, 13, bold: true, after: 1), Block.Words(Kind(price), flow.Width, 8.5, ink: Ink.Quiet, after: 3)]));
 
         void Rows(string heading)
         {
-            var (head, body) = Table.Of([new(heading, 104), new("", 46), new(request.Currency.Code, 36, Right: true)], rows, flow.Width, 9);
+            var (head, body) = Under(heading);
             flow.Add(head, body, head);
             flow.Add(Block.Gap(1.2));
             rows.Clear();
         }
+
+        (Block Head, List<Block> Body) Under(string heading) => Table.Of([new(heading, 104), new("", 46), new(request.Currency.Code, 36, Right: true)], rows, flow.Width, 9);
     }
 
     private static string Kind(Estimate price) => price.Request.Quote.ShowsRange && price.IsRange

@@ -17,7 +17,7 @@ public static class SettingOrder
 
         // Going outward, each wall is cut to the one before it.
         var names = FaceOrder.Of(run).Select(f => f.Face.Name).ToList();
-        return $"Order of the walls: {names[0]} first, its tile runs into the corners; then {Ledge.List(names[1..])}, cut to what is already tiled. On each work from the level line up.";
+        return $"Order of the walls: {names[0]} first, its tile runs into the corners; then {NameList.Of(names[1..])}, cut to what is already tiled. On each work from the level line up.";
     }
 
     /// <summary>Whether all corners between the walls are inside corners that lap as the run decides.</summary>

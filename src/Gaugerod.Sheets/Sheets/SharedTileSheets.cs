@@ -12,6 +12,8 @@ internal static class SharedTileSheets
     private const int Across = 4;
     private const double Gap = 6;
 
+    private static readonly char[] s_digits = [.. "0123456789"];
+
     /// <summary>Above a tile stand its name and the numbers of its cuts.</summary>
     private const double Above = 6.3 + SharedTilePicture.Margin;
 
@@ -41,7 +43,12 @@ internal static class SharedTileSheets
     private static string Waits(IEnumerable<CutTile> shared, Dictionary<string, string> last)
     {
         var waiting = shared.SelectMany(tile => tile.Pieces).Where(piece => last.ContainsKey(piece.Id)).GroupBy(piece => last[piece.Id], StringComparer.Ordinal).ToList();
-        return string.Concat(waiting.Select(pieces => $" ▲ Of them {string.Join(", ", pieces.Select(piece => piece.Id))} {(pieces.Count() == 1 ? "waits" : "wait")} for {pieces.Key}: lay that part by, and cut it last."));
+        return string.Concat(waiting.Select(pieces => pieces.Count() == 1
+            ? $" ▲ Piece {Ids(pieces)} waits for {pieces.Key}: cut the others of its tile now, lay the part it is in by, and cut it last."
+            : $" ▲ Pieces {Ids(pieces)} wait for {pieces.Key}: cut the others of their tiles now, lay the parts they are in by, and cut them last."));
+
+        // As one counts, A9 before A10.
+        static string Ids(IEnumerable<PieceInTile> pieces) => NameList.Of([.. pieces.Select(piece => piece.Id).OrderBy(id => id.TrimEnd(s_digits).Length).ThenBy(id => id.TrimEnd(s_digits), StringComparer.Ordinal).ThenBy(id => id.Length).ThenBy(id => id, StringComparer.Ordinal)]);
     }
 
     /// <summary>What the other way would cost, so that a setter may choose.</summary>

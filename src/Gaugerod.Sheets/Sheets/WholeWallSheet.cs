@@ -45,7 +45,7 @@ internal static class WholeWallSheet
     /// <summary>What stands beneath the picture.</summary>
     public static string Words(WallPlan wall)
     {
-        var others = wall.Runs.Count == 1 ? $"Where its lines are is said on the sheet of the run {wall.Runs[0]}." : $"The lines to snap are on the sheets of the runs {Ledge.List(wall.Runs)}.";
+        var others = wall.Runs.Count == 1 ? $"Where its lines are is said on the sheet of the run {wall.Runs[0]}." : $"The lines to snap are on the sheets of the runs {NameList.Of(wall.Runs)}.";
         return others + " Sizes on pieces are what to cut.";
     }
 

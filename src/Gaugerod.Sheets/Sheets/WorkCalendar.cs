@@ -18,7 +18,7 @@ public static class WorkCalendar
 
     private static IEnumerable<Appointment> Days(Plan plan, WorkTask task)
     {
-        var words = string.Join("\n", (string[])[WorkWords.Takes(task, plan.Job.Tape), .. task.Batches.Select(batch => Mix(plan, batch)), .. WorkNotes.Of(task)]).Trim();
+        var words = string.Join("\n", (string[])[WorkWords.Takes(task, plan.Job.Tape), .. task.Batches.Select(batch => Mix(plan, batch)), .. WorkNotes.Of(plan, task)]).Trim();
         if (task.Days.Count == 0)
         {
             yield return new(Id(plan, task, 1), task.Name, task.Begins!.Value, task.Ends!.Value, words, IsBusy: false);

@@ -6,7 +6,7 @@ using Gaugerod.Files.Jobs;
 
 namespace Gaugerod.Files.Tests.Jobs;
 
-/// <summary>What a second pair of eyes found.</summary>
+/// <summary>A wall is set with its own pieces, a splash wall is held to what walls are, a hold is no longer than a job, and a membrane that changes is judged anew.</summary>
 public sealed class ReadAgainTests
 {
     // Uniques itself offers "wall 2" beside "wall".

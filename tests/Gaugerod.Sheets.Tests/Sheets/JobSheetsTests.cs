@@ -1,4 +1,5 @@
 using Gaugerod.Engine;
+using Gaugerod.Engine.Lines;
 using Gaugerod.Engine.Pieces;
 using Gaugerod.Engine.Planning;
 using Gaugerod.Plane.Measure;
@@ -111,10 +112,19 @@ public sealed class JobSheetsTests
     [Fact]
     public void A_course_above_a_cut_one_gets_a_batten_and_its_caution()
     {
-        var words = Ledge.Words(Samples.GuestShower.Runs[0]);
+        var words = BattenWords.Of(Samples.GuestShower.Job, Samples.GuestShower.Runs[0]);
         Assert.StartsWith("On west, north and east", words, StringComparison.Ordinal);
         Assert.Contains("No screw through a waterproofed face", words, StringComparison.Ordinal);
-        Assert.Null(Ledge.Words(Samples.GuestShower.Runs[0] with { Lines = [] }));
+        Assert.Null(BattenWords.Of(Samples.GuestShower.Job, Samples.GuestShower.Runs[0] with { Lines = [] }));
+    }
+
+    // Flat floors too, whose courses are cut at their lower edge as a wall's are at its foot.
+    [Fact]
+    public void No_floor_gets_a_batten()
+    {
+        var floors = new[] { WorkSamples.Plan, Samples.PorchFloor }.SelectMany(plan => plan.Runs.Select(run => (plan.Job, Run: run))).Where(of => of.Run.Request.Name is not "walls").ToList();
+        Assert.Contains(floors, of => of.Run.Faces.Any(face => of.Run.Lines.Any(line => line.Axis == Axis.Level && line.Face == face.Face.Name && face.Pieces.Any(piece => HangingCourse.Holds(of.Run, line, piece)))));
+        Assert.All(floors, of => Assert.Null(BattenWords.Of(of.Job, of.Run)));
     }
 
     [Theory]

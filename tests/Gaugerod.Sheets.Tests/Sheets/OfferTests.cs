@@ -64,6 +64,30 @@ public sealed class OfferTests
         Assert.Contains(Words(pages), line => line.StartsWith("Clause 120", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void A_sum_stands_on_one_page_however_many_lines_come_before_it()
+    {
+        var broken = 0;
+        foreach (var count in Enumerable.Range(1, 36))
+        {
+            var pages = QuoteSheets.Pages(Priced(Prices with { Items = [.. Prices.Items, .. Enumerable.Range(1, count).Select(i => new ItemPrice($"thing {i}", PriceUnit.Each, Spread.Of(2)) { Quantity = Spread.Of(3) })] }));
+            if (pages.Count > 1) broken++;
+            var page = Words([pages.Single(page => Words([page]).Any(line => line.StartsWith("Total ", StringComparison.Ordinal)))]);
+            foreach (var said in (string[])["Sum", "Before tax", "Rounding"]) Assert.Contains(said, page);
+        }
+
+        Assert.InRange(broken, 1, 35);
+    }
+
+    [Fact]
+    public void A_price_has_the_places_that_are_paid_and_more_where_it_has_more()
+    {
+        var words = Words(EstimateSheets.Pages(Priced(Prices with { Items = [new("wall tile", PriceUnit.Box, Spread.Of(31.5m)), new("clip", PriceUnit.Each, Spread.Of(0.125m)) { Quantity = Spread.Of(100) }, new("pail", PriceUnit.Each, Spread.Of(1200, 1210)) { Quantity = Spread.Of(1) }] })));
+        foreach (var said in (string[])["31.50", "0.125"]) Assert.Contains(said, words);
+        Assert.Contains("1\u00A0200.00 to", words);
+        Assert.DoesNotContain("31.5", words);
+    }
+
     private static Plan Priced(PriceRequest prices) => JobPricing.Priced(Samples.GuestShower with { Job = Samples.GuestShower.Job with { Prices = prices } });
 
     private static (Plan Plan, List<string> Words) Offer(PriceRequest prices) => (Priced(prices), Words(QuoteSheets.Pages(Priced(prices))));

@@ -10,8 +10,9 @@ namespace Gaugerod.App.Stations.Set;
 /// <param name="Part">Which of its days it is; empty where it has but one.</param>
 /// <param name="Takes">How long it takes in all; on its first day only.</param>
 /// <param name="Holds">What held it up; on its first day only.</param>
+/// <param name="Beside">What may run at the same time; on its first day only.</param>
 /// <param name="Mixes">What is mixed on this day.</param>
-internal sealed record WorkEntry(WorkTask Task, string Clock, string Part, string Takes, IReadOnlyList<string> Holds, IReadOnlyList<Batch> Mixes);
+internal sealed record WorkEntry(WorkTask Task, string Clock, string Part, string Takes, IReadOnlyList<string> Holds, string Beside, IReadOnlyList<Batch> Mixes);
 
 /// <summary>A day of the order of work. Tasks for which no day comes stand under a day of their own, the last.</summary>
 /// <param name="Id">What its heading is called on the page.</param>
@@ -30,11 +31,11 @@ internal sealed record WorkDayShown(string Id, string Name, IReadOnlyList<WorkEn
 
     private static IEnumerable<(DateTime? Day, DateTime Begins, WorkEntry Entry)> Entries(Plan plan, WorkTask task)
     {
-        var (takes, holds) = (WorkWords.Takes(task, plan.Job.Tape), WorkWords.Holds(task));
+        var (takes, holds, beside) = (WorkWords.Takes(task, plan.Job.Tape), WorkWords.Holds(task), WorkWords.Beside(task));
         if (task.Days.Count == 0)
         {
             var at = task.Begins ?? DateTime.MaxValue;
-            yield return (task.Begins?.Date, at, new(task, task.Begins is null ? "" : Said(at, task.Ends ?? at), "", takes, holds, [.. task.Batches]));
+            yield return (task.Begins?.Date, at, new(task, task.Begins is null ? "" : Said(at, task.Ends ?? at), "", takes, holds, beside, [.. task.Batches]));
             yield break;
         }
 
@@ -43,7 +44,7 @@ internal sealed record WorkDayShown(string Id, string Name, IReadOnlyList<WorkEn
             var stretch = task.Days[i];
             var part = task.Days.Count == 1 ? "" : string.Create(CultureInfo.InvariantCulture, $", day {i + 1} of {task.Days.Count}");
             IReadOnlyList<string> held = i == 0 ? holds : [];
-            yield return (stretch.Begins.Date, stretch.Begins, new(task, Said(stretch.Begins, stretch.Ends), part, i == 0 ? takes : "", held, [.. task.Batches.Where(batch => batch.Begins.Date == stretch.Begins.Date)]));
+            yield return (stretch.Begins.Date, stretch.Begins, new(task, Said(stretch.Begins, stretch.Ends), part, i == 0 ? takes : "", held, i == 0 ? beside : "", [.. task.Batches.Where(batch => batch.Begins.Date == stretch.Begins.Date)]));
         }
     }
 
