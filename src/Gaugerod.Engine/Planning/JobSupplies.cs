@@ -15,7 +15,7 @@ internal static class JobSupplies
     {
         var uses = job.Supplies.ToDictionary(supply => supply.Name, _ => new List<SupplyUse>(), StringComparer.Ordinal);
         var alike = SameCorners.Of(job, runs);
-        foreach (var (of, use) in UnderSupplies.Of(job, bases, alike).Concat(runs.SelectMany(run => SettingSupplies.Of(job, run))).Concat(SoftSupplies.Of(job, runs, alike, movement)).Concat(BoardSupplies.Of(job, boards)).Concat(runs.SelectMany(run => BattenSupplies.Of(job, run))).Concat(Fills(job))) uses[of].Add(use);
+        foreach (var (of, use) in UnderSupplies.Of(job, bases, boards, alike).Concat(runs.SelectMany(run => SettingSupplies.Of(job, run))).Concat(SoftSupplies.Of(job, runs, alike, movement)).Concat(BoardSupplies.Of(job, boards)).Concat(runs.SelectMany(run => BattenSupplies.Of(job, run))).Concat(Fills(job))) uses[of].Add(use);
         var lines = job.Supplies.Where(supply => uses[supply.Name].Count > 0).Select(supply => Line(supply, uses[supply.Name].ToSequence()));
         return lines.Concat(Mixes(job, bases)).ToSequence();
     }

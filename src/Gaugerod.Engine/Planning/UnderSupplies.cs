@@ -1,3 +1,4 @@
+using Gaugerod.Engine.Boards;
 using Gaugerod.Engine.Rooms;
 using Gaugerod.Engine.Rules;
 using Gaugerod.Engine.Takeoffs;
@@ -8,7 +9,7 @@ namespace Gaugerod.Engine.Planning;
 /// <summary>What goes on the faces of a job before their tile: primer, membrane and what is laid into it, filler.</summary>
 internal static class UnderSupplies
 {
-    public static IEnumerable<(string Of, SupplyUse Use)> Of(Job job, JobBases bases, IReadOnlyList<(EdgeOfFace One, EdgeOfFace Other)> alike)
+    public static IEnumerable<(string Of, SupplyUse Use)> Of(Job job, JobBases bases, BoardPlan boards, IReadOnlyList<(EdgeOfFace One, EdgeOfFace Other)> alike)
     {
         var faces = job.Faces.Select((face, i) => (Face: face, Drawn: face.Under is null ? null : FaceDrawing.Draw(new(i, face), new(job.Tape)))).Where(face => face.Drawn is not null).ToList();
         var banded = EdgesOnce.Of(faces.SelectMany(face => Banded(face.Drawn!)), alike);
@@ -21,7 +22,7 @@ internal static class UnderSupplies
                 yield return (primer.Of, new(face.Name, area / 1e6, $"{Amounts.Area(area, job.Tape)} of face{Lined(drawn!, null)}{CoatsWords.Of(primer.Coats)}"));
             }
 
-            if (under.Membrane is { } membrane) yield return (membrane.Of, Membrane(job, drawn!, membrane));
+            if (under.Membrane is { } membrane) yield return (membrane.Of, Membrane(job, drawn!, membrane, boards));
             if (under.Membrane?.Band is { } band && Banded(drawn!).Where(edge => banded.Contains(edge.At)).Sum(edge => edge.Length) is > 0 and var length)
             {
                 yield return (band, new(face.Name, length / 1000, $"{Amounts.Distance(length, job.Tape)} of corners, foot and thresholds{(alike.Any(pair => IsAt(pair.One) || IsAt(pair.Other)) ? ", a corner of two faces once" : "")}"));
@@ -37,15 +38,18 @@ internal static class UnderSupplies
     }
 
     /// <summary>What a membrane covers of a face, in mm².</summary>
-    public static double Area(DrawnFace face, MembraneRequest membrane) => (membrane.Bands is { } band ? Coating.Bands(face, membrane.To, band) : Coating.Whole(face, membrane.To)) + Coating.Linings(face, membrane.To);
+    public static double Area(DrawnFace face, MembraneRequest membrane, BoardPlan boards) => (membrane.Bands is { } band ? Coating.Bands(face, membrane.To, band, Seams(face, boards)) : Coating.Whole(face, membrane.To)) + Coating.Linings(face, membrane.To);
+
+    // All seams of the face, those above the membrane too: they are not told apart by height.
+    private static double Seams(DrawnFace face, BoardPlan boards) => boards.Faces.Where(boarded => string.Equals(boarded.Face, face.Face.Name, StringComparison.Ordinal)).Sum(boarded => (double)boarded.SeamLength.Millimetres);
 
     private static string Lined(DrawnFace face, Length? to) => Coating.Linings(face, to) > 0 ? " and of what lines its niches" : "";
 
-    private static SupplyUse Membrane(Job job, DrawnFace face, MembraneRequest membrane)
+    private static SupplyUse Membrane(Job job, DrawnFace face, MembraneRequest membrane, BoardPlan boards)
     {
         var coat = job.Supplies.First(supply => string.Equals(supply.Name, membrane.Of, StringComparison.Ordinal)).Coat!;
-        var area = Area(face, membrane);
-        var where = membrane.Bands is { } wide ? $" of bands {LengthText.Nearest(wide, job.Tape)} out from corners, foot, openings and holes" : " of face";
+        var area = Area(face, membrane, boards);
+        var where = membrane.Bands is { } wide ? $" of bands {LengthText.Nearest(wide, job.Tape)} out from corners, foot, openings, holes and seams of board" : " of face";
         where += Lined(face, membrane.To);
         var high = membrane.To is { } to && to < face.Outline.Ring.Bounds.Top ? $", {LengthText.Nearest(to, job.Tape)} high" : "";
         var dry = coat.Dry is { } thick ? $" to dry to {Amounts.Mil(thick, job.Tape)}" : "";

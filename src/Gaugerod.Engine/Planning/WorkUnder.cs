@@ -25,7 +25,7 @@ internal static class WorkUnder
         var coats = making.Asked.Coats > 0 ? making.Asked.Coats : membranes.Select(membrane => membrane.Coats).Append(0).Max();
         for (var coat = 1; coat <= coats; coat++)
         {
-            Step(new(TaskNames.Coat(coat), WorkKind.Membrane), HoldKind.Coat, Products(membranes.Where(IsPutOn).Select(membrane => membrane.Of)), making.Coated((face, under) => under.Membrane is { } of && IsPutOn(of) ? UnderSupplies.Area(face, of) : null));
+            Step(new(TaskNames.Coat(coat), WorkKind.Membrane), HoldKind.Coat, Products(membranes.Where(IsPutOn).Select(membrane => membrane.Of)), making.Coated((face, under) => under.Membrane is { } of && IsPutOn(of) ? UnderSupplies.Area(face, of, making.Boards) : null));
 
             // How many coats the order of work asks for goes for all of them.
             bool IsPutOn(MembraneRequest membrane) => making.Asked.Coats > 0 || membrane.Coats >= coat;

@@ -28,16 +28,17 @@ internal static class Coating
         .Where(pair => pair.Second.Depth is not null && (to is null || pair.First.Ring.Bounds.Bottom < to))
         .Sum(pair => Math.Abs(Area(Ring(pair.First.Ring.Points))) + (Sides(pair.First, null).Sum(side => side.Length) * (pair.Second.Depth!.Value.Steps / Step)));
 
-    /// <summary>The area of bands along corners, the foot, openings and holes, in mm², no more than all there is. Where two bands cross it counts twice, as much as is put on there.</summary>
+    /// <summary>The area of bands along corners, the foot, openings, holes and, to both sides, seams of board, in mm², no more than all there is. Where two bands cross it counts twice, as much as is put on there.</summary>
     /// <param name="face">The face.</param>
     /// <param name="to">How high; null for all of it.</param>
     /// <param name="band">How far a band goes out.</param>
-    public static double Bands(DrawnFace face, Length? to, Length band)
+    /// <param name="seams">How long the seams of board are, in mm.</param>
+    public static double Bands(DrawnFace face, Length? to, Length band, double seams)
     {
         var wide = band.Steps / Step;
         var along = Along(face, to).Sum(edge => edge.Length) + face.Openings.SelectMany(opening => Sides(opening, to)).Sum(side => side.Length);
         var round = face.Face.Holes.Where(hole => to is null || hole.Centre.Y < to).Sum(hole => Math.PI * wide * (wide + (hole.Diameter.Steps / Step)));
-        return Math.Min(Whole(face, to), (along * wide) + round);
+        return Math.Min(Whole(face, to), ((along + (2 * seams)) * wide) + round);
     }
 
     /// <summary>The corners and the foot, by their edge, with their length up to a height in mm.</summary>

@@ -83,7 +83,7 @@ public static class QuoteSheets
 
     private static string Kind(Estimate price) => price.Request.Quote.ShowsRange && price.IsRange
         ? "From which to which: with all quantities and prices at their lowest, and with all at their highest. The amounts above are the likely ones. Nothing is said of how probable they are."
-        : $"Amounts are rounded line by line, half of the least coin away from nought. {OwnPrices}";
+        : "Amounts are rounded line by line to the least coin.";
 
     private static string Amount(EstimateLine line, PriceRequest request, bool asked)
     {

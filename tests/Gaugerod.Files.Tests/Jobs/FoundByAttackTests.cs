@@ -71,6 +71,23 @@ public sealed class FoundByAttackTests
         Assert.Contains("of face and of what lines its niches", line.Uses[0].How, StringComparison.Ordinal);
     }
 
+    // By hand: bands of 75 mm along a foot of 2.4 m, two corners of 1.2 m, and to both sides of what seams the boards have: (4.8 + 2 · seams) · 0.075 m².
+    [Fact]
+    public void Bands_of_membrane_go_over_the_seams_of_board()
+    {
+        var root = Wall();
+        root["boards"] = JsonNode.Parse("""[{ "name": "board", "width": 800, "length": 1200, "thickness": 12.5, "gap": 0 }]""");
+        root["supplies"]!.AsArray().Add(JsonNode.Parse("""{ "name": "roll-on", "kind": "membrane", "yield": "7 l", "covers": "6 m2" }"""));
+        root["faces"]![0]!["under"] = JsonNode.Parse("""{ "membrane": { "of": "roll-on", "bands": 75 } }""");
+        Assert.Equal(4.8 * 0.075 * 7 / 6, Litres(), 1e-9);
+        root["faces"]![0]!["board"] = JsonNode.Parse("""{ "of": "board", "studs": { "from": 0, "spacing": 600 }, "foot": 0 }""");
+        var seams = (double)Planner.Plan(Job(root)).Boards.Faces[0].SeamLength.Millimetres / 1000;
+        Assert.True(seams >= 1.19, $"{seams} m");
+        Assert.Equal((4.8 + (2 * seams)) * 0.075 * 7 / 6, Litres(), 1e-6);
+
+        double Litres() => Planner.Plan(Job(root)).Supplies.Single(line => line.Supply.Name == "roll-on").Amount;
+    }
+
     [Fact]
     public void No_mix_begins_before_the_one_before_is_used_up()
     {
