@@ -21,7 +21,7 @@ internal static class WorkUnder
         if (making.IsBoarded || making.IsAsked(WorkKind.Seams)) Step(new("seams", WorkKind.Seams), HoldKind.Seams);
         Surfaces(making, last);
         var (primers, membranes) = (making.Under.Select(under => under.Primer).OfType<Coated>().ToList(), making.Under.Select(under => under.Membrane).OfType<MembraneRequest>().ToList());
-        if (primers.Count > 0 || making.IsAsked(WorkKind.Primer)) Step(new("primer", WorkKind.Primer), HoldKind.Primer, Products(primers.Select(primer => primer.Of)), making.Coated((face, under) => under.Primer is null ? null : Coating.Whole(face, null)));
+        if (primers.Count > 0 || making.IsAsked(WorkKind.Primer)) Step(new("primer", WorkKind.Primer), HoldKind.Primer, Products(primers.Select(primer => primer.Of)), making.Coated((face, under) => under.Primer is null ? null : Coating.Whole(face, null) + Coating.Linings(face, null)));
         var coats = making.Asked.Coats > 0 ? making.Asked.Coats : membranes.Select(membrane => membrane.Coats).Append(0).Max();
         for (var coat = 1; coat <= coats; coat++)
         {
